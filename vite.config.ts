@@ -1,0 +1,53 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte'
+import { playwright } from '@vitest/browser-playwright'
+import { defineConfig } from 'vitest/config'
+import { copyModelRuntime } from './scripts/model-runtime.mjs'
+import { CHROMIUM_FLAGS, findChromium } from './scripts/chromium.mjs'
+
+const here = (path: string): string => new URL(path, import.meta.url).pathname
+
+/**
+ * pose-detection imports two packages we never run: @mediapipe/pose (whose build has no export
+ * a bundler can see) and the WebGPU backend. Both are answered by small modules of our own.
+ */
+const alias = {
+  '@mediapipe/pose': here('./src/capture/absent/mediapipe-pose.ts'),
+  '@tensorflow/tfjs-backend-webgpu': here('./src/capture/absent/webgpu-backend.ts'),
+}
+
+export default defineConfig({
+  base: './',
+  plugins: [svelte(), copyModelRuntime()],
+  resolve: { alias },
+  worker: { format: 'es' },
+  build: { target: 'es2022', chunkSizeWarningLimit: 2000 },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/**/*.svelte.test.ts', 'tests/journeys/**'],
+          environment: 'node',
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'components',
+          include: ['tests/**/*.svelte.test.ts'],
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            provider: playwright({
+              launchOptions: { executablePath: findChromium() ?? 'chromium', args: CHROMIUM_FLAGS },
+            }),
+            instances: [{ browser: 'chromium' }],
+          },
+        },
+      },
+    ],
+  },
+})
