@@ -1,0 +1,120 @@
+/**
+ * Where two segments cross. Lines and arcs by formula; anything with a cubic by halving both
+ * until the boxes part or the pieces are straight, then Newton on the pair of parameters.
+ */
+import { cross, dot, subtract, type Point } from './point.ts'
+import { at, derivative, part, type Arc, type Line, type Segment } from './segment.ts'
+import type { Path, Place } from './path.ts'
+
+export interface Crossing {
+  readonly t: number
+  readonly u: number
+  readonly at: Point
+}
+
+const INSIDE = 1e-9
+const within = (t: number): boolean => t >= -INSIDE && t <= 1 + INSIDE
+const clip = (t: number): number => Math.min(1, Math.max(0, t))
+
+/** Crossings of a (parameter t) with b (parameter u). Segments that lie on each other give none. */
+export function intersect(a: Segment, b: Segment): Crossing[] {
+  if (a.kind === 'line' && b.kind === 'line') return lineLine(a, b)
+  if (a.kind === 'line' && b.kind === 'arc') return lineArc(a, b)
+  if (a.kind === 'arc' && b.kind === 'line')
+    return lineArc(b, a).map(({ t, u, at }) => ({ t: u, u: t, at }))
+  return unique(byHalving(a, b, 0, 1, 0, 1, 0))
+}
+
+function lineLine(a: Line, b: Line): Crossing[] {
+  const [da, db, gap] = [subtract(a.to, a.from), subtract(b.to, b.from), subtract(b.from, a.from)]
+  const across = cross(da, db)
+  if (Math.abs(across) < 1e-12) return []
+  const [t, u] = [cross(gap, db) / across, cross(gap, da) / across]
+  return within(t) && within(u) ? [{ t: clip(t), u: clip(u), at: at(a, t) }] : []
+}
+
+function lineArc(l: Line, c: Arc): Crossing[] {
+  const [d, f] = [subtract(l.to, l.from), subtract(l.from, c.centre)]
+  const [qa, qb, qc] = [dot(d, d), 2 * dot(f, d), dot(f, f) - c.radius * c.radius]
+  const root = qb * qb - 4 * qa * qc
+  if (qa === 0 || root < 0) return []
+  return unique(
+    [-1, 1].flatMap((sign) => {
+      const t = (-qb + sign * Math.sqrt(root)) / (2 * qa)
+      const p = at(l, t)
+      const u = turnTo(c, Math.atan2(p.y - c.centre.y, p.x - c.centre.x))
+      return within(t) && u !== undefined ? [{ t: clip(t), u, at: p }] : []
+    }),
+  )
+}
+
+/** The arc's own parameter for a compass direction, if the arc reaches it. */
+function turnTo(c: Arc, angle: number): number | undefined {
+  const turns = [-2, -1, 0, 1, 2].map((k) => (angle + k * 2 * Math.PI - c.start) / c.sweep)
+  const hit = turns.find(within)
+  return hit === undefined ? undefined : clip(hit)
+}
+
+/** A box that surely holds the segment: control points of a cubic, bulge of an arc. */
+function hull(s: Segment): { l: number; r: number; t: number; b: number } {
+  const bulge =
+    s.kind === 'arc' ? s.radius * (1 - Math.cos(Math.min(Math.PI, Math.abs(s.sweep) / 2))) : 0
+  const points = s.kind === 'cubic' ? [s.from, s.c1, s.c2, s.to] : [at(s, 0), at(s, 1)]
+  const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)]
+  return {
+    l: Math.min(...xs) - bulge,
+    r: Math.max(...xs) + bulge,
+    t: Math.min(...ys) - bulge,
+    b: Math.max(...ys) + bulge,
+  }
+}
+
+function byHalving(
+  a: Segment,
+  b: Segment,
+  t0: number,
+  t1: number,
+  u0: number,
+  u1: number,
+  depth: number,
+): Crossing[] {
+  const [ha, hb] = [hull(part(a, t0, t1)), hull(part(b, u0, u1))]
+  if (ha.l > hb.r || hb.l > ha.r || ha.t > hb.b || hb.t > ha.b) return []
+  if (depth >= 12) {
+    const found = newton(a, b, (t0 + t1) / 2, (u0 + u1) / 2)
+    return found ? [found] : []
+  }
+  const [tm, um] = [(t0 + t1) / 2, (u0 + u1) / 2]
+  return [
+    ...byHalving(a, b, t0, tm, u0, um, depth + 1),
+    ...byHalving(a, b, t0, tm, um, u1, depth + 1),
+    ...byHalving(a, b, tm, t1, u0, um, depth + 1),
+    ...byHalving(a, b, tm, t1, um, u1, depth + 1),
+  ]
+}
+
+function newton(a: Segment, b: Segment, t: number, u: number): Crossing | undefined {
+  for (let i = 0; i < 12; i++) {
+    const gap = subtract(at(b, u), at(a, t))
+    const [da, db] = [derivative(a, t), derivative(b, u)]
+    const across = cross(da, db)
+    if (Math.abs(across) < 1e-12) return undefined
+    t += cross(gap, db) / across
+    u += cross(gap, da) / across
+    if (!Number.isFinite(t) || Math.abs(t) > 2 || Math.abs(u) > 2) return undefined
+  }
+  const [p, q] = [at(a, t), at(b, u)]
+  if (!within(t) || !within(u) || Math.hypot(p.x - q.x, p.y - q.y) > 1e-6) return undefined
+  return { t: clip(t), u: clip(u), at: p }
+}
+
+const unique = (list: readonly Crossing[]): Crossing[] =>
+  list.filter(
+    (c, i) => list.findIndex((o) => Math.abs(o.t - c.t) < 1e-6 && Math.abs(o.u - c.u) < 1e-6) === i,
+  )
+
+/** All crossings of a path with one segment, with their places on the path. */
+export const crossings = (path: Path, s: Segment): { place: Place; u: number; at: Point }[] =>
+  path.flatMap((own, index) =>
+    intersect(own, s).map(({ t, u, at }) => ({ place: { index, t }, u, at })),
+  )
