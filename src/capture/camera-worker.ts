@@ -1,0 +1,38 @@
+/**
+ * The camera road off the main thread: one model, one photograph after the other. Pixels come in
+ * by message and a reading of plain data goes back; nothing is sent anywhere else.
+ */
+import { expose } from 'comlink'
+import { findSheet, ID1, refineTaps, type CardOutcome } from './card.ts'
+import { filesUnder, openDetector, type Detector } from './detector.ts'
+import type { CardQuestion } from './camera.ts'
+import type { Picture } from './picture.ts'
+import { placePoints } from './place-points.ts'
+import type { View, ViewReading } from './reading.ts'
+
+let detector: Promise<Detector> | undefined
+
+function cardIn(picture: Picture, question: CardQuestion): CardOutcome {
+  return question.how === 'sheet' ? findSheet(picture) : refineTaps(picture, question.taps, ID1)
+}
+
+const road = {
+  /** Loads the model, so that the first photograph does not wait for it. */
+  async warm(base: string): Promise<void> {
+    detector ??= openDetector(filesUnder(base))
+    try {
+      await detector
+    } catch (problem) {
+      detector = undefined
+      throw problem
+    }
+  },
+  async read(base: string, view: View, picture: Picture, card: CardQuestion): Promise<ViewReading> {
+    await road.warm(base)
+    const person = await (await detector)?.find(picture)
+    return placePoints(view, picture, person, cardIn(picture, card))
+  },
+}
+export type CameraRoad = typeof road
+
+expose(road)

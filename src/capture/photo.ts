@@ -1,0 +1,90 @@
+/**
+ * From a file she chose to pixels. The photo is turned as its EXIF says, made small enough to
+ * work with, and written anew without metadata (place, time, device). It never leaves the device.
+ */
+import { looksLike, pixelSize } from './photo-header.ts'
+import type { Picture } from './picture.ts'
+
+export type PhotoOutcome =
+  | {
+      readonly ok: true
+      readonly picture: Picture
+      /** The same pixels as a new JPEG without metadata. */
+      readonly jpeg: Blob
+    }
+  | { readonly ok: false; readonly reason: string }
+
+/** Tall enough that a body of 1.7 m has about 1 mm a pixel; more only costs time. */
+const MAX_HEIGHT_PX = 2000
+/** A panorama is not a photo of a standing person; this bounds the memory of the canvas. */
+const MAX_WIDTH_PX = 4000
+/** Above this a browser on a phone runs out of memory while decoding (common practice, no source). */
+const MAX_MEGAPIXELS = 100
+/** Below this a card of 100 mm has too few pixels to be measured (40 px a side needs about 800). */
+const MIN_HEIGHT_PX = 480
+const JPEG_QUALITY = 0.92
+/** Enough of the file to hold its size, also behind a long EXIF block. */
+const HEADER_BYTES = 256 * 1024
+
+const refuse = (reason: string): PhotoOutcome => ({ ok: false, reason })
+
+export async function decodePhoto(file: Blob): Promise<PhotoOutcome> {
+  if (file.size === 0) return refuse('This file is empty. Copy the photo from the camera again.')
+  const head = new Uint8Array(await file.slice(0, HEADER_BYTES).arrayBuffer())
+  const said = pixelSize(head)
+  if (said && tooLarge(said.width, said.height))
+    return refuse(largeSentence(said.width, said.height))
+  let bitmap: ImageBitmap
+  try {
+    bitmap = await createImageBitmap(file, { imageOrientation: 'from-image' })
+  } catch {
+    return refuse(unreadableSentence(head))
+  }
+  try {
+    if (tooLarge(bitmap.width, bitmap.height))
+      return refuse(largeSentence(bitmap.width, bitmap.height))
+    if (bitmap.height < MIN_HEIGHT_PX)
+      return refuse(
+        `This photo is only ${bitmap.width} by ${bitmap.height} pixels. ` +
+          `Choose the original photo, at least ${MIN_HEIGHT_PX} pixels high.`,
+      )
+    return await drawn(bitmap)
+  } finally {
+    bitmap.close()
+  }
+}
+
+async function drawn(bitmap: ImageBitmap): Promise<PhotoOutcome> {
+  const factor = Math.min(1, MAX_HEIGHT_PX / bitmap.height, MAX_WIDTH_PX / bitmap.width)
+  const width = Math.round(bitmap.width * factor)
+  const height = Math.round(bitmap.height * factor)
+  const canvas = new OffscreenCanvas(width, height)
+  const context = canvas.getContext('2d', { willReadFrequently: true, alpha: false })
+  if (!context)
+    return refuse('This browser gave no room to open the photo. Close other tabs and try again.')
+  context.imageSmoothingQuality = 'high'
+  // A picture with see-through parts lies on white, as it would on paper.
+  context.fillStyle = 'white'
+  context.fillRect(0, 0, width, height)
+  context.drawImage(bitmap, 0, 0, width, height)
+  const { data } = context.getImageData(0, 0, width, height)
+  const jpeg = await canvas.convertToBlob({ type: 'image/jpeg', quality: JPEG_QUALITY })
+  return { ok: true, picture: { width, height, data }, jpeg }
+}
+
+const tooLarge = (width: number, height: number): boolean => width * height > MAX_MEGAPIXELS * 1e6
+
+const largeSentence = (width: number, height: number): string =>
+  `This photo has ${Math.round((width * height) / 1e6)} megapixels; at most ${MAX_MEGAPIXELS} can be ` +
+  'opened. Take it again at a smaller size, or save a smaller copy as JPEG.'
+
+function unreadableSentence(head: Uint8Array): string {
+  switch (looksLike(head)) {
+    case 'heic':
+      return 'This is a HEIC photo, which this browser cannot open. Save it as JPEG on the phone or computer and choose that file.'
+    case 'image':
+      return 'This photo is damaged or only partly copied. Copy it from the camera again, or save it anew as JPEG.'
+    case 'other':
+      return 'This file is not a photo this browser knows. Choose a JPEG or PNG file.'
+  }
+}

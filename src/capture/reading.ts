@@ -1,0 +1,80 @@
+/**
+ * One photograph read: the card, the person, and the points the measures are taken between.
+ * Plain cloneable data, so that it crosses from the worker to the page and lies in a store;
+ * after a point is dragged the numbers follow from it without the model.
+ */
+import type { Point } from '../geometry/point.ts'
+import type { CardOutcome } from './card.ts'
+import type { Joint } from './person.ts'
+
+export const VIEWS = ['front', 'side', 'back'] as const
+export type View = (typeof VIEWS)[number]
+
+/** Left and right are the wearer's, in every view. */
+export const POINT_NAMES = [
+  'nape',
+  'waistBack',
+  'waistFront',
+  'bustLevel',
+  'apexLeft',
+  'apexRight',
+  'sideNeckLeft',
+  'sideNeckRight',
+  'shoulderLeft',
+  'shoulderRight',
+  'bustLeft',
+  'bustRight',
+  'bustFront',
+  'bustBack',
+  'waistLeft',
+  'waistRight',
+  'hipLeft',
+  'hipRight',
+  'hipFront',
+  'hipBack',
+] as const
+export type PointName = (typeof POINT_NAMES)[number]
+
+export interface PlacedPoint {
+  /** Picture px. */
+  readonly at: Point
+  /** Standard deviation of the place, px, in the direction the measure uses it. */
+  readonly sdPx: number
+  /** Why it lies there, in words she can read: "outline", "your own mark", … */
+  readonly from: string
+}
+
+/** One row of the outline: where the body begins and ends, px. Arms that hang free are left out. */
+export interface OutlineRow {
+  readonly y: number
+  readonly left: number
+  readonly right: number
+}
+
+export type PersonOutcome =
+  | { readonly ok: true; readonly score: number; readonly joints: Readonly<Record<string, Joint>> }
+  | { readonly ok: false; readonly reason: string }
+
+export interface ViewReading {
+  readonly view: View
+  readonly size: { readonly width: number; readonly height: number }
+  readonly person: PersonOutcome
+  readonly card: CardOutcome
+  readonly points: Readonly<Partial<Record<PointName, PlacedPoint>>>
+  /** Why a point of this view could not be placed; a dragged point removes its reason. */
+  readonly missing: Readonly<Partial<Record<PointName, string>>>
+  /** Head to crotch, top row first. */
+  readonly outline: readonly OutlineRow[]
+}
+
+export type Readings = Readonly<Partial<Record<View, ViewReading>>>
+
+/** A finger or a mouse lands within this many px of where she means (common practice, no source). */
+const DRAG_SD_PX = 2
+
+/** A reading with one point where she dragged it. */
+export function movePoint(reading: ViewReading, name: PointName, at: Point): ViewReading {
+  const { [name]: _reason, ...missing } = reading.missing
+  const moved: PlacedPoint = { at, sdPx: DRAG_SD_PX, from: 'your own mark' }
+  return { ...reading, points: { ...reading.points, [name]: moved }, missing }
+}
