@@ -1,0 +1,114 @@
+/**
+ * How well card corners are found in rendered pictures with known corners.
+ * Run: npx tsx scripts/bench/card.ts — says so and stops when the pictures are not there.
+ */
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { findSheet, ID1, refineTaps, type CardOutcome } from '../../src/capture/card.ts'
+import { distance, type Point } from '../../src/geometry/point.ts'
+import { openCanvas } from '../figure/canvas.ts'
+
+const FOLDER = fileURLToPath(new URL('../../../shared/data/bodies/dev/', import.meta.url))
+const VIEWS = ['front', 'side', 'back'] as const
+
+interface Row {
+  readonly name: string
+  readonly outcome: CardOutcome
+  readonly meanPx: number
+  readonly maxPx: number
+  readonly scaleError: number
+  readonly ms: number
+}
+
+interface Truth {
+  readonly views: Record<
+    string,
+    { readonly card: { readonly cornersPx: number[][]; readonly markerCornersPx?: number[][] } }
+  >
+}
+
+const points = (pairs: readonly number[][]): [Point, Point, Point, Point] => {
+  const [a, b, c, d] = pairs.map(([x = NaN, y = NaN]) => ({ x, y }))
+  if (!a || !b || !c || !d) throw new Error(`card bench: ${pairs.length} corners`)
+  return [a, b, c, d]
+}
+
+/** Truth in the same measure as Card.mmPerPx, from the projected corners. */
+function trueMmPerPx(corners: readonly Point[], sides: readonly [number, number]): number {
+  const ratio = (i: number): number =>
+    (sides[i % 2] ?? NaN) / distance(corners[i] ?? NOWHERE, corners[(i + 1) % 4] ?? NOWHERE)
+  return (ratio(0) + ratio(1) + ratio(2) + ratio(3)) / 4
+}
+const NOWHERE: Point = { x: NaN, y: NaN }
+
+function row(
+  name: string,
+  outcome: CardOutcome,
+  truth: readonly Point[],
+  ms: number,
+  sides: readonly [number, number],
+): Row {
+  if (!outcome.ok) return { name, outcome, meanPx: NaN, maxPx: NaN, scaleError: NaN, ms }
+  const off = outcome.card.corners.map((p, i) => distance(p, truth[i] ?? NOWHERE))
+  const scaleError = 100 * (outcome.card.mmPerPx / trueMmPerPx(truth, sides) - 1)
+  const meanPx = off.reduce((a, b) => a + b, 0) / 4
+  return { name, outcome, meanPx, maxPx: Math.max(...off), scaleError, ms }
+}
+
+function report(label: string, rows: readonly Row[]): void {
+  const found = rows.filter((r) => r.outcome.ok)
+  const mean = (f: (r: Row) => number): number =>
+    found.reduce((sum, r) => sum + f(r), 0) / found.length
+  const sorted = found.map((r) => Math.abs(r.scaleError)).sort((a, b) => a - b)
+  for (const r of rows) {
+    if (!r.outcome.ok) console.log(`  ${r.name} refused: ${r.outcome.reason.slice(0, 60)}`)
+    else if (r.maxPx > 0.5 || Math.abs(r.scaleError) > 1)
+      console.log(`  ${r.name} max ${r.maxPx.toFixed(2)} px, scale ${r.scaleError.toFixed(2)} %`)
+  }
+  const fixed = (v: number | undefined, digits = 3): string => (v ?? NaN).toFixed(digits)
+  console.log(
+    `RESULT card ${label}: accepted ${found.length}/${rows.length}; corner error mean ` +
+      `${fixed(mean((r) => r.meanPx))} px, worst ${fixed(Math.max(...found.map((r) => r.maxPx)))} px; ` +
+      `mm per px error mean ${fixed(mean((r) => r.scaleError))} %, median abs ` +
+      `${fixed(sorted[sorted.length >> 1])} %, max abs ${fixed(sorted.at(-1))} %; ` +
+      `${fixed(rows.reduce((sum, r) => sum + r.ms, 0) / rows.length, 0)} ms a picture`,
+  )
+}
+
+async function main(): Promise<void> {
+  if (!existsSync(FOLDER)) return console.log('card bench: no pictures beside the repository')
+  const canvas = await openCanvas()
+  if (!canvas) return console.log('card bench: no Chromium on this machine to decode JPEG')
+  const [sheets, cards]: [Row[], Row[]] = [[], []]
+  const bodies = readdirSync(FOLDER).flatMap((name) => /^(\d+)\.json$/.exec(name)?.[1] ?? [])
+  try {
+    for (const body of bodies.sort()) {
+      const read = <T>(name: string): T =>
+        JSON.parse(readFileSync(`${FOLDER}${body}${name}`, 'utf8')) as T
+      const truth = read<Truth>('.json')
+      const taps = read<Record<string, number[][]>>('-taps.json')
+      for (const view of VIEWS) {
+        const sheet = await canvas.decode(`${FOLDER}${body}-${view}.jpg`)
+        let start = performance.now()
+        const found = findSheet(sheet)
+        let ms = performance.now() - start
+        const square = points(truth.views[view]?.card.markerCornersPx ?? [])
+        sheets.push(row(`${body}-${view}`, found, square, ms, [100, 100]))
+        const photo = await canvas.decode(`${FOLDER}${body}-${view}-id1.jpg`)
+        start = performance.now()
+        const tapped = refineTaps(photo, points(taps[view] ?? []), ID1)
+        ms = performance.now() - start
+        const rim = points(truth.views[`${view}-id1`]?.card.cornersPx ?? [])
+        const upright = distance(rim[0], rim[1]) < distance(rim[1], rim[2])
+        const sides = upright ? ([53.98, 85.6] as const) : ([85.6, 53.98] as const)
+        cards.push(row(`${body}-${view}-id1`, tapped, rim, ms, sides))
+      }
+    }
+  } finally {
+    await canvas.close()
+  }
+  report('printed sheet', sheets)
+  report('ID-1, taps', cards)
+}
+
+await main()
