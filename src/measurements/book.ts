@@ -1,0 +1,164 @@
+/**
+ * The tape book: for each measurement what the camera proposed and every reading of the tape.
+ * Nothing is thrown away: a reading taken back stays, marked as withdrawn. The book is plain
+ * frozen data; every function returns a new one.
+ *
+ * Two readings agree when they differ by no more than the tolerance of the catalogue. When
+ * they do not, a third is taken and the two nearest of all readings decide.
+ */
+import { mm, type Mm } from '../units/length.ts'
+import { measure, type MeasurementId } from './catalogue.ts'
+import type { Estimate, EstimateId, EstimateOutcomes } from './estimate.ts'
+
+export interface TapeReading {
+  readonly value: Mm
+  /** ISO date on which it was read. */
+  readonly on: string
+  /** The catalogue's definition at that time; a reading of another definition does not count. */
+  readonly definition: string
+  readonly withdrawn?: true
+}
+export interface Proposal {
+  readonly estimate: Estimate
+  readonly on: string
+}
+export interface Entry {
+  readonly proposal?: Proposal
+  readonly tape: readonly TapeReading[]
+}
+export type Book = Readonly<Partial<Record<MeasurementId, Entry>>>
+
+export type Standing = 'untaped' | 'one reading' | 'agreed' | 'once more'
+
+/** A reading with its place in the entry, which is what `withdrawTape` wants. */
+export interface KeptReading {
+  readonly index: number
+  readonly reading: TapeReading
+}
+
+/** Printed fractions of an inch carry no exact millimetres; a nanometre is no disagreement. */
+const SLACK = 1e-6
+
+export const emptyBook = (): Book => ({})
+
+/** Writes down what the camera says; the newest proposal replaces the one before. */
+export function propose(book: Book, id: MeasurementId, estimate: Estimate, on: string): Book {
+  return { ...book, [id]: { ...entryOf(book, id), proposal: { estimate, on: isoDate(on) } } }
+}
+
+/** Writes down every estimate of a set of photographs that belongs to a tape measurement. */
+export function proposeAll(book: Book, outcomes: EstimateOutcomes, on: string): Book {
+  let next = book
+  for (const [from, ids] of Object.entries(PROPOSED_TO)) {
+    const outcome = outcomes[from as keyof typeof PROPOSED_TO]
+    if (outcome.ok) for (const id of ids) next = propose(next, id, outcome.estimate, on)
+  }
+  return next
+}
+
+/** Adds one reading of the tape. A value that is no length is our own mistake: fields parse. */
+export function addTape(book: Book, id: MeasurementId, value: Mm, on: string): Book {
+  if (!Number.isFinite(value) || value <= 0) {
+    throw new Error(`addTape: ${value} mm is not a reading of ${id}`)
+  }
+  const entry = entryOf(book, id)
+  const reading = { value, on: isoDate(on), definition: measure(id).definition }
+  return { ...book, [id]: { ...entry, tape: [...entry.tape, reading] } }
+}
+
+/** Takes a reading back; it stays in the book, marked. `index` counts all readings from 0. */
+export function withdrawTape(book: Book, id: MeasurementId, index: number): Book {
+  const entry = entryOf(book, id)
+  if (!entry.tape[index]) throw new Error(`withdrawTape: ${id} has no reading ${index}`)
+  const tape = entry.tape.map((reading, i) =>
+    i === index ? { ...reading, withdrawn: true as const } : reading,
+  )
+  return { ...book, [id]: { ...entry, tape } }
+}
+
+/** The readings that count: not withdrawn, and taken under the definition still in use. */
+export function keptReadings(entry: Entry | undefined, id: MeasurementId): readonly KeptReading[] {
+  const { definition } = measure(id)
+  return (entry?.tape ?? [])
+    .map((reading, index) => ({ index, reading }))
+    .filter(({ reading }) => !reading.withdrawn && reading.definition === definition)
+}
+
+export function standing(entry: Entry | undefined, id: MeasurementId): Standing {
+  const values = keptReadings(entry, id).map(({ reading }) => reading.value)
+  if (values.length === 0) return 'untaped'
+  if (values.length === 1) return measure(id).readingsNeeded === 1 ? 'agreed' : 'one reading'
+  return nearestGap(values) <= measure(id).tolerance.value + SLACK ? 'agreed' : 'once more'
+}
+
+/** The number a draft may use: the mean of the two nearest readings, once they agree. */
+export function agreedValue(entry: Entry | undefined, id: MeasurementId): Mm | undefined {
+  return standing(entry, id) === 'agreed' ? nearestMean(entry, id) : undefined
+}
+
+/** The mean of the two nearest readings, agreed or not; one reading is its own mean. */
+export function nearestMean(entry: Entry | undefined, id: MeasurementId): Mm | undefined {
+  const values = keptReadings(entry, id).map(({ reading }) => reading.value)
+  const [first] = values
+  if (first === undefined || values.length === 1) return first
+  const gap = nearestGap(values)
+  // Equally near pairs, as in 10, 11, 12, weigh the same; the order of taping decides nothing.
+  const means = pairs(values)
+    .filter(([a, b]) => b - a <= gap + SLACK)
+    .map(([a, b]) => (a + b) / 2)
+  return mm(means.reduce((sum, mean) => sum + mean, 0) / means.length)
+}
+
+/** How far apart the two nearest readings are; undefined with fewer than two. */
+export function spread(entry: Entry | undefined, id: MeasurementId): Mm | undefined {
+  const values = keptReadings(entry, id).map(({ reading }) => reading.value)
+  return values.length < 2 ? undefined : mm(nearestGap(values))
+}
+
+/** What is still to be done before a draft may use this measurement. */
+export function whyNotAgreed(entry: Entry | undefined, id: MeasurementId): string {
+  const { label, spoken } = measure(id)
+  switch (standing(entry, id)) {
+    case 'one reading':
+      return `${label} has one reading. Tape it a second time.`
+    case 'once more':
+      return `The readings of ${spoken} are too far apart. Tape it once more; the two nearest are kept.`
+    case 'untaped':
+      return entry?.proposal
+        ? `${label} is still a guess from the photo. Tape it.`
+        : `${label} is not taped yet.`
+    case 'agreed':
+      return `${label} is agreed.`
+  }
+}
+
+const entryOf = (book: Book, id: MeasurementId): Entry => book[id] ?? { tape: [] }
+
+const nearestGap = (values: readonly Mm[]): number =>
+  Math.min(...pairs(values).map(([a, b]) => b - a))
+
+/** Neighbours in order of size: no other pair can be nearer. */
+function pairs(values: readonly Mm[]): readonly (readonly [number, number])[] {
+  const sorted = [...values].sort((a, b) => a - b)
+  return sorted.slice(1).map((value, i) => [sorted[i] ?? value, value] as const)
+}
+
+/** The photographs know one shoulder length; both sides get it as their starting value. */
+const PROPOSED_TO = {
+  napeToWaist: ['napeToWaist'],
+  waistToBustLevel: ['waistToBustLevel'],
+  apexSpacing: ['apexSpacing'],
+  sideNeckToApex: ['sideNeckToApex'],
+  shoulderLength: ['shoulderLengthLeft', 'shoulderLengthRight'],
+  bustGirth: ['bustGirth'],
+  waistGirth: ['waistGirth'],
+  hipGirth: ['hipGirth'],
+} as const satisfies Partial<Record<EstimateId, readonly MeasurementId[]>>
+
+function isoDate(on: string): string {
+  if (!isIsoDate(on)) throw new Error(`book: "${on}" is not an ISO date`)
+  return on
+}
+/** A calendar date, with or without a time behind it: 2026-11-25 or 2026-11-25T14:02:00Z. */
+export const isIsoDate = (on: string): boolean =>
+  /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])(T[\d:.]+(Z|[+-]\d\d:\d\d)?)?$/.test(on)

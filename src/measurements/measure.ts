@@ -1,0 +1,92 @@
+/**
+ * What a measurement is: from which landmark to which, how the tape runs, how she takes it
+ * alone, what it moves in the draft, and when two readings of it agree.
+ *
+ * All of them are lengths. The shoulder slope too: it is taken as the drop in millimetres
+ * between two rulers, because that is what can be read alone; `shoulder-slope.ts` turns drop
+ * and shoulder length into the angle.
+ */
+import { mm, type Mm } from '../units/length.ts'
+
+/** A length with where it comes from, so that no limit stands without its reason. */
+export interface Sourced {
+  readonly value: Mm
+  readonly source: string
+}
+
+export interface Range {
+  readonly min: Mm
+  readonly max: Mm
+  readonly source: string
+}
+
+export type MeasureKind = 'girth' | 'length' | 'flat'
+export type MeasureGroup =
+  | 'around'
+  | 'down the back'
+  | 'down the front'
+  | 'at the side'
+  | 'across'
+  | 'shoulder and sleeve'
+  | 'a garment laid flat'
+
+export interface Measure<Id extends string = string> {
+  readonly id: Id
+  /** Head of a row: "Nape to waist". */
+  readonly label: string
+  /** Inside a sentence or a step: "nape to waist". */
+  readonly spoken: string
+  /** Two tapes with different landmarks are two measurements: 'waistGirth/natural'. */
+  readonly definition: string
+  readonly from: string
+  readonly to: string
+  /** How the tape runs. */
+  readonly words: string
+  readonly alone: string
+  /** What it moves in the draft: "the back length". */
+  readonly moves: string
+  /** Two readings that differ by no more than this agree. */
+  readonly tolerance: Sourced
+  /** What the field expects; beyond it the field asks, it does not forbid. */
+  readonly plausible: Range
+  readonly kind: MeasureKind
+  readonly group: MeasureGroup
+  /** One reading stands alone only where `readingsNeeded` is 1; see `catalogue/flat.ts`. */
+  readonly readingsNeeded: 1 | 2
+  /** Name and clause of ISO 8559-1:2017 where the definition is the standard's own. */
+  readonly iso?: string
+}
+
+/** Repeatability of one person's own tape; a judgement of common practice, no source. */
+export const OWN_TAPE = 'repeatability of a tape held alone; common practice, no source'
+/** As quoted by a public audit note; the handbook itself was not seen. */
+export const ANSUR_OBSERVER =
+  'allowable observer error, ANSUR II handbook NATICK/TR-11/017, appendix G, as quoted in a public audit note'
+/** The clause numbers of ISO 8559-1 come from a third-party page and are to be verified. */
+export const ISO_8559_1 = 'ISO 8559-1:2017'
+
+export const KOREA = 'women of the 7th Korean body survey, 2015 (3224), and of ANSUR 1988 (2208)'
+
+/** Surveys miss the smallest and the largest women, so what they saw is widened. Judgement. */
+const BELOW_THE_SMALLEST = 0.8
+const ABOVE_THE_LARGEST = 1.35
+
+/** The range of a survey, widened for the women it did not meet and rounded to 5 mm. */
+export const seen = (smallest: number, largest: number, source = KOREA): Range => ({
+  min: toFive(smallest * BELOW_THE_SMALLEST),
+  max: toFive(largest * ABOVE_THE_LARGEST),
+  source: `${smallest} to ${largest} mm among ${source}, widened by a fifth below and a third above`,
+})
+export const judged = (min: number, max: number, why: string): Range => ({
+  min: mm(min),
+  max: mm(max),
+  source: `judgement: ${why}`,
+})
+
+export const own = (millimetres: number): Sourced => ({ value: mm(millimetres), source: OWN_TAPE })
+export const observer = (millimetres: number): Sourced => ({
+  value: mm(millimetres),
+  source: ANSUR_OBSERVER,
+})
+
+const toFive = (length: number): Mm => mm(Math.round(length / 5) * 5)

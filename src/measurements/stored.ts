@@ -1,0 +1,72 @@
+/**
+ * Reading stored tape readings back. A stored record is somebody else's word until every value
+ * in it has been looked at; nothing here is cast.
+ */
+import { mm } from '../units/length.ts'
+import { isIsoDate, type Book, type Entry, type Proposal, type TapeReading } from './book.ts'
+import { isMeasurementId, type MeasurementId } from './catalogue.ts'
+
+export type Parsed<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string }
+
+/** Beyond these no tape was read: half a centimetre, and the 3 m of a long sewing tape. */
+const SHORTEST_READING = mm(5)
+const LONGEST_READING = mm(3000)
+
+/** The whole book, withdrawn readings and proposals included. */
+export function parseBook(stored: unknown): Parsed<Book> {
+  if (!isRecord(stored)) return { ok: false, reason: 'The stored tape book is not a record.' }
+  const book: Partial<Record<MeasurementId, Entry>> = {}
+  for (const [name, entry] of Object.entries(stored)) {
+    if (!isMeasurementId(name)) return { ok: false, reason: `"${name}" is not in the catalogue.` }
+    const parsed = parseEntry(name, entry)
+    if (!parsed.ok) return parsed
+    book[name] = parsed.value
+  }
+  return { ok: true, value: book }
+}
+
+/** The readings of one measurement, in their order. */
+export function parseReadings(id: MeasurementId, stored: unknown): Parsed<readonly TapeReading[]> {
+  if (!Array.isArray(stored)) return { ok: false, reason: `${id} has no list of readings.` }
+  const readings: TapeReading[] = []
+  for (const item of stored as readonly unknown[]) {
+    const reading = parseReading(item)
+    if (!reading) return { ok: false, reason: `${id}: ${shown(item)} is not a tape reading.` }
+    readings.push(reading)
+  }
+  return { ok: true, value: readings }
+}
+
+function parseEntry(id: MeasurementId, stored: unknown): Parsed<Entry> {
+  if (!isRecord(stored)) return { ok: false, reason: `${id} is not a record.` }
+  const tape = parseReadings(id, stored.tape)
+  if (!tape.ok) return tape
+  if (stored.proposal === undefined) return { ok: true, value: { tape: tape.value } }
+  const proposal = parseProposal(stored.proposal)
+  if (!proposal) return { ok: false, reason: `${id}: ${shown(stored.proposal)} is no estimate.` }
+  return { ok: true, value: { proposal, tape: tape.value } }
+}
+
+function parseReading(stored: unknown): TapeReading | undefined {
+  if (!isRecord(stored)) return undefined
+  const { value, on, definition, withdrawn } = stored
+  if (!isReadingValue(value) || !isDate(on) || typeof definition !== 'string') return undefined
+  if (withdrawn !== undefined && withdrawn !== true) return undefined
+  return { value: mm(value), on, definition, ...(withdrawn && { withdrawn }) }
+}
+
+function parseProposal(stored: unknown): Proposal | undefined {
+  if (!isRecord(stored) || !isDate(stored.on) || !isRecord(stored.estimate)) return undefined
+  const { value, pm90, basis } = stored.estimate
+  if (!isReadingValue(value) || typeof pm90 !== 'number' || !(pm90 >= 0)) return undefined
+  if (!Number.isFinite(pm90) || typeof basis !== 'string') return undefined
+  return { estimate: { value: mm(value), pm90: mm(pm90), basis }, on: stored.on }
+}
+
+export const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+const isDate = (value: unknown): value is string => typeof value === 'string' && isIsoDate(value)
+const isReadingValue = (value: unknown): value is number =>
+  typeof value === 'number' && value >= SHORTEST_READING && value <= LONGEST_READING
+const shown = (value: unknown): string => JSON.stringify(value) ?? String(value)
