@@ -1,0 +1,97 @@
+/**
+ * One step of a construction: what was placed, from where, by which amount. Drawing, numbers and
+ * written instructions are three readings of the steps.
+ */
+import type { Path } from '../geometry/path.ts'
+import type { Amount } from '../units/amount.ts'
+import type { EdgeName, PieceId } from './piece.ts'
+
+export type Direction = 'down' | 'up' | 'right' | 'left'
+
+/** A point of a curve told by ruler: so far square from the base point, then so far square again. */
+export interface Guide {
+  readonly out: Amount
+  /** Along `then`; nought is left unsaid. */
+  readonly then: Direction
+  readonly by: Amount
+}
+
+export type Act =
+  | { readonly verb: 'start'; readonly at: string; readonly why: string }
+  | {
+      readonly verb: 'measure'
+      readonly to: string
+      readonly from: string
+      readonly direction: Direction
+      readonly amount: Amount
+      readonly why: string
+      readonly level?: string
+    }
+  | {
+      readonly verb: 'compass'
+      readonly to: string
+      readonly centre: string
+      readonly amount: Amount
+      readonly level: string
+      readonly why: string
+    }
+  | {
+      readonly verb: 'slide'
+      readonly to: string
+      readonly from: string
+      readonly along: string
+      readonly away: boolean
+      readonly amount: Amount
+      readonly why: string
+    }
+  | {
+      readonly verb: 'join'
+      readonly from: string
+      readonly to: string
+      readonly edge: EdgeName
+      readonly why: string
+    }
+  | {
+      readonly verb: 'arc'
+      readonly centre: string
+      readonly from: string
+      readonly to: string
+      readonly amount: Amount
+      readonly edge: EdgeName
+      readonly why: string
+    }
+  | {
+      readonly verb: 'curve'
+      readonly from: string
+      readonly to: string
+      readonly base: string
+      readonly along: Direction
+      readonly guides: readonly Guide[]
+      readonly edge: EdgeName
+      readonly why: string
+    }
+  | {
+      readonly verb: 'dart'
+      readonly at: string
+      readonly width: Amount
+      readonly up: Amount
+      readonly down: Amount
+      readonly why: string
+    }
+  | {
+      readonly verb: 'wedge'
+      readonly from: string
+      readonly at: Amount
+      readonly edge: EdgeName
+      readonly pivot: string
+      readonly width: Amount
+      readonly opens: Amount
+      readonly shortens: Amount
+      readonly why: string
+    }
+
+export type Step = Act & {
+  readonly piece: PieceId
+  /** Lines that light up when the step is walked. */
+  readonly lights: readonly Path[]
+}

@@ -1,0 +1,42 @@
+/** Why a correction could not be made; the draft stands as it was. */
+import { CHOICES, outOfRange, type ChoiceId } from '../draft/choices.ts'
+import { EDGE_WORDS, type EdgeName, type PieceId } from '../draft/piece.ts'
+import { formatLength, type UnitChoice } from '../units/format.ts'
+import type { Mm } from '../units/length.ts'
+
+export type Why =
+  | { readonly id: 'choiceOutOfRange'; readonly choice: ChoiceId; readonly to: Mm }
+  | { readonly id: 'noDart'; readonly piece: PieceId }
+  | { readonly id: 'wedgeTooWide'; readonly width: Mm; readonly reach: Mm }
+  | { readonly id: 'wedgeMissesEdge'; readonly edge: EdgeName }
+  | { readonly id: 'dartTooWide'; readonly to: Mm; readonly most: Mm }
+  | { readonly id: 'cannotDraw'; readonly edge: EdgeName }
+  | { readonly id: 'nothingToWithdraw' }
+
+export interface Refusal {
+  readonly correction: string
+  readonly why: Why
+}
+
+export function refusalSentence(why: Why, units: UnitChoice): string {
+  const say = (length: Mm): string => formatLength(length, units)
+  switch (why.id) {
+    case 'choiceOutOfRange':
+      return (
+        outOfRange(why.choice, why.to, units) ??
+        `${CHOICES[why.choice].label} cannot be turned so far.`
+      )
+    case 'noDart':
+      return `The ${why.piece} has no waist dart to take the wedge up. Take in less at the side waist first, so that a dart is drawn.`
+    case 'wedgeTooWide':
+      return `A wedge ${say(why.width)} wide does not fit a distance of ${say(why.reach)} to the apex. Pin it again, as a flat fold that ends at the apex.`
+    case 'wedgeMissesEdge':
+      return `The wedge runs past the end of the ${EDGE_WORDS[why.edge]}. Choose a place nearer its middle.`
+    case 'dartTooWide':
+      return `The waist dart would be ${say(why.to)} wide; one dart holds ${say(why.most)}. Pin less this round, or take more in at the side waist first.`
+    case 'cannotDraw':
+      return `After this change the ${EDGE_WORDS[why.edge]} cannot be drawn as one smooth line. Pin less this round.`
+    case 'nothingToWithdraw':
+      return 'That correction is not in force.'
+  }
+}
