@@ -37,25 +37,25 @@ const COMMON = 'common practice, no source'
 
 export const CHOICES = {
   easeBust: row(
-    'ease, quarter bust',
+    'quarter-bust ease',
     'Room to move at the bust, a quarter of it on each half piece.',
     [22, 5, 60, 1],
     `${COMMON}; 88 mm round the body lies in the blouse bands of the ease tables`,
   ),
   easeWaist: row(
-    'ease, quarter waist',
+    'quarter-waist ease',
     'Room at the waist, a quarter of it on each half piece.',
     [14, 0, 60, 1],
     COMMON,
   ),
   easeHip: row(
-    'ease, quarter hip',
+    'quarter-hip ease',
     'Room at the hip, a quarter of it on each half piece.',
     [19, 5, 60, 1],
     COMMON,
   ),
   neckHalfWidth: row(
-    'neck width, half',
+    'half neck width',
     'From the centre to the side-neck point.',
     [100, 70, 150, 1],
     COMMON,

@@ -36,7 +36,8 @@ export function sentence(step: Act, units: UnitChoice): string {
       return `Mark ${step.at}: ${step.why}.`
     case 'measure': {
       const level = step.level ? ` Square out: the ${step.level}.` : ''
-      return `${WAYS[step.direction]} from ${step.from}, ${sum(step.amount)}: ${step.why}.${level}`
+      const why = step.why === '' ? '' : `: ${step.why}`
+      return `${WAYS[step.direction]} from ${step.from}, ${sum(step.amount)}${why}.${level}`
     }
     case 'compass':
       return `Compass in ${step.centre}, open to ${sum(step.amount)}. Mark ${step.to} where it meets the level of ${step.level}: ${step.why}.`
@@ -51,7 +52,7 @@ export function sentence(step: Act, units: UnitChoice): string {
     case 'curve':
       return `Draw the ${EDGE_WORDS[step.edge]} from ${step.from} to ${step.to}, ${step.why}. ${guideWords(step.base, step.along, step.guides, units)}`
     case 'dart':
-      return `The dart: ${sum(step.width)} wide at ${step.at}, half on either side. Tips ${sum(step.up)} above and ${sum(step.down)} below. ${step.why}.`
+      return `The dart: ${say(step.width)} wide at ${step.at}, half on either side. Upper tip ${say(step.up)} above ${step.at}, lower tip ${say(step.down)} below; ${step.why}.`
     case 'wedge':
       return (
         `Mark P on the ${EDGE_WORDS[step.edge]}, ${say(step.at)} from ${step.from} along the edge. Rule P to the ${step.pivot}. ` +

@@ -8,7 +8,7 @@ import { pathLength } from '../geometry/length.ts'
 import { pathStart, type Path } from '../geometry/path.ts'
 import { add, distance, point, scale, subtract, unit, type Point } from '../geometry/point.ts'
 import { found, sources, type Amount } from '../units/amount.ts'
-import { mm, type Mm } from '../units/length.ts'
+import { mm } from '../units/length.ts'
 import type { Dart, Edge, EdgeName, EdgeRole, Level, PieceId } from './piece.ts'
 import type { Act, Direction, Guide, Step } from './step.ts'
 
@@ -143,16 +143,16 @@ export class Sheet {
 
   /** A straight distance read off the paper. */
   across(from: string, to: string): Amount {
-    return found(`${from}–${to}`, mm(distance(this.at(from), this.at(to))), [
+    return found(`distance ${from}–${to}`, mm(distance(this.at(from), this.at(to))), [
       ...this.restsOf(from),
       ...this.restsOf(to),
     ])
   }
+  has(name: string): boolean {
+    return this.places.has(name)
+  }
   restsOf(name: string): readonly string[] {
     return this.rests.get(name) ?? []
-  }
-  width(name: string): Mm {
-    return mm(this.at(name).x)
   }
 
   get edges(): readonly Edge[] {

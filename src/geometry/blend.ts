@@ -13,17 +13,14 @@ import {
   startTangent,
   type Path,
 } from './path.ts'
-import { add, distance, scale } from './point.ts'
+import { add, cross, distance, dot, scale, type Point } from './point.ts'
 import { cubic } from './segment.ts'
-
-/** A third of the chord: the handle length that keeps a shallow cubic nearest to an even curve. */
-const HANDLE = 1 / 3
 
 export function bridged(first: Path, second: Path, reach: number): Path {
   const keepFirst = trimmedEnd(first, reach)
   const keepSecond = trimmedStart(second, reach)
   const [from, to] = [pathEnd(keepFirst), pathStart(keepSecond)]
-  const handle = distance(from, to) * HANDLE
+  const handle = evenHandle(distance(from, to), endTangent(keepFirst), startTangent(keepSecond))
   const bridge = cubic(
     from,
     add(from, scale(endTangent(keepFirst), handle)),
@@ -31,6 +28,16 @@ export function bridged(first: Path, second: Path, reach: number): Path {
     to,
   )
   return [...keepFirst, bridge, ...keepSecond]
+}
+
+/**
+ * Handle length that makes the bridge a circle's arc when the two directions allow one:
+ * (4/3)·tan(φ/4) radii for a turn of φ over a chord of 2·sin(φ/2) radii (the usual cubic for an arc).
+ */
+function evenHandle(chord: number, out: Point, back: Point): number {
+  const turn = Math.abs(Math.atan2(cross(out, back), dot(out, back)))
+  if (turn < 1e-3) return chord / 3
+  return (chord * (4 / 3) * Math.tan(turn / 4)) / (2 * Math.sin(turn / 2))
 }
 
 function trimmedEnd(path: Path, reach: number): Path {

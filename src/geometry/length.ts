@@ -12,6 +12,11 @@ import { LENGTH_ERROR } from './tolerance.ts'
 const NODES = [0, 0.5384693101056831, 0.906179845938664]
 const WEIGHTS = [0.5688888888888889, 0.4786286704993665, 0.2369268850561891]
 const DEEPEST = 24
+/**
+ * Two halves may agree with the whole by chance where a curve doubles back on itself; one whose
+ * handles run much farther than its chord is halved this often before agreement counts.
+ */
+const BENT = { times: 1.6, depth: 6 }
 
 function quadrature(s: Cubic, t0: number, t1: number): number {
   const [half, middle] = [(t1 - t0) / 2, (t1 + t0) / 2]
@@ -25,12 +30,24 @@ function quadrature(s: Cubic, t0: number, t1: number): number {
   return sum * half
 }
 
-function halving(s: Cubic, t0: number, t1: number, whole: number, depth: number): number {
+function halving(
+  s: Cubic,
+  t0: number,
+  t1: number,
+  whole: number,
+  depth: number,
+  trust: number,
+): number {
   const middle = (t0 + t1) / 2
   const [a, b] = [quadrature(s, t0, middle), quadrature(s, middle, t1)]
-  if (Math.abs(a + b - whole) < LENGTH_ERROR / 16 || depth >= DEEPEST) return a + b
-  return halving(s, t0, middle, a, depth + 1) + halving(s, middle, t1, b, depth + 1)
+  if ((depth >= trust && Math.abs(a + b - whole) < LENGTH_ERROR / 16) || depth >= DEEPEST)
+    return a + b
+  return halving(s, t0, middle, a, depth + 1, trust) + halving(s, middle, t1, b, depth + 1, trust)
 }
+
+const bent = (s: Cubic): boolean =>
+  distance(s.from, s.c1) + distance(s.c1, s.c2) + distance(s.c2, s.to) >
+  BENT.times * distance(s.from, s.to)
 
 /** Length of the segment between t0 and t1, mm. */
 export function segmentLength(s: Segment, t0 = 0, t1 = 1): number {
@@ -40,7 +57,7 @@ export function segmentLength(s: Segment, t0 = 0, t1 = 1): number {
     case 'arc':
       return s.radius * Math.abs(s.sweep) * (t1 - t0)
     case 'cubic':
-      return halving(s, t0, t1, quadrature(s, t0, t1), 0)
+      return halving(s, t0, t1, quadrature(s, t0, t1), 0, bent(s) ? BENT.depth : 0)
   }
 }
 

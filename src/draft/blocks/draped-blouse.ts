@@ -8,14 +8,13 @@
  * Not for: set-in or raglan sleeves, knits, children's nightwear.
  */
 import type { Body } from '../../measurements/confirmed.ts'
-import { knows, lengthOf } from '../../measurements/confirmed.ts'
+import { knows, lengthOf, measured } from '../../measurements/confirmed.ts'
 import type { MeasurementId } from '../../measurements/catalogue.ts'
 import { dot, norm, point, subtract, unit, type Point } from '../../geometry/point.ts'
 import { fixed, found, minus, over, plus, type Amount } from '../../units/amount.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
 import { cutAtLevel, guidesOn, neckCurve, sideCurve } from '../curves.ts'
-import { measured } from '../measured.ts'
 import { Sheet } from '../sheet.ts'
 
 export const BLOUSE_NEEDS: readonly MeasurementId[] = [
@@ -77,7 +76,7 @@ export function drawBack(body: Body, choices: Choices): { sheet: Sheet; numbers:
     'square to the fold and square to the overarm seam',
   )
   s.join('S', 'T', 'overarm', 'seam', 'sewn to the front')
-  s.arc(s.points['K'] ? 'K' : 'S', 'T', 'U', 'sleeveEdge', 'edge', 'square to the overarm seam')
+  s.arc(s.has('K') ? 'K' : 'S', 'T', 'U', 'sleeveEdge', 'edge', 'square to the overarm seam')
   shapeWaist(s, body, choices, 'back')
   sideAndHem(s, body)
   return { sheet: s, numbers: { overarm: overarm.mm, underarmLevel: mm(s.at('U').y) } }
@@ -114,7 +113,7 @@ export function drawFront(body: Body, choices: Choices, back: BackNumbers): Shee
     'square to the fold and square to the overarm seam',
   )
   s.join('S', 'T', 'overarm', 'seam', 'sewn to the back')
-  s.arc(s.points['K'] ? 'K' : 'S', 'T', 'U', 'sleeveEdge', 'edge', 'square to the overarm seam')
+  s.arc(s.has('K') ? 'K' : 'S', 'T', 'U', 'sleeveEdge', 'edge', 'square to the overarm seam')
   shapeWaist(s, body, choices, 'front')
   sideAndHem(s, body)
   return s
@@ -124,8 +123,8 @@ export function drawFront(body: Body, choices: Choices, back: BackNumbers): Shee
 function levels(s: Sheet, body: Body, choices: Choices): void {
   const added = (a: Amount): Amount =>
     choices.lengthAdded === 0 ? a : plus(a, choice(choices, 'lengthAdded'))
-  s.measure('C', 'A', 'down', added(measured(body, 'napeToWaist')), 'nape to waist', 'waist line')
-  s.measure('D', 'C', 'up', added(measured(body, 'waistToBustLevel')), 'waist to bust', 'bust line')
+  s.measure('C', 'A', 'down', added(measured(body, 'napeToWaist')), '', 'waist line')
+  s.measure('D', 'C', 'up', added(measured(body, 'waistToBustLevel')), '', 'bust line')
   if (knows(body, 'napeToArmpitLevel'))
     s.measure(
       'E',
@@ -151,14 +150,15 @@ function levels(s: Sheet, body: Body, choices: Choices): void {
     quarter(body, 'bustGirth', choice(choices, 'easeBust')),
     'the underarm point',
   )
-  s.measure(
-    'G',
-    'A',
-    choices.overarmDrop < 0 ? 'up' : 'down',
-    { ...choice(choices, 'overarmDrop'), mm: mm(Math.abs(choices.overarmDrop)) },
-    'the level where the overarm ends',
-  )
-  s.measure('H', 'C', 'down', measured(body, 'waistToHip'), 'waist to hip', 'hip line')
+  if (choices.overarmDrop !== 0)
+    s.measure(
+      'G',
+      'A',
+      choices.overarmDrop < 0 ? 'up' : 'down',
+      { ...choice(choices, 'overarmDrop'), mm: mm(Math.abs(choices.overarmDrop)) },
+      'the level where the overarm ends',
+    )
+  s.measure('H', 'C', 'down', measured(body, 'waistToHip'), '', 'hip line')
   s.measure(
     'X',
     'H',
@@ -193,7 +193,7 @@ export const RAISE_MOST = 20
  * unit vector S→T, |U − (S + t·u)| = L − t gives t = (L² − |SU|²) / (2(L − u·SU)).
  */
 function strikeSleeveEdge(s: Sheet, overarm: Amount): void {
-  s.compass('T', 'S', overarm, 'G', 'the end of the overarm')
+  s.compass('T', 'S', overarm, s.has('G') ? 'G' : 'A', 'the end of the overarm')
   const [sn, u] = [s.at('S'), subtract(s.at('U'), s.at('S'))]
   if (Math.abs(norm(u) - overarm.mm) < 1e-9) return
   const along = unit(subtract(s.at('T'), sn))
@@ -218,16 +218,25 @@ export function overarmTooShort(
   return overarm < dot(along, u) + SLIDE_ROOM
 }
 
-/** W at the waist and the dart: the side takes up to its share, the dart the rest. */
+/**
+ * What the side takes in at the waist, the same on back and front so that the side seams stay
+ * equal: half the surplus up to the choice, more only where a dart would grow past what it holds.
+ */
+function takenAtSide(surplus: number, choices: Choices): number {
+  const wanted = Math.min(surplus / 2, choices.sideIntake)
+  const forDarts = surplus - Math.min(DART_MOST.back, DART_MOST.front)
+  return Math.min(Math.max(wanted, forDarts), Math.max(SIDE_MOST, wanted))
+}
+
+/** W at the waist and the dart: the side takes its share, the dart the rest. */
 function shapeWaist(s: Sheet, body: Body, choices: Choices, piece: 'back' | 'front'): void {
   const waist = quarter(body, 'waistGirth', choice(choices, 'easeWaist'))
   const surplus = s.at('U').x - waist.mm
   const why = 'the side at the waist'
   if (surplus < 0) return s.measure('W', 'C', 'right', waist, why)
   if (surplus <= NO_SHAPING) return s.measure('W', 'C', 'right', s.across('E', 'U'), why)
-  const wanted = Math.min(surplus / 2, choices.sideIntake)
-  const side = Math.min(Math.max(wanted, surplus - DART_MOST[piece]), Math.max(SIDE_MOST, wanted))
-  const dart = found('the dart', mm(surplus - side), [
+  const side = takenAtSide(surplus, choices)
+  const dart = found('the dart’s width', mm(surplus - side), [
     ...s.restsOf('U'),
     'waistGirth',
     'easeWaist',
@@ -241,7 +250,7 @@ function shapeWaist(s: Sheet, body: Body, choices: Choices, piece: 'back' | 'fro
       : found('short of the hem', mm(hemRoom), ['lengthBelowWaist'])
   const rise = mm(s.at('C').y - s.at('D').y)
   if (piece === 'front') {
-    s.measure('apex', 'D', 'right', over(measured(body, 'apexSpacing'), 2), 'half the apex spacing')
+    s.measure('apex', 'D', 'right', over(measured(body, 'apexSpacing'), 2), 'the bust tip')
     s.measure(
       'M',
       'C',
@@ -250,20 +259,14 @@ function shapeWaist(s: Sheet, body: Body, choices: Choices, piece: 'back' | 'fro
       'the middle of the dart, under the apex',
     )
     const up = minus(found('apex to waist', rise, s.restsOf('D')), choice(choices, 'frontDartTip'))
-    return s.dart('M', dart, up, low('frontDartLow'), 'Legs are equal in pairs')
+    return s.dart('M', dart, up, low('frontDartLow'), 'legs equal in pairs')
   }
-  s.measure(
-    'M',
-    'C',
-    'right',
-    over(found('C–W', s.width('W'), s.restsOf('W')), 2),
-    'the middle of the dart',
-  )
+  s.measure('M', 'C', 'right', over(s.across('C', 'W'), 2), 'the middle of the dart')
   const up = minus(
     found('waist to bust line', rise, s.restsOf('D')),
     choice(choices, 'backDartTip'),
   )
-  s.dart('M', dart, up, low('backDartLow'), 'Legs are equal in pairs')
+  s.dart('M', dart, up, low('backDartLow'), 'legs equal in pairs')
 }
 
 function sideAndHem(s: Sheet, body: Body): void {

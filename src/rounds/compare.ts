@@ -1,0 +1,83 @@
+/** Two drafts side by side: what changed, by how much, largest first; points that moved. */
+import { CHOICE_IDS, CHOICES, type ChoiceId } from '../draft/choices.ts'
+import type { Draft } from '../draft/draft.ts'
+import { EDGE_WORDS, type EdgeName } from '../draft/piece.ts'
+import { record } from '../draft/record.ts'
+import { measure, MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
+import { mm, type Mm } from '../units/length.ts'
+
+export interface Change {
+  /** `front.sleeveEdge`, `napeToWaist`, `lengthAdded`. */
+  readonly name: string
+  readonly kind: 'length' | 'measurement' | 'choice'
+  readonly words: string
+  readonly before: Mm
+  readonly after: Mm
+}
+
+export interface MovedPoint {
+  readonly name: string
+  /** To the right and down the paper, mm. */
+  readonly across: Mm
+  readonly down: Mm
+}
+
+export interface Comparison {
+  readonly changes: readonly Change[]
+  /** Lengths that stayed, so that "same" can be said of them. */
+  readonly same: readonly Change[]
+  readonly moved: readonly MovedPoint[]
+}
+
+/** Differences under this are rounding of the record, not a change. */
+const NOISE = 0.015
+
+export function compare(before: Draft, after: Draft): Comparison {
+  const [a, b] = [record(before), record(after)]
+  const lengths = Object.keys(b.lengths).map((name): Change => ({
+    name,
+    kind: 'length',
+    words: lengthWords(name),
+    before: a.lengths[name] ?? mm(0),
+    after: b.lengths[name] ?? mm(0),
+  }))
+  const rows = [...measurements(before, after), ...choices(before, after), ...lengths]
+  const size = (c: Change): number => Math.abs(c.after - c.before)
+  return {
+    changes: rows.filter((c) => size(c) > NOISE).sort((x, y) => size(y) - size(x)),
+    same: lengths.filter((c) => size(c) <= NOISE),
+    moved: Object.keys(b.points).flatMap((name): MovedPoint[] => {
+      const [p, q] = [a.points[name], b.points[name]]
+      if (!p || !q || Math.hypot(q[0] - p[0], q[1] - p[1]) <= NOISE) return []
+      return [{ name, across: mm(q[0] - p[0]), down: mm(q[1] - p[1]) }]
+    }),
+  }
+}
+
+/** "front sleeve edge", "back waist dart, width". */
+export function lengthWords(name: string): string {
+  const [piece, part] = name.split('.')
+  if (!piece || !part) throw new Error(`compare: no length is called ${name}`)
+  return part === 'waistDart'
+    ? `${piece} waist dart, width`
+    : `${piece} ${EDGE_WORDS[part as EdgeName] ?? part}`
+}
+
+function measurements(before: Draft, after: Draft): Change[] {
+  return MEASUREMENT_IDS.flatMap((id: MeasurementId): Change[] => {
+    const [x, y] = [before.body.values[id], after.body.values[id]]
+    return x === undefined || y === undefined
+      ? []
+      : [{ name: id, kind: 'measurement', words: measure(id).label, before: x, after: y }]
+  })
+}
+
+function choices(before: Draft, after: Draft): Change[] {
+  return CHOICE_IDS.map((id: ChoiceId): Change => ({
+    name: id,
+    kind: 'choice',
+    words: CHOICES[id].label,
+    before: before.choices[id],
+    after: after.choices[id],
+  }))
+}

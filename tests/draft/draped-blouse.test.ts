@@ -1,0 +1,202 @@
+/**
+ * The draped blouse against lengths worked out by hand. The rules are common practice, no source;
+ * the arithmetic of each check value stands beside it.
+ */
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { CHOICE_IDS, standardChoices, type Choices } from '../../src/draft/choices.ts'
+import { movedBy, pieceOf } from '../../src/draft/draft.ts'
+import { draft } from '../../src/draft/garments.ts'
+import { neckAngle, SEAM_EQUAL } from '../../src/draft/proof.ts'
+import { edge, outline } from '../../src/draft/piece.ts'
+import { record } from '../../src/draft/record.ts'
+import { sentence } from '../../src/draft/sentence.ts'
+import { area } from '../../src/geometry/area.ts'
+import { checkJoined, endTangent, pathEnd, startTangent } from '../../src/geometry/path.ts'
+import { selfIntersections } from '../../src/geometry/self-intersection.ts'
+import { MEASUREMENT_IDS } from '../../src/measurements/catalogue.ts'
+import { confirm } from '../../src/measurements/confirmed.ts'
+import { mm } from '../../src/units/length.ts'
+import { bookOf, body, INVENTED_BODIES, MIDDLE, type InventedNumbers } from '../bodies.ts'
+
+const cmUnits = { unit: 'cm', inchStep: 8 } as const
+
+/** Only what the check values rest on: no balance, no taped overarm. */
+function bare(over: Partial<InventedNumbers>) {
+  const {
+    sideNeckToSleeveEdge: _e,
+    sideNeckOverApexToWaist: _a,
+    sideNeckOverBladeToWaist: _b,
+    ...rest
+  } = { ...MIDDLE, ...over }
+  const result = confirm(bookOf(rest), [], MEASUREMENT_IDS)
+  if (!result.ok) throw new Error('bare body')
+  return result.body
+}
+
+describe('check values', () => {
+  // bust 920, scye depth 188: U = (920/4 + 22, 188 + 25) = (252, 213), S = (100, −25).
+  // L = |SU| = hypot(152, 238) = 282.4. Arc: T at the nape level lies 5.08° below the level of S,
+  // U 57.43°; 52.35° × 282.4 = 258.0. Front S = (100, −37), |SU|² = 85604, u·SU = 183.4,
+  // t = (79750 − 85604) / (2 × 99.0) = −29.6, radius 312.0, arc 46.94° × 312 = 255.6.
+  test.each([
+    [920, 188, 282, 258, 312, 256, 514],
+    [1200, 205, 338, 264, 374, 262, 526],
+    [800, 172, 253, 246, 281, 243, 488],
+  ])('bust %i, scye depth %i', (bust, scye, overarm, backArc, frontRadius, frontArc, opening) => {
+    const d = draft('blouse', bare({ bustGirth: bust, napeToArmpitLevel: scye }), standardChoices())
+    const { lengths } = record(d)
+    expect(Math.round(lengths['back.overarm']!)).toBe(overarm)
+    expect(Math.round(lengths['front.overarm']!)).toBe(overarm)
+    expect(Math.round(lengths['back.sleeveEdge']!)).toBe(backArc)
+    expect(Math.round(lengths['front.sleeveEdge']!)).toBe(frontArc)
+    const [front] = edge(pieceOf(d, 'front'), 'sleeveEdge').path
+    expect(front?.kind === 'arc' ? Math.round(front.radius) : front?.kind).toBe(frontRadius)
+    expect(Math.round(lengths['back.sleeveEdge']! + lengths['front.sleeveEdge']!)).toBe(opening)
+  })
+
+  test('bust 940, waist 780: half widths, side and dart', () => {
+    const { lengths, points } = record(draft('blouse', body(), standardChoices()))
+    expect(points['back.U']![0]).toBe(257) // 940/4 + 22
+    // Surplus 257 − (780/4 + 14) = 48; half is 24, the side takes 20, the dart 28.
+    expect(points['back.W']![0]).toBe(237)
+    expect(lengths['back.waistDart']).toBe(28)
+    expect(points['back.X']![0]).toBe(269) // 1000/4 + 19
+    expect(points['back.C']![1]).toBe(400)
+    expect(points['back.D']![1]).toBe(235) // 400 − 165
+    expect(points['front.apex']).toEqual([92, 235]) // 184/2
+  })
+
+  test('a waist nearly as wide as the bust gets no dart', () => {
+    // 880/4 + 22 = 242; 888/4 + 14 = 236: 6 mm is not shaped.
+    const d = draft('blouse', body({ bustGirth: 880, waistGirth: 888 }), standardChoices())
+    expect(pieceOf(d, 'front').darts).toEqual([])
+    expect(d.findings.map((f) => f.id)).toContain('straightWaist')
+  })
+})
+
+const bodies = fc.record({
+  bustGirth: fc.integer({ min: 760, max: 1380 }),
+  napeToWaist: fc.integer({ min: 350, max: 470 }),
+  napeToArmpitLevel: fc.integer({ min: 160, max: 215 }),
+  waistToBustLevel: fc.integer({ min: 140, max: 190 }),
+  apexSpacing: fc.integer({ min: 150, max: 250 }),
+  sideNeckOverApexToWaist: fc.integer({ min: 400, max: 470 }),
+})
+
+describe('soundness, over bodies and choices', () => {
+  test('outlines close, run clockwise and never cross; seams are equal; the neck runs on', () => {
+    fc.assert(
+      fc.property(
+        bodies,
+        fc.double({ min: 0.75, max: 1.02, noNaN: true }),
+        fc.integer({ min: 120, max: 700 }),
+        (b, waist, long) => {
+          const choices: Choices = { ...standardChoices(), lengthBelowWaist: mm(long) }
+          const person = body({
+            ...b,
+            waistGirth: Math.round(b.bustGirth * waist),
+            hipGirth: b.bustGirth + 60,
+            sideNeckToSleeveEdge: 420,
+          })
+          const d = draft('blouse', person, choices)
+          for (const piece of d.pieces) {
+            const path = outline(piece)
+            checkJoined([...path, path[0]!], piece.id)
+            expect(area(path)).toBeGreaterThan(0)
+            expect(selfIntersections(path)).toEqual([])
+          }
+          const { lengths } = record(d)
+          for (const seam of ['overarm', 'side'])
+            expect(Math.abs(lengths[`back.${seam}`]! - lengths[`front.${seam}`]!)).toBeLessThan(
+              SEAM_EQUAL,
+            )
+          expect(neckAngle(pieceOf(d, 'back')) + neckAngle(pieceOf(d, 'front'))).toBeCloseTo(
+            Math.PI,
+            2,
+          )
+          expect(
+            d.findings.filter((f) =>
+              ['overarmPair', 'sidePair', 'dartLegs', 'neckJoin', 'outlineCrosses'].includes(f.id),
+            ),
+          ).toEqual([])
+        },
+      ),
+      { numRuns: 120 },
+    )
+  })
+
+  test('neck and hem leave the fold square, the sleeve edge leaves the overarm square', () => {
+    for (const [, numbers] of INVENTED_BODIES)
+      for (const piece of draft('blouse', body({}, numbers), standardChoices()).pieces) {
+        expect(startTangent(edge(piece, 'neck').path).y).toBeCloseTo(0, 9)
+        expect(endTangent(edge(piece, 'hem').path).y).toBeCloseTo(0, 9)
+        const [arm, sleeve] = [
+          endTangent(edge(piece, 'overarm').path),
+          startTangent(edge(piece, 'sleeveEdge').path),
+        ]
+        expect(arm.x * sleeve.x + arm.y * sleeve.y).toBeCloseTo(0, 6)
+        expect(pathEnd(edge(piece, 'sleeveEdge').path).x).toBeCloseTo(piece.points['U']!.x, 6)
+      }
+  })
+
+  test('one measurement moves only what rests on it', () => {
+    for (const id of [
+      'napeToWaist',
+      'bustGirth',
+      'hipGirth',
+      'apexSpacing',
+      'waistToHip',
+    ] as const) {
+      const [before, after] = [
+        draft('blouse', body(), standardChoices()),
+        draft('blouse', body({ [id]: MIDDLE[id] + 8 }), standardChoices()),
+      ]
+      const [a, b] = [record(before).points, record(after).points]
+      const moved = Object.keys(a).filter((n) => `${a[n]}` !== `${b[n]}`)
+      expect(moved.length).toBeGreaterThan(0)
+      const allowed = movedBy(before, id)
+      expect(moved.filter((n) => !allowed.includes(n))).toEqual([])
+    }
+  })
+
+  test('every choice at either end of its range draws, or says which number to change', () => {
+    for (const id of CHOICE_IDS)
+      for (const end of ['min', 'max'] as const) {
+        const choices = { ...standardChoices(), [id]: choiceEnd(id, end) }
+        expect(draft('blouse', body(), choices).pieces).toHaveLength(2)
+      }
+  })
+})
+
+import { CHOICES, type ChoiceId } from '../../src/draft/choices.ts'
+const choiceEnd = (id: ChoiceId, end: 'min' | 'max') => CHOICES[id][end]
+
+describe('steps', () => {
+  test('read like a drafting book, in centimetres and in inches', () => {
+    const { steps } = draft('blouse', body(), standardChoices())
+    const said = (units: Parameters<typeof sentence>[1]) => steps.map((s) => sentence(s, units))
+    expect(said(cmUnits)).toContain(
+      'Down from A, nape to waist, 40.0 cm. Square out: the waist line.',
+    )
+    expect(said(cmUnits)).toContain(
+      'Up from C, waist to bust level, 16.5 cm. Square out: the bust line.',
+    )
+    // 257 mm = 10.118 in: 10 1/8 to the eighth.
+    expect(
+      said({ unit: 'inch', inchStep: 8 }).find((s) => s.startsWith('Square out from E')),
+    ).toContain('10 1/8 in')
+  })
+  test('no step speaks of a point before it is marked', () => {
+    for (const piece of ['back', 'front'] as const) {
+      const placed = new Set<string>()
+      for (const s of draft('blouse', body(), standardChoices()).steps.filter(
+        (x) => x.piece === piece,
+      )) {
+        if (s.verb === 'start') placed.add(s.at)
+        else if ('from' in s && s.verb !== 'wedge') expect(placed.has(s.from)).toBe(true)
+        if (s.verb === 'measure' || s.verb === 'compass' || s.verb === 'slide') placed.add(s.to)
+      }
+    }
+  })
+})
