@@ -1,0 +1,96 @@
+/** Corrections, each kind, as they are stored; the list may not use an id twice. */
+import * as v from 'valibot'
+import { CHOICE_IDS } from '../../draft/choices.ts'
+import { COMPLAINT_IDS } from '../../fitting/complaints.ts'
+import { CountSchema, IdSchema, MmSchema, NameSchema } from './length.ts'
+import { shown } from './parsed.ts'
+
+/** The names a record may use; the compiler holds them to the types of the draft. */
+export const PIECE_IDS = ['back', 'front'] as const
+export const EDGE_NAMES = ['centre', 'neck', 'overarm', 'sleeveEdge', 'side', 'hem'] as const
+export const HOW_READ = ['foldToPin', 'wholeFold', 'seamToPin', 'levelError'] as const
+
+const oneOf = (what: string, names: readonly string[]) => (issue: v.BaseIssue<unknown>) =>
+  `${shown(issue.input)} is no ${what}. Use one of ${names.join(', ')}.`
+
+export const PieceIdSchema = v.picklist(PIECE_IDS, oneOf('piece', PIECE_IDS))
+export const EdgeNameSchema = v.picklist(EDGE_NAMES, oneOf('edge', EDGE_NAMES))
+export const ChoiceIdSchema = v.picklist(CHOICE_IDS, oneOf('choice', CHOICE_IDS))
+export const ComplaintIdSchema = v.picklist(COMPLAINT_IDS, oneOf('complaint', COMPLAINT_IDS))
+
+/** A share: more than nothing, at most all. */
+const ShareSchema = v.pipe(
+  v.number(),
+  v.gtValue(0, 'The part to apply is more than 0.'),
+  v.maxValue(1, 'The part to apply is at most 1.'),
+)
+/** Counted from the underarm, 0 to 1. */
+const whereOnEdge = (issue: v.BaseIssue<unknown>): string =>
+  `${shown(issue.input)} is no place on an edge; it goes from 0 at the underarm to 1.`
+export const AlongSchema = v.pipe(
+  v.number(whereOnEdge),
+  v.minValue(0, whereOnEdge),
+  v.maxValue(1, whereOnEdge),
+)
+/** A wedge takes cloth out; a width of nothing or less is none. Wider than 1 m is a mistake. */
+const wedgeWidth = (issue: v.BaseIssue<unknown>): string =>
+  `${shown(issue.input)} is no width of a wedge, mm.`
+export const WidthSchema = v.pipe(
+  v.number(wedgeWidth),
+  v.gtValue(0, wedgeWidth),
+  v.maxValue(1000, wedgeWidth),
+)
+
+export const PinnedSchema = v.strictObject({
+  how: v.picklist(HOW_READ, oneOf('way of reading', HOW_READ)),
+  read: MmSchema,
+  share: ShareSchema,
+})
+
+export const BecauseSchema = v.strictObject({
+  complaint: ComplaintIdSchema,
+  cause: NameSchema,
+  pinned: PinnedSchema,
+  watch: MmSchema,
+  round: CountSchema,
+})
+
+const base = { v: v.literal(1), id: IdSchema }
+
+export const TurnChoiceSchema = v.strictObject({
+  ...base,
+  kind: v.literal('turn-choice'),
+  choice: ChoiceIdSchema,
+  by: MmSchema,
+  because: BecauseSchema,
+})
+export const CloseWedgeSchema = v.strictObject({
+  ...base,
+  kind: v.literal('close-wedge'),
+  piece: PieceIdSchema,
+  edge: EdgeNameSchema,
+  along: AlongSchema,
+  width: v.pipe(WidthSchema, MmSchema),
+  because: BecauseSchema,
+})
+export const WithdrawSchema = v.strictObject({
+  ...base,
+  kind: v.literal('withdraw'),
+  correction: IdSchema,
+  round: CountSchema,
+})
+
+export const CorrectionSchema = v.variant(
+  'kind',
+  [TurnChoiceSchema, CloseWedgeSchema, WithdrawSchema],
+  (issue) => `${shown(issue.input)} is no kind of correction.`,
+)
+
+export const CorrectionsSchema = v.pipe(
+  v.array(CorrectionSchema, 'The corrections are no list.'),
+  v.check(
+    (list) => new Set(list.map(({ id }) => id)).size === list.length,
+    'Two corrections have the same id.',
+  ),
+  v.readonly(),
+)

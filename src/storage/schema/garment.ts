@@ -1,0 +1,27 @@
+/** A garment on the rail: its name, when it was hung there, and its place in the order. */
+import * as v from 'valibot'
+import type { GarmentId } from '../../draft/draft.ts'
+import { DateSchema, FiniteSchema, IdSchema, NameSchema } from './length.ts'
+import { GarmentIdSchema } from './round.ts'
+
+export interface HungGarment {
+  readonly v: 1
+  readonly id: string
+  readonly garment: GarmentId
+  readonly name: string
+  readonly hungOn: string
+  /** Smaller hangs further left. */
+  readonly order: number
+  /** Taken off the rail; it is kept with all its rounds and can be hung again. */
+  readonly takenOffOn?: string
+}
+
+export const HungGarmentSchema = v.strictObject({
+  v: v.literal(1),
+  id: IdSchema,
+  garment: GarmentIdSchema,
+  name: NameSchema,
+  hungOn: DateSchema,
+  order: FiniteSchema,
+  takenOffOn: v.exactOptional(DateSchema),
+})

@@ -1,0 +1,80 @@
+/** A kept photo without its pixels: what it shows, what it belongs to, what was read from it. */
+import * as v from 'valibot'
+import { POINT_NAMES, VIEWS, type View, type ViewReading } from '../../capture/reading.ts'
+import { DateSchema, FiniteSchema, IdSchema, MmSchema, ShaSchema, TextSchema } from './length.ts'
+
+export interface KeptPhoto {
+  readonly v: 1
+  readonly sha256: string
+  readonly view: View
+  /** null: a measuring photo, which belongs to the body and not to a garment. */
+  readonly garmentId: string | null
+  readonly roundId: string | null
+  readonly takenOn: string
+  readonly reading?: ViewReading
+  /** The pixels were let go on this day; the numbers stay. */
+  readonly removedOn?: string
+}
+
+const PointSchema = v.strictObject({ x: FiniteSchema, y: FiniteSchema })
+const RefusedSchema = v.strictObject({ ok: v.literal(false), reason: TextSchema })
+
+const JointsSchema = v.record(v.string(), v.strictObject({ at: PointSchema, score: FiniteSchema }))
+const PersonSchema = v.variant('ok', [
+  v.strictObject({ ok: v.literal(true), score: FiniteSchema, joints: JointsSchema }),
+  RefusedSchema,
+])
+
+const CornersSchema = v.pipe(
+  v.strictTuple([PointSchema, PointSchema, PointSchema, PointSchema]),
+  v.readonly(),
+)
+/** Three by three, row by row. */
+const HomographySchema = v.pipe(v.array(FiniteSchema), v.length(9), v.readonly())
+const CardSchema = v.variant('ok', [
+  v.strictObject({
+    ok: v.literal(true),
+    card: v.strictObject({
+      kind: v.picklist(['sheet', 'id1']),
+      corners: CornersSchema,
+      widthMm: MmSchema,
+      heightMm: MmSchema,
+      homography: HomographySchema,
+      mmPerPx: FiniteSchema,
+      residualPx: FiniteSchema,
+    }),
+  }),
+  RefusedSchema,
+])
+
+const PlacedSchema = v.strictObject({
+  at: PointSchema,
+  sdPx: FiniteSchema,
+  from: TextSchema,
+  by: v.picklist(['camera', 'lent', 'guess', 'hand']),
+})
+
+export const ViewReadingSchema = v.strictObject({
+  view: v.picklist(VIEWS),
+  size: v.strictObject({ width: FiniteSchema, height: FiniteSchema }),
+  person: PersonSchema,
+  card: CardSchema,
+  points: v.record(v.picklist(POINT_NAMES), PlacedSchema),
+  missing: v.record(v.picklist(POINT_NAMES), TextSchema),
+  outline: v.pipe(
+    v.array(v.strictObject({ y: FiniteSchema, left: FiniteSchema, right: FiniteSchema })),
+    v.readonly(),
+  ),
+  facing: v.picklist([-1, 1]),
+})
+
+export const KeptPhotoSchema = v.strictObject({
+  v: v.literal(1),
+  sha256: ShaSchema,
+  view: v.picklist(VIEWS),
+  garmentId: v.nullable(IdSchema),
+  roundId: v.nullable(IdSchema),
+  takenOn: DateSchema,
+  reading: v.exactOptional(ViewReadingSchema),
+  removedOn: v.exactOptional(DateSchema),
+})
