@@ -23,7 +23,11 @@ export function copyModelRuntime() {
     },
     generateBundle() {
       for (const name of FILES)
-        this.emitFile({ type: 'asset', fileName: `wasm/${name}`, source: readFileSync(join(folder, name)) })
+        this.emitFile({
+          type: 'asset',
+          fileName: `wasm/${name}`,
+          source: readFileSync(join(folder, name)),
+        })
     },
   }
 }

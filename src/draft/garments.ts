@@ -24,12 +24,16 @@ export const GARMENTS: Readonly<Record<GarmentId, Garment>> = {
 }
 export const isGarmentId = (name: string): name is GarmentId => Object.hasOwn(GARMENTS, name)
 
-export function draft(garment: GarmentId, body: Body, choices: Choices): Draft {
+export const draft = (garment: GarmentId, body: Body, choices: Choices): Draft =>
+  proved(drawn(garment, body, choices))
+
+/** The pieces as constructed, not yet proved: for corrections, which prove once at the end. */
+export function drawn(garment: GarmentId, body: Body, choices: Choices): Draft {
   switch (garment) {
     case 'blouse': {
       const back = drawBack(body, choices)
       const front = drawFront(body, choices, back.numbers)
-      return proved({
+      return {
         garment,
         body,
         choices,
@@ -37,7 +41,7 @@ export function draft(garment: GarmentId, body: Body, choices: Choices): Draft {
         steps: [...back.sheet.steps, ...front.steps],
         restsOn: { ...provenance(back.sheet), ...provenance(front) },
         findings: [],
-      })
+      }
     }
   }
 }

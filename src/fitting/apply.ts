@@ -5,7 +5,7 @@
  */
 import { CHOICES, type Choices } from '../draft/choices.ts'
 import { pieceOf, withPiece, type Draft, type GarmentId } from '../draft/draft.ts'
-import { draft, proved } from '../draft/garments.ts'
+import { drawn, proved } from '../draft/garments.ts'
 import { edge } from '../draft/piece.ts'
 import type { Step } from '../draft/step.ts'
 import type { Body } from '../measurements/confirmed.ts'
@@ -31,7 +31,7 @@ export function correctedDraft(
 ): Corrected {
   const list = inForce(corrections)
   const turned = turnChoices(choices, list)
-  const fresh = draft(garment, body, turned.choices)
+  const fresh = drawn(garment, body, turned.choices)
   const closed = closeWedges(fresh, list)
   return { ...closed, draft: proved(closed.draft), refused: [...turned.refused, ...closed.refused] }
 }

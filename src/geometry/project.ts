@@ -1,6 +1,6 @@
-/** The place on a path nearest to a point: sampled first, then Newton on the distance. */
-import { dot, subtract, type Point } from './point.ts'
-import { at, derivative, type Segment } from './segment.ts'
+/** The place on a path nearest to a point: by formula on lines and arcs, searched on cubics. */
+import { distance, dot, subtract, type Point } from './point.ts'
+import { at, derivative, type Cubic, type Segment } from './segment.ts'
 import type { Path, Place } from './path.ts'
 
 export interface Nearest {
@@ -12,13 +12,32 @@ export interface Nearest {
 const SAMPLES = 24
 
 function nearestT(s: Segment, p: Point): number {
+  switch (s.kind) {
+    case 'line': {
+      const d = subtract(s.to, s.from)
+      const square = dot(d, d)
+      return square === 0 ? 0 : clip(dot(subtract(p, s.from), d) / square)
+    }
+    case 'arc': {
+      const angle = Math.atan2(p.y - s.centre.y, p.x - s.centre.x)
+      const turns = [-2, -1, 0, 1, 2].map((k) => (angle + 2 * k * Math.PI - s.start) / s.sweep)
+      const away = (t: number): number => distance(at(s, clip(t)), p)
+      return clip(turns.reduce((best, t) => (away(t) < away(best) ? t : best)))
+    }
+    case 'cubic':
+      return nearestOnCubic(s, p)
+  }
+}
+const clip = (t: number): number => Math.min(1, Math.max(0, t))
+
+/** Sampled first, then golden section between the neighbours of the best sample, then Newton. */
+function nearestOnCubic(s: Cubic, p: Point): number {
   const away = (t: number): number => {
     const q = at(s, t)
     return (q.x - p.x) ** 2 + (q.y - p.y) ** 2
   }
   let best = 0
   for (let i = 0; i <= SAMPLES; i++) if (away(i / SAMPLES) < away(best)) best = i / SAMPLES
-  // Golden section between the neighbours of the best sample: sure, and exact enough (1e-9).
   let [low, high] = [Math.max(0, best - 1 / SAMPLES), Math.min(1, best + 1 / SAMPLES)]
   const ratio = (Math.sqrt(5) - 1) / 2
   while (high - low > 1e-10) {
