@@ -46,7 +46,10 @@ export function parseLength(
   if (written.kind === 'grouped') return askGrouped(text, written, choice, plausible)
   const { value: count, unit } = written
   if (unit) return explicit({ count, unit }, choice, plausible)
-  if (written.inchMarks) return explicit({ count, unit: 'in' }, choice, plausible)
+  const { fraction } = written
+  // She who reads inches means inches by every fraction; a centimetre can be said to be halved.
+  if (fraction === 'fine' || (fraction === 'coarse' && choice.unit === 'inch'))
+    return explicit({ count, unit: 'in' }, choice, plausible)
   return bare(text, count, choice, plausible)
 }
 
@@ -125,10 +128,10 @@ function askGrouped(
 
 function asked(candidates: readonly Candidate[], choice: UnitChoice, reason: string): ParsedLength {
   if (candidates.length === 0) return { ok: false, reason }
-  const ask = candidates.map((candidate) => ({
-    label: label(candidate, choice),
-    value: lengthOf(candidate),
-  }))
+  const values = candidates.map(lengthOf)
+  const ask = candidates
+    .filter((candidate, i) => values.indexOf(lengthOf(candidate)) === i)
+    .map((candidate) => ({ label: label(candidate, choice), value: lengthOf(candidate) }))
   return { ok: false, reason, ask }
 }
 

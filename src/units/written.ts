@@ -9,8 +9,8 @@ export type Written =
       readonly kind: 'number'
       readonly value: number
       readonly unit?: WrittenUnit
-      /** Eighths and finer stand on an inch ruler only, so the number carries its unit. */
-      readonly inchMarks: boolean
+      /** 'fine': eighths and finer stand on an inch ruler only, so the number carries its unit. */
+      readonly fraction: 'none' | 'coarse' | 'fine'
     }
   /** "1,200": one comma before exactly three digits, a decimal comma or a thousands comma. */
   | {
@@ -96,7 +96,7 @@ function normalised(text: string): string {
 
 function readFeet(shown: string, feet: number, rest: string): Written {
   const inchText = rest.replace(/ ?("|in\.?|inch|inches)$/, '')
-  if (inchText === '') return number(feet * INCHES_PER_FOOT, true, 'in')
+  if (inchText === '') return number(feet * INCHES_PER_FOOT, 'none', 'in')
   const inch = readNumber(shown, inchText, 'in')
   if (inch.kind === 'refused') return inch
   if (inch.kind === 'grouped' || inch.value >= INCHES_PER_FOOT) {
@@ -104,7 +104,7 @@ function readFeet(shown: string, feet: number, rest: string): Written {
       `"${shown}": after the feet come 0 to 11 7/8 inches. Write 5' 2 1/2", or 62 1/2 in.`,
     )
   }
-  return number(feet * INCHES_PER_FOOT + inch.value, true, 'in')
+  return number(feet * INCHES_PER_FOOT + inch.value, 'none', 'in')
 }
 
 function readNumber(shown: string, plain: string, unit?: WrittenUnit): Written {
@@ -119,7 +119,7 @@ function readNumber(shown: string, plain: string, unit?: WrittenUnit): Written {
     }
   }
   if (/^(\d+([.,]\d+)?|[.,]\d+)$/.test(plain)) {
-    return number(Number(plain.replace(',', '.')), false, unit)
+    return number(Number(plain.replace(',', '.')), 'none', unit)
   }
   const mixed = /^(?:(\d+)(?: |- ?))?(\d+)\/(\d+)$/.exec(plain)
   if (mixed) return readMixed(shown, mixed[1], Number(mixed[2]), Number(mixed[3]), unit)
@@ -145,13 +145,18 @@ function readMixed(
       `"${shown}": ${top}/${bottom} is not a mark of an inch ruler. Write halves, quarters, eighths or sixteenths, as in 16 1/4.`,
     )
   }
-  return number(Number(whole ?? 0) + top / bottom, bottom >= COARSEST_INCH_ONLY, unit)
+  const fraction = bottom >= COARSEST_INCH_ONLY ? 'fine' : 'coarse'
+  return number(Number(whole ?? 0) + top / bottom, fraction, unit)
 }
 
-const number = (value: number, inchMarks: boolean, unit?: WrittenUnit): Written => ({
+const number = (
+  value: number,
+  fraction: 'none' | 'coarse' | 'fine',
+  unit?: WrittenUnit,
+): Written => ({
   kind: 'number',
   value,
-  inchMarks,
+  fraction,
   ...(unit && { unit }),
 })
 const refused = (reason: string): Written => ({ kind: 'refused', reason })
