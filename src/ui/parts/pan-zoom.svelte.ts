@@ -33,15 +33,17 @@ export class PanZoom {
     this.#lit = lit
   }
 
-  whole = $derived.by(() => fitted(this.#fit(), this.width / this.height))
+  /** A frame that is not laid out yet has no size; until then it is taken as square. */
+  #shape = $derived(this.width > 0 && this.height > 0 ? this.width / this.height : 1)
+  whole = $derived.by(() => fitted(this.#fit(), this.#shape))
   /** What is in view. A frame or a piece that changed shape keeps the place she was looking at. */
   view = $derived.by(() => {
     if (this.#view === undefined) return this.whole
-    const near = fitted(this.#view, this.width / this.height)
+    const near = fitted(this.#view, this.#shape)
     return closer(near, 1, middle(near), this.whole)
   })
   /** Millimetres of the drawing under one screen pixel. */
-  px = $derived(boxWidth(this.view) / this.width)
+  px = $derived(boxWidth(this.view) / Math.max(1, this.width))
   isWhole = $derived(closeness(this.view, this.whole) < 1.001)
 
   showWhole = () => (this.#view = undefined)

@@ -1,0 +1,290 @@
+/**
+ * Her work while the page is open: the tape book, the garments on the rail, their rounds. Every
+ * method calls a pure function, waits until the store has kept the result, and only then shows
+ * it; when keeping fails, nothing changes on the screen but the sentence that says why.
+ */
+import { createContext } from 'svelte'
+import type { ViewReading } from '../capture/reading.ts'
+import type { ChoiceId, Choices } from '../draft/choices.ts'
+import { standardChoices } from '../draft/choices.ts'
+import type { Draft, GarmentId } from '../draft/draft.ts'
+import { draft, GARMENTS } from '../draft/garments.ts'
+import type { Corrected } from '../fitting/apply.ts'
+import type { Correction } from '../fitting/correction.ts'
+import { addTape, emptyBook, proposeAll, withdrawTape, type Book } from '../measurements/book.ts'
+import type { MeasurementId } from '../measurements/catalogue.ts'
+import { confirm, knows, preview, type Missing } from '../measurements/confirmed.ts'
+import type { EstimateOutcomes } from '../measurements/estimate.ts'
+import {
+  close,
+  firstRound,
+  nextRound,
+  redraft,
+  withBody,
+  withChoices,
+  withCorrection,
+  withNotes,
+  withPhoto,
+  withSeen,
+  type Round,
+  type Seen,
+} from '../rounds/round.ts'
+import type { HungGarment } from '../storage/schema/garment.ts'
+import type { KeptPhoto } from '../storage/schema/photo.ts'
+import type { Store } from '../storage/store.ts'
+import type { Mm } from '../units/length.ts'
+
+/** Clock and names come from outside, so that a test can set them. */
+export interface World {
+  readonly now: () => Date
+  readonly newId: () => string
+}
+
+/** What can be drawn for a garment now. */
+export type Drawn =
+  | { readonly standing: 'confirmed'; readonly round: Round; readonly corrected: Corrected }
+  /** From camera numbers and single readings: to look at, never to cut. */
+  | { readonly standing: 'preview'; readonly draft: Draft; readonly missing: readonly Missing[] }
+  | { readonly standing: 'missing'; readonly missing: readonly Missing[] }
+
+type NewCorrection = Correction extends infer C
+  ? C extends Correction
+    ? Omit<C, 'v' | 'id'>
+    : never
+  : never
+
+export class Session {
+  book = $state.raw<Book>(emptyBook())
+  garments = $state.raw<readonly HungGarment[]>([])
+  rounds = $state.raw<readonly Round[]>([])
+  photos = $state.raw<readonly KeptPhoto[]>([])
+  /** Rows that could not be read; they stay in the store untouched. */
+  aside = $state.raw<readonly string[]>([])
+  /** Why the last thing was not kept, and what to do; undefined when all is kept. */
+  problem = $state.raw<string | undefined>()
+  opened = $state.raw(false)
+  keptAt = $state.raw<Date | undefined>()
+
+  readonly #store: Store
+  readonly #world: World
+
+  constructor(store: Store, world: World) {
+    this.#store = store
+    this.#world = world
+  }
+
+  async open(): Promise<void> {
+    const loaded = await this.#store.load()
+    if (!loaded.ok) {
+      this.problem = loaded.sentence
+      return
+    }
+    this.book = loaded.book
+    this.garments = loaded.garments
+    this.rounds = loaded.rounds
+    this.photos = loaded.photos
+    this.aside = loaded.aside
+    this.opened = true
+  }
+
+  // The tape book
+
+  typeReading = (id: MeasurementId, value: Mm): Promise<boolean> =>
+    this.#keepBook(addTape(this.book, id, value, this.today()))
+  withdrawReading = (id: MeasurementId, index: number): Promise<boolean> =>
+    this.#keepBook(withdrawTape(this.book, id, index))
+  propose = (outcomes: EstimateOutcomes): Promise<boolean> =>
+    this.#keepBook(proposeAll(this.book, outcomes, this.today()))
+
+  async #keepBook(book: Book): Promise<boolean> {
+    if (!(await this.#kept(this.#store.saveBook(book)))) return false
+    this.book = book
+    // A round that is not printed follows the book; a printed one never changes.
+    for (const round of this.rounds.filter((r) => !r.printed)) {
+      const again = this.#confirmed(round.garment)
+      if (again.ok) await this.#keepRound(withBody(round, again.body))
+    }
+    return true
+  }
+
+  // Photographs
+
+  async keepPhoto(
+    jpeg: Blob,
+    photo: {
+      view: ViewReading['view']
+      garmentId?: string
+      roundId?: string
+      reading?: ViewReading
+    },
+  ): Promise<string | undefined> {
+    const { reading, garmentId = null, roundId = null, view } = photo
+    const kept = await this.#store.savePhoto(jpeg, {
+      view,
+      garmentId,
+      roundId,
+      takenOn: this.today(),
+      ...(reading ? { reading } : {}),
+    })
+    if (!kept.ok) {
+      this.problem = kept.sentence
+      return undefined
+    }
+    this.#saved()
+    this.photos = [...this.photos.filter((p) => p.sha256 !== kept.photo.sha256), kept.photo]
+    return kept.photo.sha256
+  }
+  readPhoto = (sha256: string): Promise<Blob | undefined> => this.#store.readPhoto(sha256)
+  /** "Keep the numbers, let the photo go." */
+  async letPhotoGo(sha256: string): Promise<boolean> {
+    if (!(await this.#kept(this.#store.letPhotoGo(sha256, this.today())))) return false
+    this.photos = this.photos.map((p) =>
+      p.sha256 === sha256 ? { ...p, removedOn: this.today() } : p,
+    )
+    this.rounds = this.rounds.map((r) => ({
+      ...r,
+      photos: r.photos.map((p) => (p.sha256 === sha256 ? { ...p, removedOn: this.today() } : p)),
+    }))
+    return true
+  }
+
+  // The rail
+
+  async hang(
+    garment: GarmentId,
+    name: string = GARMENTS[garment].name,
+  ): Promise<string | undefined> {
+    const hung: HungGarment = {
+      v: 1,
+      id: this.#world.newId(),
+      garment,
+      name,
+      hungOn: this.today(),
+      order: Math.max(0, ...this.garments.map((g) => g.order)) + 1,
+    }
+    if (!(await this.#kept(this.#store.saveGarment(hung)))) return undefined
+    this.garments = [...this.garments, hung]
+    return hung.id
+  }
+  async changeGarment(garment: HungGarment): Promise<boolean> {
+    if (!(await this.#kept(this.#store.saveGarment(garment)))) return false
+    this.garments = this.garments.map((g) => (g.id === garment.id ? garment : g))
+    return true
+  }
+  garment = (id: string): HungGarment | undefined => this.garments.find((g) => g.id === id)
+  roundsOf = (garmentId: string): readonly Round[] =>
+    this.rounds.filter((r) => r.garmentId === garmentId).sort((a, b) => a.number - b.number)
+  latest = (garmentId: string): Round | undefined => this.roundsOf(garmentId).at(-1)
+
+  /** What lies on the table for this garment: its latest round, else a preview, else what is missing. */
+  drawn(garmentId: string): Drawn | undefined {
+    const hung = this.garment(garmentId)
+    if (!hung) return undefined
+    const round = this.latest(garmentId)
+    if (round) return { standing: 'confirmed', round, corrected: redraft(round) }
+    const taped = this.#confirmed(hung.garment)
+    if (taped.ok) {
+      const fresh = firstRound({ id: 'unsaved', garmentId }, hung.garment, taped.body, this.today())
+      return { standing: 'confirmed', round: fresh, corrected: redraft(fresh) }
+    }
+    const guess = preview(this.book)
+    const enough = GARMENTS[hung.garment].needs.every((id) => knows(guess, id))
+    return enough
+      ? {
+          standing: 'preview',
+          draft: draft(hung.garment, guess, standardChoices()),
+          missing: taped.missing,
+        }
+      : { standing: 'missing', missing: taped.missing }
+  }
+
+  // Rounds
+
+  /** The round that may still be changed; made from the last one where that is on paper already. */
+  async #openRound(garmentId: string): Promise<Round | undefined> {
+    const hung = this.garment(garmentId)
+    const last = this.latest(garmentId)
+    if (last && !last.printed) return last
+    if (last) return nextRound(last, this.#world.newId(), this.today())
+    const taped = hung && this.#confirmed(hung.garment)
+    if (!hung || !taped?.ok) return undefined
+    return firstRound(
+      { id: this.#world.newId(), garmentId },
+      hung.garment,
+      taped.body,
+      this.today(),
+    )
+  }
+  async #change(garmentId: string, change: (open: Round) => Round): Promise<boolean> {
+    const open = await this.#openRound(garmentId)
+    return open !== undefined && this.#keepRound(change(open))
+  }
+
+  turnChoice = (garmentId: string, id: ChoiceId, value: Mm): Promise<boolean> =>
+    this.#change(garmentId, (r) => withChoices(r, { ...r.choices, [id]: value }))
+  setChoices = (garmentId: string, choices: Choices): Promise<boolean> =>
+    this.#change(garmentId, (r) => withChoices(r, choices))
+  makeChange = (garmentId: string, correction: NewCorrection): Promise<boolean> =>
+    this.#change(garmentId, (r) =>
+      withCorrection(r, { ...correction, v: 1, id: this.#world.newId() }),
+    )
+  takeBack = (garmentId: string, correction: string): Promise<boolean> =>
+    this.#change(garmentId, (r) =>
+      withCorrection(r, {
+        v: 1,
+        id: this.#world.newId(),
+        kind: 'withdraw',
+        correction,
+        round: r.number,
+      }),
+    )
+  /** The round goes on paper, printed or drawn by hand: from here on it is as it is. */
+  putOnPaper = (garmentId: string): Promise<boolean> => {
+    const last = this.latest(garmentId)
+    return last?.printed
+      ? Promise.resolve(true)
+      : this.#change(garmentId, (r) => close(r, this.today()))
+  }
+  noteSeen = (round: Round, seen: Omit<Seen, 'on'>): Promise<boolean> =>
+    this.#keepRound(withSeen(round, { ...seen, on: this.today() }))
+  notePhoto = (round: Round, view: ViewReading['view'], sha256: string): Promise<boolean> =>
+    this.#keepRound(withPhoto(round, { view, sha256 }))
+  writeNotes = (round: Round, notes: string): Promise<boolean> =>
+    this.#keepRound(withNotes(round, notes))
+
+  async #keepRound(round: Round): Promise<boolean> {
+    if (!(await this.#kept(this.#store.saveRound(round)))) return false
+    this.rounds = this.rounds.some((r) => r.id === round.id)
+      ? this.rounds.map((r) => (r.id === round.id ? round : r))
+      : [...this.rounds, round]
+    return true
+  }
+
+  // Backup
+
+  backup = (withPhotos: boolean) => this.#store.backup(this.today(), withPhotos)
+  async restore(text: string): Promise<{ ok: boolean; sentence: string }> {
+    const outcome = await this.#store.restore(text)
+    if (outcome.ok) await this.open()
+    return outcome
+  }
+
+  today = (): string => this.#world.now().toISOString().slice(0, 10)
+
+  #confirmed(garment: GarmentId) {
+    const { needs, uses } = GARMENTS[garment]
+    return confirm(this.book, needs, uses)
+  }
+  async #kept(saving: Promise<{ ok: true } | { ok: false; sentence: string }>): Promise<boolean> {
+    const outcome = await saving
+    if (outcome.ok) this.#saved()
+    else this.problem = outcome.sentence
+    return outcome.ok
+  }
+  #saved(): void {
+    this.problem = undefined
+    this.keptAt = this.#world.now()
+  }
+}
+
+export const [useSession, provideSession] = createContext<Session>()
