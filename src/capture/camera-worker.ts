@@ -12,8 +12,13 @@ import type { View, ViewReading } from './reading.ts'
 
 let detector: Promise<Detector> | undefined
 
+const FOUR_TAPS = 'Tap the four corners of the card, clockwise from its top left.'
+
 function cardIn(picture: Picture, question: CardQuestion): CardOutcome {
-  return question.how === 'sheet' ? findSheet(picture) : refineTaps(picture, question.taps, ID1)
+  if (question.how === 'sheet') return findSheet(picture)
+  const [a, b, c, d, ...more] = question.taps
+  if (!a || !b || !c || !d || more.length > 0) return { ok: false, reason: FOUR_TAPS }
+  return refineTaps(picture, [a, b, c, d], ID1)
 }
 
 const road = {

@@ -42,6 +42,11 @@ export interface PlacedPoint {
   readonly sdPx: number
   /** Why it lies there, in words she can read: "outline", "your own mark", … */
   readonly from: string
+  /**
+   * camera: seen in this photo. lent: seen in another photo, its level carried over here.
+   * guess: a usual place to start dragging from; nothing is measured to it. hand: she put it there.
+   */
+  readonly by: 'camera' | 'lent' | 'guess' | 'hand'
 }
 
 /** One row of the outline: where the body begins and ends, px. Arms that hang free are left out. */
@@ -61,10 +66,12 @@ export interface ViewReading {
   readonly person: PersonOutcome
   readonly card: CardOutcome
   readonly points: Readonly<Partial<Record<PointName, PlacedPoint>>>
-  /** Why a point of this view could not be placed; a dragged point removes its reason. */
+  /** Why a point was not found, though a guess may lie there; dragging it removes the reason. */
   readonly missing: Readonly<Partial<Record<PointName, string>>>
-  /** Head to crotch, top row first. */
+  /** Crown to thigh, top row first; from front and back without the arms below the armpits. */
   readonly outline: readonly OutlineRow[]
+  /** Which way she looks in a side view: -1 to the left of the picture, 1 to the right. */
+  readonly facing: -1 | 1
 }
 
 export type Readings = Readonly<Partial<Record<View, ViewReading>>>
@@ -75,6 +82,6 @@ const DRAG_SD_PX = 2
 /** A reading with one point where she dragged it. */
 export function movePoint(reading: ViewReading, name: PointName, at: Point): ViewReading {
   const { [name]: _reason, ...missing } = reading.missing
-  const moved: PlacedPoint = { at, sdPx: DRAG_SD_PX, from: 'your own mark' }
+  const moved: PlacedPoint = { at, sdPx: DRAG_SD_PX, from: 'your own mark', by: 'hand' }
   return { ...reading, points: { ...reading.points, [name]: moved }, missing }
 }

@@ -1,0 +1,54 @@
+/**
+ * Makes the reading of one photograph from what the model and the card search found: outline,
+ * points, and a reason for each point that could not be placed. Pure; the same input always gives
+ * the same reading.
+ */
+import type { Point } from '../geometry/point.ts'
+import type { CardOutcome } from './card.ts'
+import { bodyFrame } from './frame.ts'
+import { placeFrontOrBack } from './points-front-back.ts'
+import { placeSide } from './points-side.ts'
+import type { Person } from './person.ts'
+import type { Picture } from './picture.ts'
+import type { View, ViewReading } from './reading.ts'
+
+export const NO_PERSON =
+  'No standing person was found in this photo. Stand so that head and feet are both in the picture, ' +
+  'with light from the front, and take it again.'
+export const NOT_WHOLE =
+  'The whole body is not in the picture or not standing upright. Step back until head and feet both ' +
+  'show, and take it again.'
+
+/** Joints the model is less sure of than this are outside the picture or hidden. */
+const LEAST_SCORE = 0.3
+const NEEDED = ['nose', 'shoulder', 'hip', 'knee', 'ankle'] as const
+
+export function placePoints(
+  view: View,
+  picture: Picture,
+  person: Person | undefined,
+  card: CardOutcome,
+): ViewReading {
+  const size = { width: picture.width, height: picture.height }
+  const bare = { view, size, card, points: {}, missing: {}, outline: [], facing: -1 } as const
+  if (!person) return { ...bare, person: { ok: false, reason: NO_PERSON } }
+  const frame = bodyFrame(person.joints)
+  if (!frame || !NEEDED.every((name) => inside(person, name, size)))
+    return { ...bare, person: { ok: false, reason: NOT_WHOLE } }
+  const found = { ok: true, score: person.score, joints: person.joints } as const
+  const placed =
+    view === 'side'
+      ? placeSide(picture, person, card, frame)
+      : placeFrontOrBack(view, picture, person, card, frame)
+  return { ...bare, person: found, ...placed }
+}
+
+/** One of the two joints is enough: from the side the far one is hidden. */
+function inside(person: Person, name: string, size: { width: number; height: number }): boolean {
+  const holds = (at: Point): boolean =>
+    at.x >= 0 && at.y >= 0 && at.x <= size.width && at.y <= size.height
+  return [name, `left_${name}`, `right_${name}`].some((key) => {
+    const joint = person.joints[key]
+    return joint !== undefined && joint.score >= LEAST_SCORE && holds(joint.at)
+  })
+}

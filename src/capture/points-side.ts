@@ -1,0 +1,151 @@
+/**
+ * Points of a side photograph: nape and waist on the back line, bust level and waist on the front
+ * line, bust, waist and hip depths. Works whichever side is turned to the camera.
+ */
+import type { CardOutcome } from './card.ts'
+import type { BodyFrame } from './frame.ts'
+import { bodyOutline, rowAt } from './outline.ts'
+import type { Person } from './person.ts'
+import type { Picture } from './picture.ts'
+import {
+  BUST,
+  BUST_ZONE,
+  HIP,
+  HIP_ZONE,
+  NAPE_ABOVE_SHOULDER,
+  NAPE_BELOW_EAR,
+  NAPE_BELOW_HOLLOW,
+  NAPE_SIDE_SD,
+  SIDE_NECK_BEFORE_NAPE,
+  SIDE_NECK_BELOW_NAPE,
+} from './proportions.ts'
+import type { OutlineRow, PlacedPoint, PointName, ViewReading } from './reading.ts'
+import { sharpened } from './sharpen.ts'
+import { waistOfView } from './waist-of-view.ts'
+
+type Placed = Pick<ViewReading, 'points' | 'missing' | 'outline' | 'facing'>
+
+const EDGE_SD_PX = 1.5
+/** The level of the foremost place of a rounded front line, in torsos (about 8 mm; proportions.ts bench). */
+const BUST_LEVEL_SD = 0.016
+/** Hip level by the hindmost place lies lower than the widest by this, in torsos (same bench). */
+const HIP_BELOW = 0.03
+/** Above the hand that hangs beside the hip the front line is free: height and its run-on to the hip level. */
+const HIP_FRONT = { seenAt: 0.9, furtherBack: 0.051, sd: 0.018 } as const
+/** A chest that projects less than this beyond its neighbours, px, has no foremost place to trust. */
+const LEAST_PROJECTION_PX = 1
+
+export function placeSide(
+  picture: Picture,
+  person: Person,
+  card: CardOutcome,
+  frame: BodyFrame,
+): Placed {
+  const outline = sharpened(picture, bodyOutline(person.mask, person.joints, true))
+  const nose = person.joints.nose?.at
+  const facing: -1 | 1 = nose && nose.x > frame.ear.x ? 1 : -1
+  const front = (row: OutlineRow): number => (facing === -1 ? row.left : row.right)
+  const back = (row: OutlineRow): number => (facing === -1 ? row.right : row.left)
+  const between = ([a, b]: readonly [number, number]): OutlineRow[] =>
+    outline.filter((row) => row.y > frame.level(a) && row.y < frame.level(b))
+  const points: Partial<Record<PointName, PlacedPoint>> = {}
+  const missing: Partial<Record<PointName, string>> = {}
+  const put = (name: PointName, x: number, y: number, sdPx: number, from: string): void => {
+    points[name] = { at: { x, y }, sdPx, from, by: 'camera' }
+  }
+  const edge = (y: number, side: typeof front): number | undefined => {
+    const row = rowAt(outline, y - 0.5)
+    return row && side(row)
+  }
+
+  const napeY = napeLevel(outline, frame, back, facing)
+  const napeX = edge(napeY, back)
+  if (napeX !== undefined) {
+    put('nape', napeX, napeY, NAPE_SIDE_SD * frame.torso, 'the back of the neck in the outline')
+    const x = napeX + facing * SIDE_NECK_BEFORE_NAPE.at * frame.torso
+    const y = napeY + SIDE_NECK_BELOW_NAPE.at * frame.torso
+    const near = facing === -1 ? 'sideNeckLeft' : 'sideNeckRight'
+    put(
+      near,
+      x,
+      y,
+      Math.hypot(SIDE_NECK_BELOW_NAPE.sd, NAPE_SIDE_SD) * frame.torso,
+      'beside the nape',
+    )
+  }
+
+  const foremost = extremeLevel(between(BUST_ZONE), (row) => front(row) * facing)
+  const bustY = foremost ?? frame.level(BUST.side.at)
+  const bustSd = (foremost === undefined ? BUST.side.sd : BUST_LEVEL_SD) * frame.torso
+  const bustFrom =
+    foremost === undefined ? 'the usual level: drag it' : 'the foremost place of the outline'
+  const [bustF, bustB] = [edge(bustY, front), edge(bustY, back)]
+  if (bustF !== undefined && bustB !== undefined) {
+    put('bustLevel', bustF, bustY, bustSd, bustFrom)
+    put('bustFront', bustF, bustY, EDGE_SD_PX, bustFrom)
+    put('bustBack', bustB, bustY, EDGE_SD_PX, 'the back line at bust level')
+  }
+
+  const waist = waistOfView('side', picture, card, frame, outline, 0)
+  const yFront = facing === -1 ? waist.left : waist.right
+  const yBack = facing === -1 ? waist.right : waist.left
+  const [waistF, waistB] = [edge(yFront, front), edge(yBack, back)]
+  const { sdPx, from, by } = waist
+  if (waistF !== undefined) points.waistFront = { at: { x: waistF, y: yFront }, sdPx, from, by }
+  if (waistB !== undefined) points.waistBack = { at: { x: waistB, y: yBack }, sdPx, from, by }
+  if (waist.reason) {
+    missing.waistFront = waist.reason
+    missing.waistBack = waist.reason
+  }
+
+  const hindmost = extremeLevel(between(HIP_ZONE), (row) => -back(row) * facing)
+  const usual = frame.level(HIP.side.at)
+  const hipY = hindmost === undefined ? usual : (hindmost - HIP_BELOW * frame.torso + usual) / 2
+  const hipB = edge(hipY, back)
+  const free = edge(frame.level(HIP_FRONT.seenAt), front)
+  if (hipB !== undefined && free !== undefined) {
+    put('hipBack', hipB, hipY, EDGE_SD_PX, 'the hindmost place of the outline')
+    const x = free - facing * HIP_FRONT.furtherBack * frame.torso
+    put('hipFront', x, hipY, HIP_FRONT.sd * frame.torso, 'the front line above the hand')
+  }
+  return { points, missing, outline, facing }
+}
+
+/** Three ways to the nape, the neck's hollow counted twice. */
+function napeLevel(
+  outline: readonly OutlineRow[],
+  frame: BodyFrame,
+  back: (row: OutlineRow) => number,
+  facing: -1 | 1,
+): number {
+  const { torso, ear, shoulder } = frame
+  const neck = outline.filter((row) => row.y > ear.y && row.y < frame.level(0.1))
+  const hollow = neck.reduce<OutlineRow | undefined>(
+    (best, row) => (!best || back(row) * facing > back(best) * facing ? row : best),
+    undefined,
+  )
+  const byEar = ear.y + NAPE_BELOW_EAR.at * torso
+  const byShoulder = shoulder.y - NAPE_ABOVE_SHOULDER.at * torso
+  if (!hollow) return (byEar + byShoulder) / 2
+  return (2 * (hollow.y + 0.5 + NAPE_BELOW_HOLLOW.at * torso) + byEar + byShoulder) / 4
+}
+
+/** The row where `reach` is greatest, between rows where it is less; undefined at the zone's end. */
+function extremeLevel(
+  rows: readonly OutlineRow[],
+  reach: (row: OutlineRow) => number,
+): number | undefined {
+  const values = rows.map(reach)
+  const top = Math.max(...values)
+  const at = values.indexOf(top)
+  const fall = (part: readonly number[]): number => top - Math.min(...part)
+  if (rows.length < 5) return undefined
+  if (
+    fall(values.slice(0, at + 1)) < LEAST_PROJECTION_PX ||
+    fall(values.slice(at)) < LEAST_PROJECTION_PX
+  )
+    return undefined
+  // The middle of the rows within half a pixel of the top: a flat front has no single foremost row.
+  const flat = rows.filter((_, k) => (values[k] ?? 0) > top - 0.5)
+  return flat.reduce((sum, row) => sum + row.y + 0.5, 0) / flat.length
+}

@@ -1,0 +1,92 @@
+/**
+ * Where the waist lies in one photograph: the elastic if one is tied, else the narrowest level of
+ * the outline (front and back only), else nothing but a usual place to start dragging from.
+ */
+import type { CardOutcome } from './card.ts'
+import type { BodyFrame } from './frame.ts'
+import type { Picture } from './picture.ts'
+import { WAIST, WAIST_ZONE } from './proportions.ts'
+import type { OutlineRow, View } from './reading.ts'
+import { findBand } from './waist-band.ts'
+import { NO_INDENT, narrowestLevel } from './waist-level.ts'
+
+export interface WaistOfView {
+  /** Height at the left edge of the trunk in the picture, in its middle, at its right edge. */
+  readonly left: number
+  readonly middle: number
+  readonly right: number
+  readonly sdPx: number
+  readonly from: string
+  readonly by: 'camera' | 'guess'
+  readonly reason?: string
+}
+
+/** An elastic is read to about a pixel in the middle of the trunk; its ends lie on the turn. */
+const BAND_SD_PX = 1.5
+/** Without a card the outline is judged at the usual torso, shoulder to hip joint, mm (same bench). */
+const USUAL_TORSO_MM = 490
+/** Paper round the black square of the sheet, in sides of the square: 24 mm of 100. */
+const PAPER_MARGIN = { sheet: 0.3, id1: 0.05 } as const
+
+export const NO_BAND_SIDE =
+  'No elastic is seen at the waist in the side photo. Tie one and take the photo again, or drag the ' +
+  'waist points to it.'
+
+export function waistOfView(
+  view: View,
+  picture: Picture,
+  card: CardOutcome,
+  frame: BodyFrame,
+  trunk: readonly OutlineRow[],
+  seenFrom: number,
+): WaistOfView {
+  const [from, to] = WAIST_ZONE.band.map((share) => Math.round(frame.level(share)))
+  const hidden = behind(card, from ?? 0, to ?? 0)
+  const band = findBand(picture, trunk, {
+    from: from ?? 0,
+    to: to ?? 0,
+    seen: view === 'side' ? 'beside the arm' : 'across',
+    ...(hidden ? { hidden } : {}),
+  })
+  if (band) {
+    const { left, middle, right } = band
+    return {
+      left,
+      middle,
+      right,
+      sdPx: BAND_SD_PX,
+      from: 'the elastic at your waist',
+      by: 'camera',
+    }
+  }
+  const usual = frame.level(WAIST[view].at)
+  const guess = { left: usual, middle: usual, right: usual, sdPx: WAIST[view].sd * frame.torso }
+  const start = { ...guess, from: 'a usual place to start from: drag it', by: 'guess' } as const
+  if (view === 'side') return { ...start, reason: NO_BAND_SIDE }
+  const mmPerPx = card.ok ? card.card.mmPerPx : USUAL_TORSO_MM / frame.torso
+  const [top, bottom] = WAIST_ZONE.narrowest.map((share) => frame.level(share))
+  const level = narrowestLevel(trunk, Math.max(top ?? 0, seenFrom), bottom ?? 0, mmPerPx)
+  if (!level.ok) return { ...start, reason: NO_INDENT }
+  const { y } = level
+  const sdPx = level.sdMm / mmPerPx
+  return {
+    left: y,
+    middle: y,
+    right: y,
+    sdPx,
+    from: 'the narrowest level of your outline',
+    by: 'camera',
+  }
+}
+
+/** Columns a card hung in front of the trunk hides within these rows. */
+function behind(outcome: CardOutcome, from: number, to: number) {
+  if (!outcome.ok) return undefined
+  const { corners, kind } = outcome.card
+  const [xs, ys] = [corners.map((p) => p.x), corners.map((p) => p.y)]
+  const side = Math.max(...xs) - Math.min(...xs)
+  const tall = kind === 'sheet' ? side : 0
+  if (Math.min(...ys) - tall > to || Math.max(...ys) + tall < from) return undefined
+  const margin = PAPER_MARGIN[kind] * side
+  return { left: Math.min(...xs) - margin, right: Math.max(...xs) + margin }
+}
