@@ -1,6 +1,7 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte'
 import { playwright } from '@vitest/browser-playwright'
 import { defineConfig } from 'vitest/config'
+import { contentSecurityPolicy } from './scripts/csp.mjs'
 import { copyModelRuntime } from './scripts/model-runtime.mjs'
 import { CHROMIUM_FLAGS, findChromium } from './scripts/chromium.mjs'
 
@@ -17,7 +18,7 @@ const alias = {
 
 export default defineConfig({
   base: './',
-  plugins: [svelte(), copyModelRuntime()],
+  plugins: [svelte(), copyModelRuntime(), contentSecurityPolicy()],
   resolve: { alias },
   worker: { format: 'es' },
   build: { target: 'es2022', chunkSizeWarningLimit: 2000 },
