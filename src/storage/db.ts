@@ -1,0 +1,74 @@
+/**
+ * The database of this page: one, on this device, opened by whichever version of the program is
+ * newest. Tables hold `unknown` on the way out, so that nothing is used before it is parsed.
+ */
+import Dexie, { type DexieOptions, type Table } from 'dexie'
+import { BLOCKED, failed, failureOf, NEWER, type Failure } from './failure.ts'
+import { V1 } from './migrations/v1.ts'
+import type { AsideRow, BookRow, PixelsRow, RoundRow, SettingRow } from './rows.ts'
+import type { HungGarment } from './schema/garment.ts'
+import type { KeptPhoto } from './schema/photo.ts'
+
+export const DATABASE = 'tapetrue'
+/** One entry a version, oldest first; a version once released is never changed. */
+const MIGRATIONS = [V1] as const
+/** Dexie multiplies its version numbers by ten for the browser (from memory, and tested). */
+const NATIVE_FACTOR = 10
+
+/** What goes in is typed; what comes out is somebody else's word. */
+type Rows<In> = Table<unknown, string, In>
+
+export class Database extends Dexie {
+  declare readonly book: Rows<BookRow>
+  declare readonly garments: Rows<HungGarment>
+  declare readonly rounds: Rows<RoundRow>
+  declare readonly photos: Rows<KeptPhoto>
+  declare readonly pixels: Rows<PixelsRow>
+  declare readonly settings: Rows<SettingRow>
+  declare readonly aside: Table<unknown, number, AsideRow>
+
+  constructor(name: string, options: DexieOptions = {}) {
+    // Strict: the browser reports a change as kept only when it is on the disk.
+    super(name, { chromeTransactionDurability: 'strict', cache: 'disabled', ...options })
+    for (const { version, stores } of MIGRATIONS) this.version(version).stores({ ...stores })
+  }
+}
+
+export interface Opening {
+  readonly name?: string
+  /** Called when a newer version in another window takes the database over. */
+  readonly onOvertaken?: () => void
+  /** For tests: another IndexedDB than the browser's own. */
+  readonly dexie?: DexieOptions
+}
+
+/** Opens the database, bringing older rows up to date; a newer one is left as it is. */
+export async function openDatabase(
+  opening: Opening,
+): Promise<{ readonly ok: true; readonly db: Database } | Failure> {
+  const db = new Database(opening.name ?? DATABASE, opening.dexie)
+  db.on('versionchange', () => {
+    db.close()
+    opening.onOvertaken?.()
+  })
+  const blocked = new Promise<'blocked'>((resolve) => {
+    db.on('blocked', () => resolve('blocked'))
+  })
+  const ready = db.open()
+  // When it stays blocked the database is closed, and its opening fails later, unheard.
+  ready.catch(() => undefined)
+  try {
+    if ((await Promise.race([ready, blocked])) === 'blocked') {
+      db.close()
+      return failed(BLOCKED)
+    }
+  } catch (error) {
+    return failureOf(error)
+  }
+  // Dexie opens a newer database too; writing old rows into it would spoil it.
+  if (db.backendDB().version > MIGRATIONS.length * NATIVE_FACTOR) {
+    db.close()
+    return failed(NEWER)
+  }
+  return { ok: true, db }
+}

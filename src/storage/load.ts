@@ -1,0 +1,169 @@
+/**
+ * Everything out of the store, parsed. A record that cannot be read is moved to the table
+ * `aside` with its reason, so that it is shown, goes into a backup, and is not written over.
+ * One that a later version of the program can read again is put back.
+ */
+import type { Table } from 'dexie'
+import type { Book } from '../measurements/book.ts'
+import { parseBook, isRecord } from '../measurements/stored.ts'
+import type { Round } from '../rounds/round.ts'
+import type { Database } from './db.ts'
+import {
+  BOOK_KEY,
+  parseAsideRow,
+  parseGarmentRow,
+  parsePhotoRow,
+  parseRoundRow,
+  parseSettingRow,
+  type AsideRow,
+} from './rows.ts'
+import type { HungGarment } from './schema/garment.ts'
+import type { Parsed } from './schema/parsed.ts'
+import type { KeptPhoto } from './schema/photo.ts'
+import { uniteBooks } from './unite.ts'
+
+/** A photo and whether its pixels lie in this browser. */
+export type PhotoHere = KeptPhoto & { readonly here: boolean }
+
+export interface Loaded {
+  readonly book: Book
+  /** In the order of the rail; those taken off are among them. */
+  readonly garments: readonly HungGarment[]
+  /** By garment, then by number. */
+  readonly rounds: readonly Round[]
+  readonly photos: readonly PhotoHere[]
+  readonly settings: Readonly<Record<string, unknown>>
+  /** Records that could not be read: show them, and say that a backup holds them too. */
+  readonly aside: readonly AsideRow[]
+  /** How often each round was kept, by its id. */
+  readonly savedTimes: Readonly<Record<string, number>>
+}
+
+const PARSERS = {
+  garments: parseGarmentRow,
+  rounds: parseRoundRow,
+  photos: parsePhotoRow,
+  settings: parseSettingRow,
+} as const
+type Readable = keyof typeof PARSERS
+const isReadable = (table: string): table is Readable => Object.hasOwn(PARSERS, table)
+
+/** Reads all tables within a transaction that may write to every one of them. */
+export async function loadAll(db: Database, today: string): Promise<Loaded> {
+  await putBack(db)
+  const book = await readBook(db, today)
+  const garments = await readTable(db, 'garments', parseGarmentRow, today)
+  const rows = await readTable(db, 'rounds', parseRoundRow, today)
+  const photos = await readTable(db, 'photos', parsePhotoRow, today)
+  const settings = await readTable(db, 'settings', parseSettingRow, today)
+  const pixels = new Set(await db.pixels.toCollection().primaryKeys())
+  const aside = (await db.aside.toArray()).flatMap((row) => {
+    const read = parseAsideRow(row)
+    return read.ok ? [read.value] : []
+  })
+  return {
+    book,
+    garments: [...garments].sort((a, b) => a.order - b.order),
+    rounds: rows
+      .map(({ round }) => round)
+      .sort((a, b) => a.garmentId.localeCompare(b.garmentId) || a.number - b.number),
+    photos: photos.map((photo) => ({ ...photo, here: pixels.has(photo.sha256) })),
+    settings: Object.fromEntries(settings.map(({ key, value }) => [key, value])),
+    aside,
+    savedTimes: Object.fromEntries(rows.map(({ id, savedTimes }) => [id, savedTimes])),
+  }
+}
+
+/** The stored book; an entry that cannot be read is put aside alone, the others stay. */
+export async function readBook(db: Database, today: string): Promise<Book> {
+  const row = await db.book.get(BOOK_KEY)
+  if (row === undefined) return {}
+  if (!isRecord(row) || row['v'] !== 1 || !isRecord(row['book'])) {
+    await putAside(db, 'book', BOOK_KEY, 'The stored tape book is not a record.', row, today)
+    await db.book.delete(BOOK_KEY)
+    return {}
+  }
+  let book: Book = {}
+  let spoilt = false
+  for (const [id, entry] of Object.entries(row['book'])) {
+    const read = parseBook({ [id]: entry })
+    if (read.ok) book = { ...book, ...read.value }
+    else {
+      spoilt = true
+      await putAside(db, 'book', id, read.reason, entry, today)
+    }
+  }
+  if (spoilt) await db.book.put({ v: 1, id: BOOK_KEY, book })
+  return book
+}
+
+async function readTable<T>(
+  db: Database,
+  name: Readable,
+  parse: (row: unknown) => Parsed<T>,
+  today: string,
+): Promise<readonly T[]> {
+  const table: Table<unknown, string> = db.table(name)
+  const [keys, rows] = [await table.toCollection().primaryKeys(), await table.toArray()]
+  const good: T[] = []
+  for (const [i, row] of rows.entries()) {
+    const read = parse(row)
+    if (read.ok) {
+      good.push(read.value)
+      continue
+    }
+    const key = keys[i]
+    if (key === undefined) throw new Error(`load: row ${i} of ${name} has no key`)
+    const rescued = name === 'photos' ? withoutReading(row) : undefined
+    await putAside(db, name, key, read.reason, row, today)
+    const again = rescued && parse(rescued)
+    if (again?.ok) {
+      good.push(again.value)
+      await table.put(rescued)
+    } else await table.delete(key)
+  }
+  return good
+}
+
+/** The points of a photo can be set again; that it was taken, and its pixels, must not go with them. */
+function withoutReading(row: unknown): object | undefined {
+  if (!isRecord(row) || row['reading'] === undefined) return undefined
+  const { reading: _reading, ...rest } = row
+  return rest
+}
+
+export async function putAside(
+  db: Database,
+  table: string,
+  key: string,
+  reason: string,
+  row: unknown,
+  asideOn: string,
+): Promise<void> {
+  await db.aside.add({ v: 1, table, key, reason, asideOn, row })
+}
+
+async function putBack(db: Database): Promise<void> {
+  for (const stored of await db.aside.toArray()) {
+    const read = parseAsideRow(stored)
+    if (!read.ok || read.value.id === undefined) continue
+    const { id, table, key, row } = read.value
+    if (table === 'book') {
+      const entry = parseBook(key === BOOK_KEY && isRecord(row) ? row['book'] : { [key]: row })
+      if (!entry.ok) continue
+      const present = parseBook(await bookNow(db))
+      if (!present.ok) continue
+      await db.book.put({ v: 1, id: BOOK_KEY, book: uniteBooks(present.value, entry.value) })
+    } else if (isReadable(table)) {
+      const taken: unknown = await db.table(table).get(key)
+      if (taken !== undefined || !PARSERS[table](row).ok) continue
+      await db.table(table).put(row)
+    } else continue
+    await db.aside.delete(id)
+  }
+}
+
+async function bookNow(db: Database): Promise<unknown> {
+  const row = await db.book.get(BOOK_KEY)
+  return isRecord(row) ? row['book'] : {}
+}

@@ -1,0 +1,60 @@
+/** Photos on this device: kept by what they are (SHA-256), without metadata, until let go. */
+import type { View, ViewReading } from '../capture/reading.ts'
+import { sha256Of } from './bytes.ts'
+import type { Database } from './db.ts'
+import { withoutMetadata } from './jpeg.ts'
+import { parsePhotoRow, parseRoundRow, type PixelsRow, type RoundRow } from './rows.ts'
+import type { KeptPhoto } from './schema/photo.ts'
+
+export interface AboutPhoto {
+  readonly view: View
+  /** null for a measuring photo. */
+  readonly garmentId: string | null
+  readonly roundId: string | null
+  readonly takenOn: string
+  readonly reading?: ViewReading
+}
+
+export interface PreparedPhoto {
+  readonly row: KeptPhoto
+  readonly pixels: PixelsRow
+}
+
+/** The rows of a photo; anything but a readable JPEG is our own mistake, for photos are decoded first. */
+export async function preparePhoto(photo: Blob, about: AboutPhoto): Promise<PreparedPhoto> {
+  const bytes = withoutMetadata(new Uint8Array(await photo.arrayBuffer()))
+  if (!bytes)
+    throw new Error(
+      `savePhoto: ${photo.size} bytes of "${photo.type}" are no JPEG; decode it first`,
+    )
+  const sha256 = await sha256Of(bytes)
+  return {
+    row: { v: 1, sha256, ...about },
+    pixels: { v: 1, sha256, type: 'image/jpeg', bytes: bytes.buffer },
+  }
+}
+
+/** Deletes the pixels and marks the photo, in its own row and in every round; gives those rounds. */
+export async function letGo(
+  db: Database,
+  sha256: string,
+  on: string,
+): Promise<readonly RoundRow[]> {
+  await db.pixels.delete(sha256)
+  const photo = parsePhotoRow(await db.photos.get(sha256))
+  if (photo.ok) await db.photos.put({ ...photo.value, removedOn: photo.value.removedOn ?? on })
+  const changed: RoundRow[] = []
+  for (const stored of await db.rounds.toArray()) {
+    const row = parseRoundRow(stored)
+    if (!row.ok) continue
+    const { round, savedTimes } = row.value
+    if (!round.photos.some((p) => p.sha256 === sha256 && p.removedOn === undefined)) continue
+    const photos = round.photos.map((p) =>
+      p.sha256 === sha256 ? { ...p, removedOn: p.removedOn ?? on } : p,
+    )
+    const next = { ...row.value, savedTimes: savedTimes + 1, round: { ...round, photos } }
+    await db.rounds.put(next)
+    changed.push(next)
+  }
+  return changed
+}

@@ -1,0 +1,175 @@
+/**
+ * Her work on this device. Every promise resolves only after the change is committed, so what
+ * the screen says is kept is kept. What the browser refuses comes back as `{ok: false,
+ * sentence}`; what would break a rule of ours (a printed round that changes) is thrown.
+ *
+ * Writes wait for one another, so two quick changes of one round cannot pass each other.
+ */
+import type { Transaction } from 'dexie'
+import type { Book } from '../measurements/book.ts'
+import type { Round } from '../rounds/round.ts'
+import { openDatabase, type Database, type Opening } from './db.ts'
+import { CHANGED_ELSEWHERE, failed, failureOf, kept, type Failure, type Kept } from './failure.ts'
+import { printedFieldChanged } from './keep-rounds.ts'
+import { loadAll, putAside, readBook, type Loaded } from './load.ts'
+import { letGo, preparePhoto, type AboutPhoto } from './photos.ts'
+import { BOOK_KEY, parsePixelsRow, parseRoundRow } from './rows.ts'
+import type { HungGarment } from './schema/garment.ts'
+import { uniteBooks } from './unite.ts'
+
+export interface StoreOptions extends Opening {
+  /** The date of today, ISO; for records that are put aside. */
+  readonly today?: () => string
+}
+
+export interface Room {
+  readonly usedBytes: number
+  readonly quotaBytes: number
+}
+
+export async function openStore(
+  options: StoreOptions = {},
+): Promise<{ readonly ok: true; readonly store: Store } | Failure> {
+  const opened = await openDatabase(options)
+  return opened.ok ? { ok: true, store: new Store(opened.db, options.today ?? isoToday) } : opened
+}
+
+export class Store {
+  readonly #db: Database
+  readonly #today: () => string
+  /** How often each round was kept when this window last saw it. */
+  #seen = new Map<string, number>()
+  #last: Promise<unknown> = Promise.resolve()
+
+  constructor(db: Database, today: () => string) {
+    this.#db = db
+    this.#today = today
+  }
+
+  load(): Promise<Kept<Loaded>> {
+    return this.inTurn(async (db) => {
+      const loaded = await loadAll(db, this.#today())
+      this.#seen = new Map(Object.entries(loaded.savedTimes))
+      return kept(loaded)
+    })
+  }
+
+  /** Keeps the book together with what another window wrote meanwhile; gives the united one. */
+  saveBook(book: Book): Promise<Kept<Book>> {
+    return this.inTurn(async (db) => {
+      const united = uniteBooks(book, await readBook(db, this.#today()))
+      await db.book.put({ v: 1, id: BOOK_KEY, book: united })
+      return kept(united)
+    })
+  }
+
+  /** To take a garment off the rail keep it with `takenOffOn`; nothing is deleted. */
+  saveGarment(garment: HungGarment): Promise<Kept<HungGarment>> {
+    return this.inTurn(async (db) => {
+      await db.garments.put(garment)
+      return kept(garment)
+    })
+  }
+
+  /**
+   * Keeps a round. A printed one may gain what was seen, photos and notes; a change of its
+   * numbers, choices, corrections or pages is thrown as our own mistake.
+   */
+  saveRound(round: Round): Promise<Kept<Round>> {
+    return this.inTurn(async (db) => {
+      const row: unknown = await db.rounds.get(round.id)
+      const stored = row === undefined ? undefined : parseRoundRow(row)
+      if (stored && !stored.ok)
+        await putAside(db, 'rounds', round.id, stored.reason, row, this.#today())
+      const before = stored?.ok ? stored.value : undefined
+      if (before) {
+        const changed = printedFieldChanged(before.round, round)
+        if (changed !== undefined)
+          throw new Error(
+            `saveRound: round ${round.number} is printed; its ${changed} cannot change`,
+          )
+        if (before.savedTimes !== this.#seen.get(round.id)) return failed(CHANGED_ELSEWHERE)
+      }
+      const savedTimes = (before?.savedTimes ?? 0) + 1
+      await db.rounds.put({ v: 1, id: round.id, garmentId: round.garmentId, savedTimes, round })
+      return kept({ round, savedTimes })
+    }).then((outcome) => {
+      if (!outcome.ok) return outcome
+      this.#seen.set(round.id, outcome.value.savedTimes)
+      return kept(round)
+    })
+  }
+
+  /** Keeps a photo without its metadata and gives its SHA-256. JPEG only; see jpeg.ts. */
+  async savePhoto(photo: Blob, about: AboutPhoto): Promise<Kept<string>> {
+    const { row, pixels } = await preparePhoto(photo, about)
+    return this.inTurn(async (db) => {
+      await db.photos.put(row)
+      await db.pixels.put(pixels)
+      return kept(row.sha256)
+    })
+  }
+
+  /** The pixels, or undefined when they were let go or are not in this browser. */
+  readPhoto(sha256: string): Promise<Kept<Blob | undefined>> {
+    return this.inTurn(async (db) => {
+      const row = parsePixelsRow(await db.pixels.get(sha256))
+      return kept(row.ok ? new Blob([row.value.bytes], { type: row.value.type }) : undefined)
+    })
+  }
+
+  /** Keeps the numbers, lets the photo go: pixels deleted, every mention of it marked. */
+  async letPhotoGo(sha256: string, on: string): Promise<Kept<readonly Round[]>> {
+    const outcome = await this.inTurn(async (db) => kept(await letGo(db, sha256, on)))
+    if (!outcome.ok) return outcome
+    // A round that another window has changed meanwhile stays one this window has not seen.
+    for (const { id, savedTimes } of outcome.value)
+      if (this.#seen.get(id) === savedTimes - 1) this.#seen.set(id, savedTimes)
+    return kept(outcome.value.map(({ round }) => round))
+  }
+
+  /** One thing of hers that is no work, such as paper and allowances; plain data. */
+  saveSetting(key: string, value: unknown): Promise<Kept<undefined>> {
+    return this.inTurn(async (db) => {
+      await db.settings.put({ v: 1, key, value })
+      return kept(undefined)
+    })
+  }
+
+  /** How much room the work takes and may take; undefined where the browser does not say. */
+  async room(): Promise<Room | undefined> {
+    const { usage, quota } = (await storageManager()?.estimate?.()) ?? {}
+    return usage === undefined || quota === undefined
+      ? undefined
+      : { usedBytes: usage, quotaBytes: quota }
+  }
+
+  /** Asks the browser not to clear the work when room gets short; false when it will not promise. */
+  async persist(): Promise<boolean> {
+    return (await storageManager()?.persist?.()) ?? false
+  }
+
+  close(): void {
+    this.#db.close()
+  }
+
+  /** One transaction over all tables, after every earlier one: all of it is kept, or nothing. */
+  inTurn<T>(work: (db: Database, transaction: Transaction) => Promise<Kept<T>>): Promise<Kept<T>> {
+    const db = this.#db
+    const run = async (): Promise<Kept<T>> => {
+      try {
+        return await db.transaction('rw', db.tables, (transaction) => work(db, transaction))
+      } catch (error) {
+        return failureOf(error)
+      }
+    }
+    const turn = this.#last.then(run, run)
+    this.#last = turn.catch(() => undefined)
+    return turn
+  }
+}
+
+const storageManager = (): Partial<StorageManager> | undefined =>
+  typeof navigator === 'undefined' ? undefined : navigator.storage
+
+const isoToday = (): string => new Date().toISOString().slice(0, 10)

@@ -1,0 +1,50 @@
+/**
+ * Two tape books made into one. A book only ever grows (readings are added or marked withdrawn),
+ * so uniting loses nothing: two windows, or a backup and the present, never overwrite each other.
+ */
+import type { Book, Entry, Proposal, TapeReading } from '../measurements/book.ts'
+import { MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
+
+/** Readings keep the order of `first`; what only `second` knows follows behind. */
+export function uniteBooks(first: Book, second: Book): Book {
+  const book: Partial<Record<MeasurementId, Entry>> = {}
+  for (const id of MEASUREMENT_IDS) {
+    const [a, b] = [first[id], second[id]]
+    const entry = a && b ? uniteEntries(a, b) : (a ?? b)
+    if (entry) book[id] = entry
+  }
+  return book
+}
+
+function uniteEntries(a: Entry, b: Entry): Entry {
+  const proposal = newer(a.proposal, b.proposal)
+  return { ...(proposal && { proposal }), tape: uniteReadings(a.tape, b.tape) }
+}
+
+/** The later photographs count; on the same day those of the first book. */
+function newer(a: Proposal | undefined, b: Proposal | undefined): Proposal | undefined {
+  if (!a || !b) return a ?? b
+  return b.on > a.on ? b : a
+}
+
+/**
+ * Two equal readings of one day are two readings, so the first of a kind is paired with the
+ * first of the same kind, the second with the second. Withdrawn in either is withdrawn.
+ */
+function uniteReadings(
+  first: readonly TapeReading[],
+  second: readonly TapeReading[],
+): readonly TapeReading[] {
+  const waiting = [...second]
+  const united = first.map((reading) => {
+    const twin = waiting.findIndex((other) => kind(other) === kind(reading))
+    const [other] = twin < 0 ? [] : waiting.splice(twin, 1)
+    return other?.withdrawn && !reading.withdrawn
+      ? { ...reading, withdrawn: true as const }
+      : reading
+  })
+  return [...united, ...waiting]
+}
+
+const kind = ({ value, on, definition }: TapeReading): string =>
+  JSON.stringify([value, on, definition])
