@@ -6,7 +6,7 @@
  * Two readings agree when they differ by no more than the tolerance of the catalogue. When
  * they do not, a third is taken and the two nearest of all readings decide.
  */
-import { mm, type Mm } from '../units/length.ts'
+import { inches, mm, type Mm } from '../units/length.ts'
 import { measure, type MeasurementId } from './catalogue.ts'
 import type { Estimate, EstimateId, EstimateOutcomes } from './estimate.ts'
 
@@ -38,6 +38,9 @@ export interface KeptReading {
 
 /** Printed fractions of an inch carry no exact millimetres; a nanometre is no disagreement. */
 const SLACK = 1e-6
+
+/** The coarsest ruler in use; neighbouring marks of it never disagree, whatever the tolerance. */
+const ONE_MARK = inches(1 / 8)
 
 export const emptyBook = (): Book => ({})
 
@@ -88,7 +91,7 @@ export function standing(entry: Entry | undefined, id: MeasurementId): Standing 
   const values = keptReadings(entry, id).map(({ reading }) => reading.value)
   if (values.length === 0) return 'untaped'
   if (values.length === 1) return measure(id).readingsNeeded === 1 ? 'agreed' : 'one reading'
-  return nearestGap(values) <= measure(id).tolerance.value + SLACK ? 'agreed' : 'once more'
+  return nearestGap(values) <= allowedGap(id) ? 'agreed' : 'once more'
 }
 
 /** The number a draft may use: the mean of the two nearest readings, once they agree. */
@@ -131,6 +134,9 @@ export function whyNotAgreed(entry: Entry | undefined, id: MeasurementId): strin
       return `${label} is agreed.`
   }
 }
+
+const allowedGap = (id: MeasurementId): number =>
+  Math.max(measure(id).tolerance.value, ONE_MARK) + SLACK
 
 const entryOf = (book: Book, id: MeasurementId): Entry => book[id] ?? { tape: [] }
 

@@ -67,15 +67,18 @@ export const ISO_8559_1 = 'ISO 8559-1:2017'
 
 export const KOREA = 'women of the 7th Korean body survey, 2015 (3224), and of ANSUR 1988 (2208)'
 
-/** Surveys miss the smallest and the largest women, so what they saw is widened. Judgement. */
-const BELOW_THE_SMALLEST = 0.8
+/**
+ * Surveys miss the smallest and above all the largest women, so what they saw is widened; no
+ * wider, or a bust of 54 in would also pass for 54 cm and be asked about. Judgement.
+ */
+const BELOW_THE_SMALLEST = 0.9
 const ABOVE_THE_LARGEST = 1.35
 
 /** The range of a survey, widened for the women it did not meet and rounded to 5 mm. */
 export const seen = (smallest: number, largest: number, source = KOREA): Range => ({
   min: toFive(smallest * BELOW_THE_SMALLEST),
   max: toFive(largest * ABOVE_THE_LARGEST),
-  source: `${smallest} to ${largest} mm among ${source}, widened by a fifth below and a third above`,
+  source: `${smallest} to ${largest} mm among ${source}, widened by a tenth below and a third above`,
 })
 export const judged = (min: number, max: number, why: string): Range => ({
   min: mm(min),

@@ -135,7 +135,7 @@ export const AROUND = {
     definition: 'upperArmGirth/at-armpit-arm-hanging',
     from: 'the outside of the upper arm',
     to: 'the same place, once round',
-    words: 'Round the upper arm just below the armpit, square to the arm, arm hanging.',
+    words: 'Round the upper arm directly below the armpit, square to the arm, arm hanging.',
     alone:
       'Hold a loop of tape closed with a clip, slide it up with the other hand, let the arm hang, draw the loop snug, read in the mirror.',
     moves: 'the sleeve opening',
