@@ -1,15 +1,16 @@
 import { userEvent } from 'vitest/browser'
 import { expect, it } from 'vitest'
 import { render } from 'vitest-browser-svelte'
+import type { Point } from '../../../src/geometry/point.ts'
 import { Preferences } from '../../../src/ui/preferences.svelte.ts'
 import WithPreferences from '../WithPreferences.svelte'
 import DrawingUnderTest from './DrawingUnderTest.svelte'
 
-async function drawing(preferences = new Preferences()) {
-  const screen = await render(WithPreferences<Record<string, never>>, {
+async function drawing(preferences = new Preferences(), onplace?: (place?: Point) => void) {
+  const screen = await render(WithPreferences<{ onplace?: (place?: Point) => void }>, {
     preferences,
     part: DrawingUnderTest,
-    given: {},
+    given: onplace ? { onplace } : {},
   })
   const svg = screen.getByRole('group', { name: 'Back, half' })
   await expect.poll(() => side()).toBeCloseTo(100, 1)
@@ -83,4 +84,25 @@ it('the dots lie 5 cm apart in centimetres and 2 in apart in inches', async () =
   preferences.unit = 'inch'
   await expect.poll(spacing).toBeCloseTo(50.8, 9)
   await expect.element(screen.getByText('Dots are 2 in apart')).toBeVisible()
+})
+
+it('says where a pointer is in millimetres, at any closeness', async () => {
+  const places: (Point | undefined)[] = []
+  const { svg } = await drawing(new Preferences(), (place) => places.push(place))
+  const tapMiddle = () => {
+    const { left, top, width, height } = square()
+    const at = { clientX: left + width / 2, clientY: top + height / 2, bubbles: true }
+    document.querySelector('[data-square]')!.dispatchEvent(new MouseEvent('click', at))
+  }
+  tapMiddle()
+  svg.element().focus()
+  await userEvent.keyboard('+++')
+  await expect.poll(side).toBeCloseTo(200, 1)
+  tapMiddle()
+  // The middle of the square, 100 to 200 mm both ways.
+  for (const place of places) {
+    expect(place?.x).toBeCloseTo(150, 1)
+    expect(place?.y).toBeCloseTo(150, 1)
+  }
+  expect(places).toHaveLength(2)
 })

@@ -14,14 +14,7 @@ it('names the six places in the order work goes and marks the present one', asyn
   })
   const links = screen.getByRole('navigation').getByRole('list').getByRole('link').elements()
   const words = links.map((link) => link.textContent?.replace(/\s+/g, ' ').trim())
-  expect(words).toEqual([
-    'Rail',
-    'Measure 23 of 26',
-    'Draft',
-    'Fit round 3',
-    'Compare',
-    'Cut',
-  ])
+  expect(words).toEqual(['Rail', 'Measure 23 of 26', 'Draft', 'Fit round 3', 'Compare', 'Cut'])
   const present = links.filter((link) => link.getAttribute('aria-current') === 'page')
   expect(present.map((link) => link.getAttribute('href'))).toEqual(['#/g/shell/fit'])
 })

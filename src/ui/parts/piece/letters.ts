@@ -1,0 +1,73 @@
+/**
+ * Where the letter of a point stands: of eight places round it the one that covers least of the
+ * lines, the lengths and the letters already set. On the fold the left side is tried first.
+ */
+import type { Path } from '../../../geometry/path.ts'
+import { pathLength } from '../../../geometry/length.ts'
+import { pointAtLength } from '../../../geometry/path.ts'
+import type { Point } from '../../../geometry/point.ts'
+
+export interface Letter {
+  readonly name: string
+  readonly point: Point
+  /** Middle of the letter. */
+  readonly at: Point
+}
+
+/** Right, left, above and below, then the corners: a letter beside its point reads best. */
+const AROUND: readonly Point[] = [
+  { x: 1, y: 0 },
+  { x: -1, y: 0 },
+  { x: 0.85, y: -0.85 },
+  { x: 0.85, y: 0.85 },
+  { x: -0.85, y: -0.85 },
+  { x: -0.85, y: 0.85 },
+  { x: 0, y: -1 },
+  { x: 0, y: 1 },
+]
+/** Covering another letter is worse than covering a line, and both are worse than a second choice. */
+const COST = { letter: 40, line: 1, later: 0.4 } as const
+
+/**
+ * @param points the lettered points; `taken` are middles of words that must not be covered
+ * @param size height of a letter in mm of the drawing
+ */
+export function placeLetters(
+  points: Readonly<Record<string, Point>>,
+  lines: readonly Path[],
+  taken: readonly Point[],
+  size: number,
+): readonly Letter[] {
+  const dots = lines.flatMap((path) => sampled(path, size / 2))
+  const set: Letter[] = []
+  const words = [...taken]
+  for (const [name, point] of Object.entries(points)) {
+    const onFold = Math.abs(point.x) < 0.01
+    const ways = onFold ? AROUND.toSorted((a, b) => a.x - b.x) : AROUND
+    const wide = size * (0.35 + 0.22 * name.length)
+    let best: { at: Point; cost: number } | undefined
+    for (const [i, way] of ways.entries()) {
+      const at = {
+        x: point.x + way.x * (size * 0.45 + wide),
+        y: point.y + way.y * size * 0.85,
+      }
+      const near = (p: Point, by: number) =>
+        Math.abs(p.x - at.x) < wide + by && Math.abs(p.y - at.y) < size * 0.5 + by
+      const cost =
+        COST.later * i +
+        COST.line * dots.filter((p) => near(p, 0)).length +
+        COST.letter * words.filter((p) => near(p, size * 0.6)).length
+      if (!best || cost < best.cost) best = { at, cost }
+    }
+    if (!best) throw new Error(`letters: no place round ${name}`)
+    set.push({ name, point, at: best.at })
+    words.push(best.at)
+  }
+  return set
+}
+
+function sampled(path: Path, every: number): Point[] {
+  const length = pathLength(path)
+  const count = Math.max(1, Math.floor(length / every))
+  return Array.from({ length: count + 1 }, (_, i) => pointAtLength(path, (length * i) / count))
+}

@@ -1,0 +1,70 @@
+/**
+ * What of a piece lies elsewhere than before: only that is drawn twice, the rest stands once.
+ * Asked run by run, so an edge of which one end moved turns violet at that end only.
+ */
+import { distance, type Point } from '../../../geometry/point.ts'
+import { project } from '../../../geometry/project.ts'
+import { part, at, type Segment } from '../../../geometry/segment.ts'
+import { pathLength } from '../../../geometry/length.ts'
+import { pointAtLength, type Path } from '../../../geometry/path.ts'
+import type { Dart, Piece } from '../../../draft/piece.ts'
+
+/** Less than this is not to be seen beside a pencil line 0.5 mm wide. Judgement. */
+const SEEN_FROM = 0.25
+/** Each segment is asked in so many runs. */
+const RUNS = 12
+
+export interface MovedParts {
+  /** Lines that were not there before, by the name of their edge or dart. */
+  readonly lines: readonly { readonly name: string; readonly path: Path }[]
+  readonly darts: readonly Dart[]
+}
+
+/** The lines of `piece` that do not lie on lines of `other`; called both ways for old and new. */
+export function movedParts(piece: Piece, other: Piece): MovedParts {
+  const lines = piece.edges.flatMap((e) => {
+    const there = other.edges.find((o) => o.name === e.name)
+    return (there ? strayed(e.path, there.path) : [e.path]).map((path) => ({ name: e.name, path }))
+  })
+  const darts = piece.darts.filter((d) => !other.darts.some((o) => sameDart(d, o)))
+  return { lines, darts }
+}
+
+/** Runs of `path` of which either end or the middle lies off `from`; neighbours are joined. */
+export function strayed(path: Path, from: Path): Path[] {
+  const off = (s: Segment, t: number): boolean => project(from, at(s, t)).distance > SEEN_FROM
+  const runs: Path[] = []
+  let open: Segment[] = []
+  const close = () => {
+    if (open.length > 0) runs.push(open)
+    open = []
+  }
+  for (const s of path) {
+    let begun: number | undefined
+    for (let i = 0; i < RUNS; i++) {
+      const [t0, t1] = [i / RUNS, (i + 1) / RUNS]
+      if (off(s, t0) || off(s, (t0 + t1) / 2) || off(s, t1)) begun ??= t0
+      else if (begun !== undefined) {
+        open.push(part(s, begun, t0))
+        begun = undefined
+        close()
+      } else close()
+    }
+    if (begun !== undefined) open.push(part(s, begun, 1))
+  }
+  close()
+  return runs
+}
+
+/** The middle of the longest moved line: where its flag is planted. */
+export function flagPlace(piece: Piece, before: Piece): Point | undefined {
+  const { lines, darts } = movedParts(piece, before)
+  const longest = lines.map((l) => l.path).sort((a, b) => pathLength(b) - pathLength(a))[0]
+  return longest ? pointAtLength(longest, pathLength(longest) / 2) : darts[0]?.outer
+}
+
+const sameDart = (a: Dart, b: Dart): boolean =>
+  distance(a.upperTip, b.upperTip) < SEEN_FROM &&
+  distance(a.inner, b.inner) < SEEN_FROM &&
+  distance(a.outer, b.outer) < SEEN_FROM &&
+  distance(a.lowerTip, b.lowerTip) < SEEN_FROM
