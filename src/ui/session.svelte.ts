@@ -4,7 +4,7 @@
  * it; when keeping fails, nothing changes on the screen but the sentence that says why.
  */
 import { createContext } from 'svelte'
-import type { ViewReading } from '../capture/reading.ts'
+import type { View, ViewReading } from '../capture/reading.ts'
 import type { ChoiceId, Choices } from '../draft/choices.ts'
 import { standardChoices } from '../draft/choices.ts'
 import type { Draft, GarmentId } from '../draft/draft.ts'
@@ -29,8 +29,10 @@ import {
   type Round,
   type Seen,
 } from '../rounds/round.ts'
+import type { Kept } from '../storage/failure.ts'
+import type { PhotoHere } from '../storage/load.ts'
+import type { AsideRow } from '../storage/rows.ts'
 import type { HungGarment } from '../storage/schema/garment.ts'
-import type { KeptPhoto } from '../storage/schema/photo.ts'
 import type { Store } from '../storage/store.ts'
 import type { Mm } from '../units/length.ts'
 
@@ -57,9 +59,9 @@ export class Session {
   book = $state.raw<Book>(emptyBook())
   garments = $state.raw<readonly HungGarment[]>([])
   rounds = $state.raw<readonly Round[]>([])
-  photos = $state.raw<readonly KeptPhoto[]>([])
+  photos = $state.raw<readonly PhotoHere[]>([])
   /** Rows that could not be read; they stay in the store untouched. */
-  aside = $state.raw<readonly string[]>([])
+  aside = $state.raw<readonly AsideRow[]>([])
   /** Why the last thing was not kept, and what to do; undefined when all is kept. */
   problem = $state.raw<string | undefined>()
   opened = $state.raw(false)
@@ -79,11 +81,12 @@ export class Session {
       this.problem = loaded.sentence
       return
     }
-    this.book = loaded.book
-    this.garments = loaded.garments
-    this.rounds = loaded.rounds
-    this.photos = loaded.photos
-    this.aside = loaded.aside
+    const { book, garments, rounds, photos, aside } = loaded.value
+    this.book = book
+    this.garments = garments
+    this.rounds = rounds
+    this.photos = photos
+    this.aside = aside
     this.opened = true
   }
 
@@ -97,8 +100,9 @@ export class Session {
     this.#keepBook(proposeAll(this.book, outcomes, this.today()))
 
   async #keepBook(book: Book): Promise<boolean> {
-    if (!(await this.#kept(this.#store.saveBook(book)))) return false
-    this.book = book
+    const kept = await this.#kept(this.#store.saveBook(book))
+    if (!kept) return false
+    this.book = kept.value
     // A round that is not printed follows the book; a printed one never changes.
     for (const round of this.rounds.filter((r) => !r.printed)) {
       const again = this.#confirmed(round.garment)
@@ -109,42 +113,30 @@ export class Session {
 
   // Photographs
 
+  /** Keeps a photo with what was read from it; gives its name, or undefined when it was not kept. */
   async keepPhoto(
     jpeg: Blob,
-    photo: {
-      view: ViewReading['view']
-      garmentId?: string
-      roundId?: string
-      reading?: ViewReading
-    },
+    photo: { view: View; garmentId?: string; roundId?: string; reading?: ViewReading },
   ): Promise<string | undefined> {
-    const { reading, garmentId = null, roundId = null, view } = photo
-    const kept = await this.#store.savePhoto(jpeg, {
-      view,
-      garmentId,
-      roundId,
-      takenOn: this.today(),
-      ...(reading ? { reading } : {}),
-    })
-    if (!kept.ok) {
-      this.problem = kept.sentence
-      return undefined
-    }
-    this.#saved()
-    this.photos = [...this.photos.filter((p) => p.sha256 !== kept.photo.sha256), kept.photo]
-    return kept.photo.sha256
+    const about = { garmentId: null, roundId: null, takenOn: this.today(), ...photo }
+    const kept = await this.#kept(this.#store.savePhoto(jpeg, about))
+    if (!kept) return undefined
+    const here: PhotoHere = { v: 1, sha256: kept.value, ...about, here: true }
+    this.photos = [...this.photos.filter((p) => p.sha256 !== here.sha256), here]
+    return here.sha256
   }
-  readPhoto = (sha256: string): Promise<Blob | undefined> => this.#store.readPhoto(sha256)
+  async readPhoto(sha256: string): Promise<Blob | undefined> {
+    const read = await this.#store.readPhoto(sha256)
+    return read.ok ? read.value : undefined
+  }
   /** "Keep the numbers, let the photo go." */
   async letPhotoGo(sha256: string): Promise<boolean> {
-    if (!(await this.#kept(this.#store.letPhotoGo(sha256, this.today())))) return false
+    const kept = await this.#kept(this.#store.letPhotoGo(sha256, this.today()))
+    if (!kept) return false
     this.photos = this.photos.map((p) =>
-      p.sha256 === sha256 ? { ...p, removedOn: this.today() } : p,
+      p.sha256 === sha256 ? { ...p, here: false, removedOn: this.today() } : p,
     )
-    this.rounds = this.rounds.map((r) => ({
-      ...r,
-      photos: r.photos.map((p) => (p.sha256 === sha256 ? { ...p, removedOn: this.today() } : p)),
-    }))
+    this.rounds = this.rounds.map((r) => kept.value.find((changed) => changed.id === r.id) ?? r)
     return true
   }
 
@@ -247,7 +239,7 @@ export class Session {
   }
   noteSeen = (round: Round, seen: Omit<Seen, 'on'>): Promise<boolean> =>
     this.#keepRound(withSeen(round, { ...seen, on: this.today() }))
-  notePhoto = (round: Round, view: ViewReading['view'], sha256: string): Promise<boolean> =>
+  notePhoto = (round: Round, view: View, sha256: string): Promise<boolean> =>
     this.#keepRound(withPhoto(round, { view, sha256 }))
   writeNotes = (round: Round, notes: string): Promise<boolean> =>
     this.#keepRound(withNotes(round, notes))
@@ -260,30 +252,21 @@ export class Session {
     return true
   }
 
-  // Backup
-
-  backup = (withPhotos: boolean) => this.#store.backup(this.today(), withPhotos)
-  async restore(text: string): Promise<{ ok: boolean; sentence: string }> {
-    const outcome = await this.#store.restore(text)
-    if (outcome.ok) await this.open()
-    return outcome
-  }
-
   today = (): string => this.#world.now().toISOString().slice(0, 10)
 
   #confirmed(garment: GarmentId) {
     const { needs, uses } = GARMENTS[garment]
     return confirm(this.book, needs, uses)
   }
-  async #kept(saving: Promise<{ ok: true } | { ok: false; sentence: string }>): Promise<boolean> {
+  async #kept<T>(saving: Promise<Kept<T>>): Promise<{ readonly value: T } | undefined> {
     const outcome = await saving
-    if (outcome.ok) this.#saved()
-    else this.problem = outcome.sentence
-    return outcome.ok
-  }
-  #saved(): void {
+    if (!outcome.ok) {
+      this.problem = outcome.sentence
+      return undefined
+    }
     this.problem = undefined
     this.keptAt = this.#world.now()
+    return { value: outcome.value }
   }
 }
 
