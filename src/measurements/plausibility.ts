@@ -75,7 +75,7 @@ export function suspects(values: TapedValues): Suspect[] {
  * Midway between the two populations. The surveys differ in definition as much as in women
  * (shoulder length by 30 mm), and ours take after now one, now the other, so neither mean is the
  * right one for all rows. On the 2208 women of ANSUR 1988 the midway mean at 3.5 flags 0.4 % and
- * finds a slip of 50 mm in nape to waist in 21 %, of 100 mm in 99 %; taking the nearer population
+ * finds a slip of 50 mm in nape to waist in 21 %, of 100 mm in 96 %; taking the nearer population
  * would flag 0.05 % and find 15 %.
  */
 function middle(variable: number): number {
