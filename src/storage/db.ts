@@ -50,6 +50,8 @@ export async function openDatabase(
   db.on('versionchange', () => {
     db.close()
     opening.onOvertaken?.()
+    // Dexie's own answer would open the newer database again at the next change.
+    return false
   })
   const blocked = new Promise<'blocked'>((resolve) => {
     db.on('blocked', () => resolve('blocked'))

@@ -1,0 +1,170 @@
+/** The store against a second implementation of IndexedDB, written by others (fake-indexeddb). */
+import { createHash } from 'node:crypto'
+import { describe, expect, test } from 'vitest'
+import { addTape, agreedValue, emptyBook, withdrawTape } from '../../src/measurements/book.ts'
+import { redraft, withNotes, withSeen } from '../../src/rounds/round.ts'
+import { record } from '../../src/draft/record.ts'
+import { mm } from '../../src/units/length.ts'
+import { CHANGED_ELSEWHERE } from '../../src/storage/failure.ts'
+import { body, bookOf, MIDDLE } from '../bodies.ts'
+import {
+  FIRST,
+  GARMENT,
+  phoneJpeg,
+  phonePhoto,
+  READING,
+  SECOND,
+  WEDGE,
+  withRef,
+} from './invented.ts'
+import { device, loaded, opened, raw, TODAY, value } from './opened.ts'
+
+describe('what is kept is there after the page was closed', () => {
+  test('book, garment, rounds and settings come back equal, and draft the same numbers', async () => {
+    const on = device()
+    const store = await opened(on)
+    value(await store.saveBook(bookOf(MIDDLE)))
+    value(await store.saveGarment(GARMENT))
+    value(await store.saveRound(FIRST()))
+    value(await store.saveRound(SECOND()))
+    value(await store.saveSetting('cutting', { paper: 'a4' }))
+    store.close()
+
+    const all = await loaded(await opened(on))
+    expect(all.book).toEqual(bookOf(MIDDLE))
+    expect(all.garments).toEqual([GARMENT])
+    expect(all.rounds).toEqual([FIRST(), SECOND()])
+    expect(all.settings).toEqual({ cutting: { paper: 'a4' } })
+    expect(all.aside).toEqual([])
+    // Two equal readings of 940 mm were written down, so 940 is what the draft must be made from.
+    expect(all.rounds[0]?.body.values.bustGirth).toBe(940)
+    const redrawn = all.rounds[0] && record(redraft(all.rounds[0]).draft)
+    expect(redrawn).toEqual(FIRST().printed?.record)
+  })
+
+  test('a garment taken off the rail is still there', async () => {
+    const on = device()
+    const store = await opened(on)
+    value(await store.saveGarment(GARMENT))
+    value(await store.saveGarment({ ...GARMENT, takenOffOn: TODAY }))
+    expect((await loaded(store)).garments).toEqual([{ ...GARMENT, takenOffOn: TODAY }])
+  })
+})
+
+describe('two windows', () => {
+  test('readings taken in two windows are both kept, withdrawn ones stay withdrawn', async () => {
+    const on = device()
+    const [left, right] = [await opened(on), await opened(on)]
+    const start = addTape(emptyBook(), 'bustGirth', mm(940), '2026-11-24')
+    value(await left.saveBook(start))
+    value(await left.saveBook(withdrawTape(start, 'bustGirth', 0)))
+    value(await right.saveBook(addTape(start, 'bustGirth', mm(948), '2026-11-24')))
+    value(await left.saveBook(addTape(start, 'waistGirth', mm(780), '2026-11-24')))
+    const { book } = await loaded(left)
+    expect(book.bustGirth?.tape.map(({ value: v, withdrawn }) => [v, withdrawn])).toEqual([
+      [940, true],
+      [948, undefined],
+    ])
+    expect(book.waistGirth?.tape).toHaveLength(1)
+  })
+
+  test('two equal readings stay two readings however often they are kept', async () => {
+    const store = await opened(device())
+    const book = bookOf({ bustGirth: 940 })
+    value(await store.saveBook(book))
+    const united = value(await store.saveBook(book))
+    expect(united.bustGirth?.tape).toHaveLength(2)
+    expect(agreedValue(united.bustGirth, 'bustGirth')).toBe(940)
+  })
+
+  test('a round changed in the other window is not written over', async () => {
+    const on = device()
+    const [left, right] = [await opened(on), await opened(on)]
+    value(await left.saveRound(SECOND()))
+    await loaded(right)
+    value(await right.saveRound(withNotes(SECOND(), 'from the right')))
+    expect(await left.saveRound(withNotes(SECOND(), 'from the left'))).toEqual({
+      ok: false,
+      sentence: CHANGED_ELSEWHERE,
+    })
+    expect((await loaded(left)).rounds[0]?.notes).toBe('from the right')
+    value(await left.saveRound(withNotes(SECOND(), 'from the left, later')))
+  })
+
+  test('quick changes in one window follow one another', async () => {
+    const store = await opened(device())
+    const saves = ['a', 'b', 'c'].map((notes) => store.saveRound(withNotes(SECOND(), notes)))
+    for (const save of saves) value(await save)
+    expect((await loaded(store)).rounds[0]?.notes).toBe('c')
+  })
+})
+
+describe('a printed round', () => {
+  test('gains what was seen, notes and photos', async () => {
+    const store = await opened(device())
+    value(await store.saveRound(FIRST()))
+    const more = withNotes(
+      withSeen(FIRST(), { complaint: 'W1', answer: 'unsettled', on: '2026-11-24' }),
+      'sleeve first',
+    )
+    value(await store.saveRound(more))
+    expect((await loaded(store)).rounds).toEqual([more])
+  })
+
+  const printed = FIRST()
+  const { printed: _pages, ...stillOpen } = printed
+  test.each([
+    ['choices', { ...printed, choices: { ...printed.choices, easeBust: mm(30) } }],
+    ['corrections', { ...printed, corrections: [WEDGE] }],
+    ['body', { ...printed, body: body({ bustGirth: 950 }) }],
+    ['printed', stillOpen],
+    ['seen', { ...printed, seen: [] }],
+  ])('refuses another %s as our own mistake', async (field, changed) => {
+    const store = await opened(device())
+    value(await store.saveRound(printed))
+    await expect(store.saveRound(changed)).rejects.toThrow(`round 1 is printed; its ${field} `)
+    expect((await loaded(store)).rounds).toEqual([printed])
+  })
+})
+
+describe('photos', () => {
+  test('are kept without place and comment, by the SHA-256 of what is kept', async () => {
+    const store = await opened(device())
+    const about = { view: 'front', garmentId: null, roundId: null, takenOn: TODAY } as const
+    const sha256 = value(await store.savePhoto(phonePhoto(), { ...about, reading: READING }))
+    const blob = value(await store.readPhoto(sha256))
+    const bytes = Buffer.from((await blob?.arrayBuffer()) ?? new ArrayBuffer())
+    expect(bytes.toString('latin1')).not.toMatch(/GPS|Exif|invented phone/)
+    expect(bytes.toString('latin1')).toContain('JFIF')
+    // The scan data, which is the picture, is untouched: its bytes end the file as they did.
+    expect(bytes.subarray(-14)).toEqual(Buffer.from(phoneJpeg()).subarray(-14))
+    // Against Node's own SHA-256.
+    expect(sha256).toBe(createHash('sha256').update(bytes).digest('hex'))
+    expect((await loaded(store)).photos).toEqual([
+      { v: 1, sha256, ...about, reading: READING, here: true },
+    ])
+  })
+
+  test('let go: no pixel is left, the numbers are, and the round says when', async () => {
+    const on = device()
+    const store = await opened(on)
+    const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
+    const sha256 = value(await store.savePhoto(phonePhoto(), { ...about, reading: READING }))
+    value(await store.saveRound(withRef(FIRST(), sha256)))
+    const changed = value(await store.letPhotoGo(sha256, '2026-11-25'))
+    expect(changed.map(({ id }) => id)).toEqual(['r1'])
+    expect(value(await store.readPhoto(sha256))).toBeUndefined()
+    expect(await raw(on, 'pixels', 'readonly', (rows) => rows.count())).toBe(0)
+    const all = await loaded(store)
+    expect(all.photos[0]).toMatchObject({ removedOn: '2026-11-25', here: false, reading: READING })
+    expect(all.rounds[0]?.photos).toEqual([{ view: 'front', sha256, removedOn: '2026-11-25' }])
+    const [round] = changed
+    if (round) value(await store.saveRound(withNotes(round, 'still mine to change')))
+  })
+
+  test('what is no JPEG never enters', async () => {
+    const store = await opened(device())
+    const about = { view: 'front', garmentId: null, roundId: null, takenOn: TODAY } as const
+    await expect(store.savePhoto(new Blob(['GIF89a']), about)).rejects.toThrow(/no JPEG/)
+  })
+})
