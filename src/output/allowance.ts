@@ -38,7 +38,7 @@ export type AllowancesRead =
   | { readonly ok: true; readonly allowances: Allowances }
   | { readonly ok: false; readonly reason: string }
 
-const EDGE_NAMES = Object.keys(MUSLIN_ALLOWANCES) as readonly EdgeName[]
+export const EDGE_NAMES = Object.keys(MUSLIN_ALLOWANCES) as readonly EdgeName[]
 const isEdgeName = (name: string): name is EdgeName => Object.hasOwn(MUSLIN_ALLOWANCES, name)
 
 /** Allowances in millimetres by edge name, the rest as for a muslin; refuses what cannot be cut. */

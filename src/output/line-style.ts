@@ -34,6 +34,7 @@ export const LINES = {
   trim: style(0.2, [], 0.55),
   cross: style(0.25),
   square: style(0.25),
+  map: style(0.35),
   hair: style(0.2, [], 0.5),
 } as const satisfies Record<string, LineStyle>
 

@@ -1,0 +1,180 @@
+/**
+ * Page one: what this is, which sheets there are and how they lie, a 100 mm and a 4 in square to
+ * measure before anything is cut, and the cautions. The squares stand one under the other; the
+ * inside of them is used, their lines are kept free.
+ */
+import { MM_PER_INCH } from '../units/length.ts'
+import { boxOfPoints, boxHeight, boxWidth, type Box } from '../geometry/box.ts'
+import { point, type Point } from '../geometry/point.ts'
+import { line } from '../geometry/segment.ts'
+import { CAUTIONS } from './cautions.ts'
+import { pathMark, textMark, type Mark } from './mark.ts'
+import type { Page } from './page.ts'
+import type { TilePlan } from './tiles.ts'
+import { wrapped, type Face } from './wrap.ts'
+
+/** Sides of the two squares, mm. */
+export const SQUARE_MM = 100
+export const SQUARE_INCH = 4 * MM_PER_INCH
+export const CHECK_WORDS = 'measure both before you cut'
+
+export interface CoverWords {
+  readonly garmentName: string
+  readonly round?: number
+  readonly standing: string
+  readonly date?: string
+  readonly pieces: readonly string[]
+  /** Allowances in words, one line an edge. */
+  readonly allowances: readonly string[]
+  /** Findings she must know before cutting. */
+  readonly findings: readonly string[]
+}
+
+const TYPE = { title: 8, head: 4.4, text: 3.4 } as const
+const LEAD = 1.45
+const GAP = 8
+
+export function coverPage(plan: TilePlan, words: CoverWords, face: Face): Page {
+  const { paper, trim } = plan
+  const margin = trim.left
+  const top = margin + 24
+  const inch = top + SQUARE_MM + GAP
+  const column = { left: margin + SQUARE_INCH + GAP, right: paper.width - margin }
+  const bottom = paper.height - margin
+  return {
+    width: paper.width,
+    height: paper.height,
+    layers: [
+      {
+        marks: [
+          ...headMarks(words, margin, face, paper.width - 2 * margin),
+          square(margin, top, SQUARE_MM, 'square100mm'),
+          ...checkMarks(margin, top, face),
+          square(margin, inch, SQUARE_INCH, 'square4in'),
+          textMark('4 in, every side', point(margin + 4, inch + 7), TYPE.text),
+          ...mapMarks(plan, {
+            left: margin + 5,
+            top: inch + 18,
+            right: margin + SQUARE_INCH - 5,
+            bottom: inch + SQUARE_INCH - 5,
+          }),
+          ...columnMarks(words, column, { top, bottom }, face),
+        ],
+      },
+    ],
+  }
+}
+
+function headMarks(words: CoverWords, x: number, face: Face, width: number): Mark[] {
+  const title = wrapped(words.garmentName, TYPE.title, width, face)[0] ?? ''
+  const line2 = [
+    ...(words.round === undefined ? [] : [`Round ${words.round}`]),
+    words.standing,
+    ...(words.date === undefined ? [] : [words.date]),
+  ].join(' · ')
+  return [
+    textMark(title, point(x, x + TYPE.title), TYPE.title),
+    textMark(line2, point(x, x + TYPE.title + 8), TYPE.head),
+  ]
+}
+
+const square = (x: number, y: number, side: number, id: string): Mark => ({
+  kind: 'rect',
+  id,
+  box: { left: x, top: y, right: x + side, bottom: y + side },
+  line: 'square',
+})
+
+const HOW = [
+  'Print at 100 %, never fitted to the page.',
+  'Each sheet: cut along its left and its upper thin line, lay it on the lines of the sheets before, match the crosses and the numbers, glue.',
+  'Then cut the pieces out on the long-dashed line. Unbroken lines are sewn.',
+] as const
+
+function checkMarks(x: number, y: number, face: Face): Mark[] {
+  const inner = SQUARE_MM - 8
+  const paragraphs = HOW.map((text) => wrapped(text, TYPE.text, inner, face))
+  let at = y + 30
+  const marks = paragraphs.flatMap((lines) => {
+    const placed = lines.map((text, i) =>
+      textMark(text, point(x + 4, at + i * TYPE.text * LEAD), TYPE.text),
+    )
+    at += lines.length * TYPE.text * LEAD + 2
+    return placed
+  })
+  return [
+    textMark('100 mm, every side', point(x + 4, y + 7), TYPE.text),
+    textMark(`Two squares: ${CHECK_WORDS}.`, point(x + 4, y + 18), TYPE.head),
+    ...marks,
+  ]
+}
+
+/** All sheets small, with the pieces on them; a place without a sheet stays empty. */
+function mapMarks(plan: TilePlan, room: Box): Mark[] {
+  const all = boxOfPoints(
+    plan.tiles.flatMap(({ box }) => [point(box.left, box.top), point(box.right, box.bottom)]),
+  )
+  const small = Math.min(boxWidth(room) / boxWidth(all), boxHeight(room) / boxHeight(all))
+  const shrink = (p: Point): Point =>
+    point(room.left + (p.x - all.left) * small, room.top + (p.y - all.top) * small)
+  const cells = plan.tiles.flatMap((t): Mark[] => {
+    const [a, b] = [point(t.box.left, t.box.top), point(t.box.right, t.box.bottom)].map(shrink)
+    if (!a || !b) return []
+    const size = Math.min(5, (b.y - a.y) * 0.3)
+    return [
+      { kind: 'rect', box: { left: a.x, top: a.y, right: b.x, bottom: b.y }, line: 'hair' },
+      textMark(t.name, point((a.x + b.x) / 2, (a.y + b.y) / 2 + size * 0.36), size, {
+        anchor: 'middle',
+        tone: 'soft',
+      }),
+    ]
+  })
+  const rings = plan.placed.map(({ ring }) => {
+    const points = ring.map(shrink)
+    return pathMark(
+      'map',
+      points.map((p, i) => line(p, points[(i + 1) % points.length] ?? p)),
+    )
+  })
+  const count = plan.tiles.length
+  const caption = textMark(
+    `${count} ${count === 1 ? 'sheet' : 'sheets'} of ${plan.paper.name}, as they lie together`,
+    point(room.left - 1, room.top - 4),
+    TYPE.text,
+  )
+  return [caption, ...cells, ...rings]
+}
+
+function columnMarks(
+  words: CoverWords,
+  { left, right }: { left: number; right: number },
+  { top, bottom }: { top: number; bottom: number },
+  face: Face,
+): Mark[] {
+  const parts: readonly (readonly [head: string, lines: readonly string[]])[] = [
+    ['Pieces', words.pieces],
+    ['Allowances beyond the seam line', words.allowances],
+    ['Before you cut', words.findings],
+    ['Take care', CAUTIONS],
+  ]
+  const marks: Mark[] = []
+  let y = top + TYPE.head
+  for (const [head, lines] of parts) {
+    if (lines.length === 0) continue
+    marks.push(textMark(head, point(left, y), TYPE.head))
+    y += TYPE.head * LEAD
+    for (const text of lines) {
+      const rows = wrapped(text, TYPE.text, right - left, face)
+      if (y + rows.length * TYPE.text * LEAD > bottom) {
+        marks.push(textMark('The rest stands with the steps.', point(left, y), TYPE.text))
+        return marks
+      }
+      rows.forEach((row, i) =>
+        marks.push(textMark(row, point(left, y + i * TYPE.text * LEAD), TYPE.text)),
+      )
+      y += rows.length * TYPE.text * LEAD + 1
+    }
+    y += 4
+  }
+  return marks
+}

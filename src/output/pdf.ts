@@ -1,0 +1,100 @@
+/**
+ * True-scale PDF sheets of a draft, and of a plain sheet of marks. The only file that knows the
+ * PDF library. The bytes follow from the draft and the words given, without clock or chance, so
+ * a restored backup prints the very same file.
+ */
+import fontkit from '@cantoo/fontkit'
+import { PDFDocument, PDFHexString, PDFName, PDFString, type PDFFont } from '@cantoo/pdf-lib'
+import type { Draft } from '../draft/draft.ts'
+import { contentId } from './content-id.ts'
+import { draftPages, type SheetWords } from './draft-pages.ts'
+import type { Page } from './page.ts'
+import { PAPERS, type PaperId } from './paper.ts'
+import { pageContent, POINTS_PER_MM, type PdfFace } from './pdf-content.ts'
+import { plainPage, type PlainSheet } from './plain-page.ts'
+import type { TilePlan } from './tiles.ts'
+
+export interface PdfWords extends SheetWords {
+  /** DejaVu Sans as a TrueType file; only the letters used are kept. */
+  readonly font: Uint8Array
+}
+
+export type PdfMade =
+  | {
+      readonly ok: true
+      readonly bytes: Uint8Array
+      /** All pages: page one, the tiles, the steps. */
+      readonly sheets: number
+      readonly plan: TilePlan
+    }
+  | { readonly ok: false; readonly reason: string }
+
+/** All sheets of a draft; refuses with a sentence where they must not be cut from. */
+export async function draftPdf(draft: Draft, words: PdfWords): Promise<PdfMade> {
+  const { doc, font, face } = await begun(words.font)
+  const made = draftPages(draft, words, face)
+  if (!made.ok) return made
+  const bytes = await finished(doc, font, face, made.pages, made.title)
+  return { ok: true, bytes, sheets: made.pages.length, plan: made.plan }
+}
+
+/** A sheet of plain marks at true scale, on one page. */
+export async function markerSheetPdf(
+  sheet: PlainSheet,
+  paper: PaperId,
+  fontBytes: Uint8Array,
+  title = 'Sheet of marks',
+): Promise<Uint8Array> {
+  const { doc, font, face } = await begun(fontBytes)
+  return finished(doc, font, face, [plainPage(sheet, PAPERS[paper])], title)
+}
+
+const FACE_KEY = 'F1'
+/** A subset carries a tag of six capitals before its name (ISO 32000-1, 9.6.4); ours is fixed. */
+const FACE_NAME = 'TAPETR+DejaVuSans'
+/** Files need a date to be complete; this one stands for "none", so that equal drafts stay equal. */
+const NO_DATE = 'D:20000101000000Z'
+
+async function begun(
+  bytes: Uint8Array,
+): Promise<{ doc: PDFDocument; font: PDFFont; face: PdfFace }> {
+  const doc = await PDFDocument.create({ updateMetadata: false })
+  doc.registerFontkit(fontkit)
+  const font = await doc.embedFont(bytes, { subset: true, customName: FACE_NAME })
+  const face: PdfFace = {
+    key: FACE_KEY,
+    width: (text, size) => font.widthOfTextAtSize(text, size),
+    encoded: (text) => font.encodeText(text).toString(),
+  }
+  return { doc, font, face }
+}
+
+async function finished(
+  doc: PDFDocument,
+  font: PDFFont,
+  face: PdfFace,
+  pages: readonly Page[],
+  title: string,
+): Promise<Uint8Array> {
+  const { context, catalog } = doc
+  const contents = pages.map((page) => pageContent(page, face))
+  for (const [i, page] of pages.entries()) {
+    const sheet = doc.addPage([page.width * POINTS_PER_MM, page.height * POINTS_PER_MM])
+    sheet.node.set(PDFName.of('Contents'), context.register(context.flateStream(contents[i] ?? '')))
+    sheet.node.setFontDictionary(PDFName.of(FACE_KEY), font.ref)
+  }
+  // Printed as it is: a reader that shrinks to fit would make every number wrong (12.2, table 150).
+  catalog.set(PDFName.of('ViewerPreferences'), context.obj({ PrintScaling: 'None' }))
+  catalog.set(PDFName.of('Lang'), PDFString.of('en'))
+  const id = PDFHexString.of(contentId(`${title}\n${contents.join('\n')}`))
+  context.trailerInfo.ID = context.obj([id, id])
+  context.trailerInfo.Info = context.register(
+    context.obj({
+      Title: PDFHexString.fromText(title),
+      Creator: PDFString.of('Tapetrue'),
+      CreationDate: PDFString.of(NO_DATE),
+      ModDate: PDFString.of(NO_DATE),
+    }),
+  )
+  return doc.save({ useObjectStreams: false, addDefaultPage: false, updateFieldAppearances: false })
+}

@@ -1,0 +1,107 @@
+/** The instructions laid out on sheets: the same lines as the plain text, wrapped and numbered. */
+import { point } from '../geometry/point.ts'
+import type { InstructionLine } from './instruction-page.ts'
+import { textMark, type Mark } from './mark.ts'
+import type { Page } from './page.ts'
+import { PRINT_MARGIN, type PaperSize } from './paper.ts'
+import { wrapped, type Face } from './wrap.ts'
+
+/** Room for punched holes and a thumb. */
+const MARGIN = PRINT_MARGIN + 6
+const LEAD = 1.45
+/** Column for the number of a step. */
+const NUMBER_COLUMN = 9
+const TYPE = { title: 7.5, head: 4.8, text: 3.7, foot: 3 } as const
+
+interface Row {
+  readonly height: number
+  readonly marks: (y: number) => readonly Mark[]
+  /** A head is not left alone at the foot of a page. */
+  readonly keepWithNext: boolean
+}
+
+/** `foot` stands under every page, before "1 of 3". */
+export function stepsPages(
+  lines: readonly InstructionLine[],
+  paper: PaperSize,
+  foot: string,
+  face: Face,
+): Page[] {
+  const rows = rowsOf(lines, paper, face)
+  const bottom = paper.height - MARGIN - 6
+  const pages: Mark[][] = [[]]
+  let y = MARGIN
+  for (const [i, row] of rows.entries()) {
+    const next = row.keepWithNext ? (rows[i + 1]?.height ?? 0) : 0
+    if (y + row.height + next > bottom && y > MARGIN) {
+      pages.push([])
+      y = MARGIN
+    }
+    pages.at(-1)?.push(...row.marks(y))
+    y += row.height
+  }
+  return pages.map((marks, i) => ({
+    width: paper.width,
+    height: paper.height,
+    layers: [
+      {
+        marks: [
+          ...marks,
+          textMark(
+            `${foot} · ${i + 1} of ${pages.length}`,
+            point(MARGIN, paper.height - MARGIN),
+            TYPE.foot,
+            { tone: 'soft' },
+          ),
+        ],
+      },
+    ],
+  }))
+}
+
+function rowsOf(lines: readonly InstructionLine[], paper: PaperSize, face: Face): Row[] {
+  const width = paper.width - 2 * MARGIN
+  const rows: Row[] = []
+  for (let i = 0; i < lines.length; i++) {
+    const line = lines[i]
+    if (!line) continue
+    const next = lines[i + 1]
+    if (line.kind === 'number') {
+      // Numbers are short: two to a row.
+      const pair = next?.kind === 'number' ? [line, next] : [line]
+      i += pair.length - 1
+      rows.push(numberRow(pair, width, face))
+    } else rows.push(textRow(line, width, face))
+  }
+  return rows
+}
+
+function numberRow(pair: readonly InstructionLine[], width: number, face: Face): Row {
+  const half = width / 2
+  const cells = pair.map(({ text }) => wrapped(text, TYPE.text, half - 4, face))
+  return {
+    height: Math.max(...cells.map((c) => c.length)) * TYPE.text * LEAD,
+    keepWithNext: false,
+    marks: (y) =>
+      cells.flatMap((cell, column) => textAt(cell, MARGIN + column * half, y, TYPE.text)),
+  }
+}
+
+function textRow(line: InstructionLine, width: number, face: Face): Row {
+  const size = line.kind === 'title' ? TYPE.title : line.kind === 'head' ? TYPE.head : TYPE.text
+  const indent = line.kind === 'step' ? NUMBER_COLUMN : 0
+  const cell = wrapped(line.text, size, width - indent, face)
+  const above = line.kind === 'head' ? 4 : 0
+  const below = line.kind === 'title' || line.kind === 'head' ? 1.5 : 1
+  return {
+    height: above + cell.length * size * LEAD + below,
+    keepWithNext: line.kind === 'head',
+    marks: (y) => [
+      ...(line.mark ? [textMark(line.mark, point(MARGIN, y + above + size), size)] : []),
+      ...textAt(cell, MARGIN + indent, y + above, size),
+    ],
+  }
+}
+
+const textAt = (cell: readonly string[], x: number, y: number, size: number): Mark[] =>
+  cell.map((text, i) => textMark(text, point(x, y + size + i * size * LEAD), size))

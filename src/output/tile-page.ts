@@ -1,0 +1,161 @@
+/**
+ * One tile on its sheet: the part of the drawing inside the trim lines at true scale, corner
+ * crosses, joint numbers, the name of the sheet, and under it a 50 mm bar with the words that
+ * tell a lost sheet where it belongs.
+ */
+import { boxOfPoints, type Box } from '../geometry/box.ts'
+import { between, point, subtract, type Point } from '../geometry/point.ts'
+import { line, type Line } from '../geometry/segment.ts'
+import type { Path } from '../geometry/path.ts'
+import type { PieceDrawing, PieceMark } from './piece-drawing.ts'
+import { pathMark, placedMark, reach, textMark, type Mark } from './mark.ts'
+import type { Page } from './page.ts'
+import { meetsBox } from './ring.ts'
+import type { Placed, Tile, TilePlan } from './tiles.ts'
+import { fitted, type Face } from './wrap.ts'
+
+/** The bar on every sheet, mm. */
+export const BAR = 50
+/** Arm of a corner cross; half of it may fall into the white a printer cannot reach. */
+const ARM = 5
+const TYPE = { strip: 3.3, joint: 4.5, sheet: 9 } as const
+
+export interface PlacedDrawing {
+  readonly drawing: PieceDrawing
+  readonly placed: Placed
+  /** Its marks on the board, and a box round each. */
+  readonly marks: readonly { readonly mark: PieceMark; readonly box: Box }[]
+}
+
+export function placedDrawing(drawing: PieceDrawing, placed: Placed): PlacedDrawing {
+  const marks = drawing.marks.map((m) => {
+    const mark = placedMark(m, placed)
+    return { mark, box: boxOfPoints(reach(mark)) }
+  })
+  return { drawing, placed, marks }
+}
+
+export interface TileWords {
+  readonly garmentName: string
+  readonly round?: number
+  /** '' for sheets that may be cut from. */
+  readonly stamp: string
+}
+
+export function tilePage(
+  tile: Tile,
+  plan: TilePlan,
+  pieces: readonly PlacedDrawing[],
+  words: TileWords,
+  face: Face,
+): Page {
+  const { trim, paper } = plan
+  const by = subtract(point(trim.left, trim.top), point(tile.box.left, tile.box.top))
+  const seen = pieces.flatMap((p) =>
+    p.marks
+      .filter(({ box }) => overlap(box, tile.box))
+      .map(({ mark }) => placedMark(mark, { turn: 0, by })),
+  )
+  return {
+    width: paper.width,
+    height: paper.height,
+    layers: [
+      { marks: [sheetName(tile, trim), ...jointMarks(tile, plan)] },
+      { window: trim, marks: seen },
+      { marks: [...trimMarks(trim), ...stripMarks(tile, plan, pieces, words, face)] },
+    ],
+  }
+}
+
+/** Boxes come from sampled lines, so a line's own width and sampling are allowed for. */
+const NEAR = 1
+const overlap = (a: Box, b: Box): boolean =>
+  a.left <= b.right + NEAR &&
+  b.left <= a.right + NEAR &&
+  a.top <= b.bottom + NEAR &&
+  b.top <= a.bottom + NEAR
+
+const sheetName = (tile: Tile, trim: Box): Mark =>
+  textMark(tile.name, point(trim.left + 4, trim.top + 4 + TYPE.sheet), TYPE.sheet, { tone: 'pale' })
+
+function trimMarks(trim: Box): Mark[] {
+  const corners = [
+    point(trim.left, trim.top),
+    point(trim.right, trim.top),
+    point(trim.right, trim.bottom),
+    point(trim.left, trim.bottom),
+  ]
+  const frame = corners.map((a, i) => line(a, corners[(i + 1) % 4] ?? a))
+  return [pathMark('trim', frame), ...corners.map((c) => pathMark('cross', crossAt(c)))]
+}
+const crossAt = (c: Point): Path => [
+  line(point(c.x - ARM, c.y), point(c.x + ARM, c.y)),
+  line(point(c.x, c.y - ARM), point(c.x, c.y + ARM)),
+]
+
+/** Both sheets of a joint carry its number, just inside the trim line. */
+function jointMarks(tile: Tile, { joints, trim }: TilePlan): Mark[] {
+  const [midX, midY] = [(trim.left + trim.right) / 2, (trim.top + trim.bottom) / 2]
+  const gap = 2
+  return joints.flatMap((j) => {
+    const first = j.first === tile.name
+    if (!first && j.second !== tile.name) return []
+    const across = j.side === 'right'
+    const at = across
+      ? point(first ? trim.right - gap : trim.left + gap, midY + TYPE.joint * 0.36)
+      : point(midX, first ? trim.bottom - gap : trim.top + gap + TYPE.joint * 0.73)
+    const anchor = across ? (first ? 'end' : 'start') : 'middle'
+    return [textMark(`${j.number}`, at, TYPE.joint, { anchor, tone: 'soft' })]
+  })
+}
+
+function stripMarks(
+  tile: Tile,
+  plan: TilePlan,
+  pieces: readonly PlacedDrawing[],
+  words: TileWords,
+  face: Face,
+): Mark[] {
+  const { trim } = plan
+  const y = trim.bottom + 6
+  const here = pieces.filter((p) => meetsBox(p.placed.ring, tile.box))
+  const parts = [
+    tile.name,
+    words.garmentName,
+    ...(words.round === undefined ? [] : [`round ${words.round}`]),
+    ...here.map((p) => `${p.drawing.piece.words}: ${grainWords(p)}${foldWords(p, tile)}`),
+  ]
+  const room = trim.right - trim.left - BAR - 22
+  const bar = scaleBar(trim.right - BAR, y - 1)
+  return [
+    textMark(fitted(parts.join(' · '), TYPE.strip, room, face), point(trim.left, y), TYPE.strip),
+    ...bar,
+    ...(words.stamp === ''
+      ? []
+      : [textMark(words.stamp, point(trim.left, y + TYPE.strip), TYPE.strip * 0.85)]),
+  ]
+}
+
+/** A line with a tick at either end: the distance between the outer ticks is the bar. */
+function scaleBar(x: number, y: number): Mark[] {
+  const tick = (at: number): Line => line(point(at, y - 1.5), point(at, y + 1.5))
+  return [
+    pathMark('square', [line(point(x, y), point(x + BAR, y)), tick(x), tick(x + BAR)], 'scaleBar'),
+    textMark(`${BAR} mm`, point(x - 2, y + 1.2), TYPE.strip, { anchor: 'end' }),
+  ]
+}
+
+const grainWords = ({ placed }: PlacedDrawing): string =>
+  placed.turn % 2 === 0 ? 'grain up the sheet' : 'grain across the sheet'
+
+function foldWords({ marks }: PlacedDrawing, tile: Tile): string {
+  const folded = marks.some(
+    ({ mark }) =>
+      mark.kind === 'path' &&
+      mark.line === 'fold' &&
+      mark.path.some(
+        (s) => s.kind === 'line' && meetsBox([s.from, between(s.from, s.to, 0.5), s.to], tile.box),
+      ),
+  )
+  return folded ? ', on the fold' : ''
+}
