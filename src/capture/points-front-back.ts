@@ -25,6 +25,8 @@ import type { OutlineRow, PlacedPoint, PointName, ViewReading } from './reading.
 import { sharpened } from './sharpen.ts'
 import { waistOfView } from './waist-of-view.ts'
 
+/** A shoulder slopes by about 20 degrees: a wrong height counts this much along it. */
+const ALONG = 0.4
 type Placed = Pick<ViewReading, 'points' | 'missing' | 'outline' | 'facing'>
 /** An edge of the trunk is read to about this, px. */
 export const EDGE_SD_PX = 1
@@ -156,7 +158,7 @@ function neckAndShoulders(
     const y = level(SIDE_NECK_HEIGHT[view].at)
     const sdPx = Math.hypot(
       (breadth * SIDE_NECK_SPREAD[view].sd) / 2,
-      SIDE_NECK_HEIGHT[view].sd * torso,
+      ALONG * SIDE_NECK_HEIGHT[view].sd * torso,
     )
     const how = { sdPx, from: 'breadth of the neck', by: 'camera' } as const
     points.sideNeckLeft = { at: { x: centre + herLeft * half, y }, ...how }
@@ -167,7 +169,7 @@ function neckAndShoulders(
     const spread = SHOULDER_SPREAD[view]
     const rise = SHOULDER_HEIGHT[view]
     const across = Math.abs(left.x - right.x)
-    const sdPx = Math.hypot((across * spread.sd) / 2, rise.sd * torso)
+    const sdPx = Math.hypot((across * spread.sd) / 2, ALONG * rise.sd * torso)
     const how = { sdPx, from: 'shoulder joints', by: 'camera' } as const
     const out = (from: Point, other: Point): Point => ({
       x: (from.x + other.x) / 2 + ((from.x - other.x) / 2) * spread.at,

@@ -51,8 +51,8 @@ export const SHOULDER_HEIGHT = { front: share(-0.066, 0.0145), back: share(-0.04
 /** Spacing of the shoulder points in spacings of the shoulder joints. */
 export const SHOULDER_SPREAD = { front: share(1.128, 0.026), back: share(1.157, 0.057) }
 
-/** Spacing of the apexes in breadths of the trunk at bust level. */
-export const APEX_SPREAD = share(0.68, 0.053)
+/** Spacing of the apexes in breadths of the trunk at bust level, as a photo shows both. */
+export const APEX_SPREAD = share(0.72, 0.056)
 
 /** Search zones, in the same lengths. */
 export const WAIST_ZONE = { band: [0.4, 1.0], narrowest: [0.52, 0.92], startOfTrunk: 0.62 } as const

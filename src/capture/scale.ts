@@ -10,6 +10,7 @@ import { rowAt } from './outline.ts'
 import type { View, ViewReading } from './reading.ts'
 
 export type CardPlace = 'waist' | 'hand'
+type CardKind = 'sheet' | 'id1'
 
 interface Offset {
   readonly mm: number
@@ -21,10 +22,21 @@ interface Offset {
  * deviations over 16 rendered bodies with cards hung below the waist or held in one hand
  * (common-practice poses); a card at the waist cord of a side view: half a waist breadth and a bit.
  */
-const CARD_BEFORE_BODY: Readonly<Record<View, Readonly<Record<CardPlace, Offset>>>> = {
-  front: { waist: { mm: 165, sd: 40 }, hand: { mm: 134, sd: 46 } },
-  side: { waist: { mm: 160, sd: 30 }, hand: { mm: 345, sd: 26 } },
-  back: { waist: { mm: 104, sd: 26 }, hand: { mm: -46, sd: 45 } },
+const CARD_BEFORE_BODY: Readonly<
+  Record<View, Readonly<Record<CardPlace, Readonly<Record<CardKind, Offset>>>>>
+> = {
+  front: {
+    waist: { sheet: { mm: 173, sd: 44 }, id1: { mm: 156, sd: 35 } },
+    hand: { sheet: { mm: 138, sd: 50 }, id1: { mm: 130, sd: 45 } },
+  },
+  side: {
+    waist: { sheet: { mm: 160, sd: 30 }, id1: { mm: 155, sd: 30 } },
+    hand: { sheet: { mm: 345, sd: 28 }, id1: { mm: 346, sd: 26 } },
+  },
+  back: {
+    waist: { sheet: { mm: 118, sd: 22 }, id1: { mm: 86, sd: 29 } },
+    hand: { sheet: { mm: -46, sd: 45 }, id1: { mm: -47, sd: 50 } },
+  },
 }
 
 /**
@@ -35,7 +47,7 @@ const FOCAL = 0.748
 /** Card edges in the picture: refined to this share of their length, beside the fit's own residual. */
 const EDGE_SHARE = 0.002
 /** A card nearer to a wrist than this, in torsos, is held in that hand. */
-const IN_HAND = 0.45
+const IN_HAND = 0.6
 
 export interface Scale {
   readonly mmPerPx: number
@@ -53,7 +65,7 @@ export function scaleAt(reading: ViewReading, behind: number, spread: number): S
   if (!reading.card.ok) return undefined
   const { mmPerPx, corners, residualPx, kind } = reading.card.card
   const place = cardPlace(reading)
-  const offset = CARD_BEFORE_BODY[reading.view][place]
+  const offset = CARD_BEFORE_BODY[reading.view][place][kind]
   const focal = FOCAL * Math.max(reading.size.width, reading.size.height)
   const there = mmPerPx + (offset.mm + behind) / focal
   const edge = Math.hypot(corners[1].x - corners[0].x, corners[1].y - corners[0].y)

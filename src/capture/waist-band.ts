@@ -32,7 +32,7 @@ const FULL_CONTRAST = 60
 /** Share of the strips that must show the line: from the side the near arm hides the middle. */
 const LEAST_SHARE = { across: 0.72, 'beside the arm': 0.34 } as const
 /** Fewer strips than this beside a card hung in front of the trunk say too little. */
-const LEAST_STRIPS = 6
+const LEAST_STRIPS = 4
 /** A second line elsewhere nearly as strong as the best makes the find doubtful. */
 const RIVAL = 0.8
 /** Lines nearer than this to the best, share of the width, are the same band. */

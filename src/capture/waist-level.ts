@@ -14,6 +14,11 @@ export type WaistLevel =
 export const LEAST_INDENT_MM = 5
 /** Half the height of the parabola laid through the narrowest rows, mm. */
 const FIT_HALF_MM = 36
+/**
+ * The narrowest level seen from front or back lies this much above the level of the least girth:
+ * mean over 8 rendered bodies with an indented waist (models-notes/blazepose.md), sd 8 mm.
+ */
+const GIRTH_BELOW_MM = 8
 /** How far a parabola over 36 mm strays for 2 mm of outline error, mm: an estimate, not a test. */
 const FIT_SD_MM = 11
 
@@ -49,7 +54,12 @@ export function narrowestLevel(
   const near = smooth.slice(Math.max(0, at - reach), at + reach + 1)
   const start = Math.max(0, at - reach)
   const bottom = lowestOfParabola(near) ?? at - start
-  const y = (zone[0]?.y ?? 0) + start + Math.min(near.length - 1, Math.max(0, bottom)) + 0.5
+  const y =
+    (zone[0]?.y ?? 0) +
+    start +
+    Math.min(near.length - 1, Math.max(0, bottom)) +
+    0.5 +
+    GIRTH_BELOW_MM / mmPerPx
   return { ok: true, y, sdMm: FIT_SD_MM }
 }
 

@@ -26,7 +26,7 @@ const BAND_SD_PX = 1.5
 /** Without a card the outline is judged at the usual torso, shoulder to hip joint, mm (same bench). */
 const USUAL_TORSO_MM = 490
 /** Paper round the black square of the sheet, in sides of the square: 24 mm of 100. */
-const PAPER_MARGIN = { sheet: 0.3, id1: 0.05 } as const
+const PAPER_MARGIN = { sheet: 0.25, id1: 0.05 } as const
 
 export const NO_BAND_SIDE =
   'No elastic is seen at the waist in the side photo. Tie one and take the photo again, or drag the ' +

@@ -1,0 +1,41 @@
+/**
+ * All estimates from the readings of up to three photographs. Pure, so that numbers follow when she
+ * drags a point. A photograph that is missing or refused takes only its own measures with it.
+ */
+import type { EstimateOutcomes } from '../measurements/estimate.ts'
+import { apexSpacing } from './estimates/apex-spacing.ts'
+import { breadth } from './estimates/breadth.ts'
+import { depth } from './estimates/depth.ts'
+import { girth } from './estimates/girth.ts'
+import { napeToWaist } from './estimates/nape-to-waist.ts'
+import { shoulderLength } from './estimates/shoulder-length.ts'
+import { sideNeckToApex } from './estimates/side-neck-to-apex.ts'
+import { waistToBustLevel } from './estimates/waist-to-bust-level.ts'
+import { shareLevels } from './levels.ts'
+import type { Readings } from './reading.ts'
+
+export function estimatesFrom(readings: Readings): EstimateOutcomes {
+  const shared = shareLevels(readings)
+  const bustBreadth = breadth(shared, 'bust')
+  const waistBreadth = breadth(shared, 'waist')
+  const hipBreadth = breadth(shared, 'hip')
+  const bustDepth = depth(shared, 'bust')
+  const waistDepth = depth(shared, 'waist')
+  const hipDepth = depth(shared, 'hip')
+  return {
+    napeToWaist: napeToWaist(shared),
+    waistToBustLevel: waistToBustLevel(shared),
+    apexSpacing: apexSpacing(shared),
+    sideNeckToApex: sideNeckToApex(shared),
+    shoulderLength: shoulderLength(shared),
+    bustBreadth,
+    waistBreadth,
+    hipBreadth,
+    bustDepth,
+    waistDepth,
+    hipDepth,
+    bustGirth: girth('bust', bustBreadth, bustDepth),
+    waistGirth: girth('waist', waistBreadth, waistDepth),
+    hipGirth: girth('hip', hipBreadth, hipDepth),
+  }
+}

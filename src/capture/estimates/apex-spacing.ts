@@ -1,0 +1,22 @@
+/**
+ * Apex to apex, straight. On plain cloth the camera does not see the apexes: until she drags them
+ * they lie where they usually do for the breadth, and the ± says so.
+ */
+import type { EstimateOutcome } from '../../measurements/estimate.ts'
+import type { Readings } from '../reading.ts'
+import { basisOf, pointsOf, scaleIn, together, wayOf } from './scene.ts'
+
+/** Apexes nearer to the camera than the middle plane (bench, see scale.ts). */
+const APEX_PLANE = { behind: -171, sd: 30 }
+
+export function apexSpacing(readings: Readings): EstimateOutcome {
+  const found = pointsOf(readings, 'front', ['apexLeft', 'apexRight'])
+  if (!found.ok) return found
+  const { apexLeft, apexRight } = found.at
+  const scale = scaleIn(found.reading, APEX_PLANE.behind, APEX_PLANE.sd)
+  const px = Math.hypot(apexLeft.at.x - apexRight.at.x, apexLeft.at.y - apexRight.at.y)
+  const sdPx = Math.hypot(apexLeft.sdPx, apexRight.sdPx)
+  return together([
+    { ok: true, way: wayOf(px, sdPx, scale, basisOf('front', scale, apexLeft.from)) },
+  ])
+}

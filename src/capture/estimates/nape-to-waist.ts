@@ -1,0 +1,70 @@
+/**
+ * Nape to waist, tape taut over the back. From the side along the back line of the outline; from the
+ * back as the straight distance plus what the back's curve adds.
+ */
+import type { EstimateOutcome } from '../../measurements/estimate.ts'
+import { distance, type Point } from '../../geometry/point.ts'
+import type { Readings, ViewReading } from '../reading.ts'
+import { basisOf, pointsOf, scaleIn, together, wayOf, type WayOutcome } from './scene.ts'
+
+/** Middle line of the back behind the body's middle plane, seen from behind (bench, see scale.ts). */
+const BACK_SURFACE = { behind: -33, sd: 18 }
+/** Seen from the side the back line lies in the middle plane. */
+const SIDE_PLANE = { behind: 0, sd: 5 }
+/**
+ * The outline of the back is that of the shoulder blades; the tape lies between them. Of what the
+ * outline's curve adds to the straight line, the tape takes this share; mean and spread, bench.
+ */
+const OF_CURVE = { share: 0.5, sd: 0.25 }
+/** Tape over the curve against the straight vertical: mean and spread over the bench's bodies, mm. */
+const CURVE_ADDS = { mm: 8.6, sd: 3.8 }
+
+export function napeToWaist(readings: Readings): EstimateOutcome {
+  return together([bySide(readings), byBack(readings)])
+}
+
+function bySide(readings: Readings): WayOutcome {
+  const found = pointsOf(readings, 'side', ['nape', 'waistBack'])
+  if (!found.ok) return found
+  const { nape, waistBack } = found.at
+  const scale = scaleIn(found.reading, SIDE_PLANE.behind, SIDE_PLANE.sd)
+  const straight = distance(nape.at, waistBack.at)
+  const curve = tapeLength(found.reading, nape.at, waistBack.at) - straight
+  const px = straight + OF_CURVE.share * curve
+  const ownSd = OF_CURVE.sd * curve * scale.mmPerPx
+  const basis = basisOf('side', scale, `along the back line to ${waistBack.from}`)
+  return { ok: true, way: wayOf(px, Math.hypot(nape.sdPx, waistBack.sdPx), scale, basis, ownSd) }
+}
+
+function byBack(readings: Readings): WayOutcome {
+  const found = pointsOf(readings, 'back', ['nape', 'waistBack'])
+  if (!found.ok) return found
+  const { nape, waistBack } = found.at
+  const scale = scaleIn(found.reading, BACK_SURFACE.behind, BACK_SURFACE.sd)
+  const basis = basisOf('back', scale, `straight down to ${waistBack.from}`)
+  const sdPx = Math.hypot(nape.sdPx, waistBack.sdPx)
+  const way = wayOf(distance(nape.at, waistBack.at), sdPx, scale, basis, CURVE_ADDS.sd)
+  return { ok: true, way: { ...way, value: way.value + CURVE_ADDS.mm } }
+}
+
+/** A tape spans hollows: the outer hull of the back line between the two points, px. */
+export function tapeLength(reading: ViewReading, from: Point, to: Point): number {
+  const back = reading.facing === -1 ? 'right' : 'left'
+  const inner = reading.outline
+    .filter((row) => row.y + 0.5 > from.y && row.y + 0.5 < to.y)
+    .map((row) => ({ x: row[back], y: row.y + 0.5 }))
+  const outward = -reading.facing
+  const hull: Point[] = []
+  for (const p of [from, ...inner, to]) {
+    for (;;) {
+      const [a, b] = [hull.at(-2), hull.at(-1)]
+      // b stays only when it lies outside the straight line from a to p.
+      const keeps =
+        !a || !b || ((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) * outward > 0
+      if (keeps) break
+      hull.pop()
+    }
+    hull.push(p)
+  }
+  return hull.reduce((sum, p, k) => sum + (k === 0 ? 0 : distance(hull[k - 1] ?? p, p)), 0)
+}

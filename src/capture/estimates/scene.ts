@@ -1,0 +1,93 @@
+/**
+ * What every measure is computed from, and how a length and its ± are put together. An estimate's ±
+ * holds nine times in ten when errors are spread as a bell: 1.645 standard deviations.
+ */
+import type { EstimateOutcome } from '../../measurements/estimate.ts'
+import { mm } from '../../units/length.ts'
+import type { PlacedPoint, PointName, Readings, View, ViewReading } from '../reading.ts'
+import { scaleAt, type Scale } from '../scale.ts'
+
+/** Nine in ten of a normal distribution lie within this many standard deviations (any table). */
+const NINE_IN_TEN = 1.645
+
+/** One way to a length: its value and standard deviation, mm. */
+export interface Way {
+  readonly value: number
+  readonly sd: number
+  readonly basis: string
+}
+export type WayOutcome =
+  { readonly ok: true; readonly way: Way } | { readonly ok: false; readonly reason: string }
+
+export const NO_CARD = 'no card'
+const noPhoto = (view: View): string => `There is no ${view} photo.`
+
+/** The named points of a view, or the sentence that says which is missing and why. */
+export function pointsOf<Name extends PointName>(
+  readings: Readings,
+  view: View,
+  names: readonly Name[],
+):
+  | {
+      readonly ok: true
+      readonly reading: ViewReading
+      readonly at: Readonly<Record<Name, PlacedPoint>>
+    }
+  | { readonly ok: false; readonly reason: string } {
+  const reading = readings[view]
+  if (!reading) return { ok: false, reason: noPhoto(view) }
+  if (!reading.person.ok) return { ok: false, reason: reading.person.reason }
+  if (!reading.card.ok)
+    return { ok: false, reason: `${NO_CARD} in the ${view} photo: ${reading.card.reason}` }
+  const at: Partial<Record<Name, PlacedPoint>> = {}
+  for (const name of names) {
+    const point = reading.points[name]
+    const unsure = point === undefined || point.by === 'guess'
+    if (unsure)
+      return { ok: false, reason: reading.missing[name] ?? `The ${view} photo does not show it.` }
+    at[name] = point
+  }
+  return { ok: true, reading, at: at as Record<Name, PlacedPoint> }
+}
+
+/** Scale at a plane; the reading has a card, which `pointsOf` has seen to. */
+export function scaleIn(reading: ViewReading, behind: number, spread: number): Scale {
+  const scale = scaleAt(reading, behind, spread)
+  if (!scale) throw new Error(`scale: the ${reading.view} reading has no card`)
+  return scale
+}
+
+/** A length of `px` pixels whose ends stray by `sdPx` together; `ownSd` is the measure's own, mm. */
+export function wayOf(px: number, sdPx: number, scale: Scale, basis: string, ownSd = 0): Way {
+  const value = px * scale.mmPerPx
+  const sd = Math.hypot(sdPx * scale.mmPerPx, value * scale.sdShare, ownSd)
+  return { value, sd, basis }
+}
+
+/** Several ways to one length, weighted by how sure each is; `shared` is an error they have in common. */
+export function together(ways: readonly WayOutcome[], shared = 0): EstimateOutcome {
+  const good = ways.flatMap((outcome) => (outcome.ok ? [outcome.way] : []))
+  if (good.length === 0) {
+    const reasons = ways.flatMap((outcome) => (outcome.ok ? [] : [outcome.reason]))
+    return { ok: false, reason: [...new Set(reasons)].join(' ') }
+  }
+  const weight = (way: Way): number => 1 / way.sd ** 2
+  const sum = good.reduce((total, way) => total + weight(way), 0)
+  const value = good.reduce((total, way) => total + way.value * weight(way), 0) / sum
+  // Two ways further apart than they claim show that at least one claim is too good.
+  const apart = good.reduce((total, way) => total + weight(way) * (way.value - value) ** 2, 0)
+  const stretch = good.length > 1 ? Math.max(1, Math.sqrt(apart / (good.length - 1))) : 1
+  const sd = Math.hypot(stretch / Math.sqrt(sum), shared)
+  return {
+    ok: true,
+    estimate: {
+      value: mm(value),
+      pm90: mm(NINE_IN_TEN * sd),
+      basis: good.map((way) => way.basis).join('; '),
+    },
+  }
+}
+
+/** `from` tells why a point lies where it does; the photo and the card belong in the same line. */
+export const basisOf = (view: View, scale: Scale, seen: string): string =>
+  `${view} photo, ${scale.words}, ${seen}`
