@@ -1,0 +1,50 @@
+/** Laying one drawing over another: plane geometry, checked against distances worked by hand. */
+import { expect, test } from 'vitest'
+import { standardChoices } from '../../src/draft/choices.ts'
+import { pieceOf } from '../../src/draft/draft.ts'
+import { draft } from '../../src/draft/garments.ts'
+import { edge, namedPoint } from '../../src/draft/piece.ts'
+import { distance } from '../../src/geometry/point.ts'
+import { pathLength } from '../../src/geometry/length.ts'
+import { pathStart } from '../../src/geometry/path.ts'
+import { layOver, sharedAnchors } from '../../src/rounds/lay-over.ts'
+import { mm } from '../../src/units/length.ts'
+import { body } from '../bodies.ts'
+
+const front = (added: number, over = {}) =>
+  pieceOf(draft('blouse', body(over), { ...standardChoices(), lengthAdded: mm(added) }), 'front')
+
+// Slash and spread across the body moves everything below the slash by the amount let out.
+test('laid over on the waist, 15 mm let out above it show at the neck and not at the hem', () => {
+  const [before, after] = [front(0), front(15)]
+  const over = layOver(before, after, 'waistFold')
+  expect(distance(namedPoint(over, 'C'), namedPoint(after, 'C'))).toBe(0)
+  expect(namedPoint(over, 'S').y - namedPoint(after, 'S').y).toBeCloseTo(15, 9)
+  expect(pathStart(edge(over, 'hem').path).y).toBeCloseTo(pathStart(edge(after, 'hem').path).y, 9)
+})
+
+test('laid over on the side neck the same change shows at the hem', () => {
+  const over = layOver(front(0), front(15), 'sideNeck')
+  expect(namedPoint(front(15), 'C').y - namedPoint(over, 'C').y).toBeCloseTo(15, 9)
+})
+
+test('it is moved whole: no edge, dart or level changes its length, and the given piece stays', () => {
+  const [before, after] = [front(0), front(15, { bustGirth: 960 })]
+  const start = namedPoint(before, 'U')
+  const over = layOver(before, after, 'apex')
+  for (const e of before.edges)
+    expect(pathLength(edge(over, e.name).path)).toBeCloseTo(pathLength(e.path), 9)
+  const [a, b] = [before.darts[0]!, over.darts[0]!]
+  expect(distance(b.inner, b.outer)).toBeCloseTo(distance(a.inner, a.outer), 9)
+  expect(over.levels.map((l) => distance(l.from, l.to))).toEqual(
+    before.levels.map((l) => expect.closeTo(distance(l.from, l.to), 9)),
+  )
+  expect(namedPoint(before, 'U')).toEqual(start)
+})
+
+test('a front without a dart offers no bust tip to lay over on', () => {
+  const straight = front(0, { bustGirth: 880, waistGirth: 888 })
+  expect(sharedAnchors(front(0), front(15))).toContain('apex')
+  expect(sharedAnchors(straight, front(0))).toEqual(['sideNeck', 'waistFold'])
+  expect(() => layOver(straight, front(0), 'apex')).toThrow('front has no point for apex')
+})
