@@ -1,0 +1,128 @@
+/**
+ * What she is looking at on the Draft page, a step, a finding or a number, and what that lights
+ * on the drawing. One thing at a time, so the drawing never lights two answers.
+ */
+import { movedBy, pieceOf, type Draft } from '../../draft/draft.ts'
+import type { Finding } from '../../draft/finding.ts'
+import { EDGE_WORDS, type EdgeName, type Piece, type PieceId } from '../../draft/piece.ts'
+import type { Direction, Guide, Step } from '../../draft/step.ts'
+import { dartLegs } from '../../draft/sheet.ts'
+import type { Path } from '../../geometry/path.ts'
+import { add, point, scale, type Point } from '../../geometry/point.ts'
+
+export type Attention =
+  /** Index into the steps of the whole draft. */
+  | { readonly on: 'step'; readonly index: number }
+  | { readonly on: 'finding'; readonly finding: Finding }
+  /** A measurement or a choice by its id: "what does this number move?" */
+  | { readonly on: 'number'; readonly name: string }
+
+export interface Light {
+  readonly lit: readonly Path[]
+  /** Letters that stand bold and ringed. */
+  readonly named: readonly string[]
+  /** Guide points of a curve. */
+  readonly spots: readonly Point[]
+}
+const DARK: Light = { lit: [], named: [], spots: [] }
+
+export function lightOf(draft: Draft, piece: PieceId, attention: Attention): Light {
+  switch (attention.on) {
+    case 'step': {
+      const step = draft.steps[attention.index]
+      if (!step || step.piece !== piece) return DARK
+      const shown = pieceOf(draft, piece)
+      const named = lettersOf(step).filter((name) => name in shown.points)
+      return { lit: step.lights, named, spots: guideSpots(step, shown) }
+    }
+    case 'finding': {
+      const place = placeOf(attention.finding.place)
+      return place.piece === piece
+        ? { ...DARK, lit: linesOf(pieceOf(draft, piece), place.part) }
+        : DARK
+    }
+    case 'number':
+      return { ...DARK, named: movedBy(draft, attention.name).flatMap(onPiece(piece)) }
+  }
+}
+
+/** The piece that has to lie on the table for this to be seen; undefined when either will do. */
+export function pieceFor(draft: Draft, attention: Attention): PieceId | undefined {
+  switch (attention.on) {
+    case 'step':
+      return draft.steps[attention.index]?.piece
+    case 'finding':
+      return placeOf(attention.finding.place).piece
+    case 'number':
+      return undefined
+  }
+}
+
+/** "back: C, D, U. front: C, D." of the points a number moves, or undefined when it moves none. */
+export function movesWords(draft: Draft, name: string): string | undefined {
+  const places = movedBy(draft, name)
+  if (places.length === 0) return undefined
+  return draft.pieces
+    .map((piece) => ({ id: piece.id, letters: places.flatMap(onPiece(piece.id)) }))
+    .filter(({ letters }) => letters.length > 0)
+    .map(({ id, letters }) => `${id} ${letters.join(', ')}`)
+    .join('; ')
+}
+
+const onPiece = (piece: PieceId) => (place: string) =>
+  place.startsWith(`${piece}.`) ? [place.slice(piece.length + 1)] : []
+
+/** `front.sleeveEdge`: which piece, and an edge of it or its waist dart. */
+export function placeOf(place: string): { piece: PieceId; part: string } {
+  const [piece, part] = place.split('.')
+  if ((piece !== 'back' && piece !== 'front') || !part)
+    throw new Error(`draft page: a finding lies at "${place}", which is no place of a piece`)
+  return { piece, part }
+}
+
+function linesOf(piece: Piece, part: string): readonly Path[] {
+  if (part === 'waistDart') return piece.darts.flatMap((d) => dartLegs(d).map((leg) => [leg]))
+  return piece.edges.filter((e) => e.name === part).map((e) => e.path)
+}
+
+/** "back, sleeve edge": where to look, in words. */
+export function placeWords(place: string): string {
+  const { piece, part } = placeOf(place)
+  return `${piece}, ${part === 'waistDart' ? 'waist dart' : (EDGE_WORDS[part as EdgeName] ?? part)}`
+}
+
+export function lettersOf(step: Step): readonly string[] {
+  switch (step.verb) {
+    case 'start':
+    case 'dart':
+      return [step.at]
+    case 'measure':
+    case 'slide':
+    case 'join':
+    case 'curve':
+      return [step.from, step.to]
+    case 'compass':
+      return [step.centre, step.to]
+    case 'arc':
+      return [step.centre, step.from, step.to]
+    case 'wedge':
+      return [step.from, step.pivot]
+  }
+}
+
+const WAY: Readonly<Record<Direction, Point>> = {
+  down: point(0, 1),
+  up: point(0, -1),
+  right: point(1, 0),
+  left: point(-1, 0),
+}
+
+/** Where the guide points of a curve lie: so far square from the base, then so far aside. */
+export function guideSpots(step: Step, piece: Piece): readonly Point[] {
+  if (step.verb !== 'curve') return []
+  const base = piece.points[step.base]
+  if (!base) return []
+  return step.guides.map((g: Guide) =>
+    add(base, add(scale(WAY[step.along], g.out.mm), scale(WAY[g.then], g.by.mm))),
+  )
+}
