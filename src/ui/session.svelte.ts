@@ -10,7 +10,7 @@ import { standardChoices } from '../draft/choices.ts'
 import type { Draft, GarmentId } from '../draft/draft.ts'
 import { draft, GARMENTS } from '../draft/garments.ts'
 import type { Corrected } from '../fitting/apply.ts'
-import type { Correction } from '../fitting/correction.ts'
+import type { NewCorrection } from '../fitting/propose.ts'
 import { addTape, emptyBook, proposeAll, withdrawTape, type Book } from '../measurements/book.ts'
 import type { MeasurementId } from '../measurements/catalogue.ts'
 import { confirm, knows, preview, type Missing } from '../measurements/confirmed.ts'
@@ -29,8 +29,10 @@ import {
   type Round,
   type Seen,
 } from '../rounds/round.ts'
+import { readBackup, writeBackup } from '../storage/backup.ts'
 import type { Kept } from '../storage/failure.ts'
 import type { PhotoHere } from '../storage/load.ts'
+import { restore, type Restored } from '../storage/restore.ts'
 import type { AsideRow } from '../storage/rows.ts'
 import type { HungGarment } from '../storage/schema/garment.ts'
 import type { Store } from '../storage/store.ts'
@@ -48,12 +50,6 @@ export type Drawn =
   /** From camera numbers and single readings: to look at, never to cut. */
   | { readonly standing: 'preview'; readonly draft: Draft; readonly missing: readonly Missing[] }
   | { readonly standing: 'missing'; readonly missing: readonly Missing[] }
-
-type NewCorrection = Correction extends infer C
-  ? C extends Correction
-    ? Omit<C, 'v' | 'id'>
-    : never
-  : never
 
 export class Session {
   book = $state.raw<Book>(emptyBook())
@@ -197,7 +193,12 @@ export class Session {
     const hung = this.garment(garmentId)
     const last = this.latest(garmentId)
     if (last && !last.printed) return last
-    if (last) return nextRound(last, this.#world.newId(), this.today())
+    if (last) {
+      const next = nextRound(last, this.#world.newId(), this.today())
+      const again = this.#confirmed(last.garment)
+      // What was taped again since the last muslin enters here.
+      return again.ok ? withBody(next, again.body) : next
+    }
     const taped = hung && this.#confirmed(hung.garment)
     if (!hung || !taped?.ok) return undefined
     return firstRound(
@@ -212,6 +213,8 @@ export class Session {
     return open !== undefined && this.#keepRound(change(open))
   }
 
+  /** Begins the round after the one on paper, as it is, so that it can be looked at and changed. */
+  startNext = (garmentId: string): Promise<boolean> => this.#change(garmentId, (r) => r)
   turnChoice = (garmentId: string, id: ChoiceId, value: Mm): Promise<boolean> =>
     this.#change(garmentId, (r) => withChoices(r, { ...r.choices, [id]: value }))
   setChoices = (garmentId: string, choices: Choices): Promise<boolean> =>
@@ -251,6 +254,24 @@ export class Session {
       : [...this.rounds, round]
     return true
   }
+
+  // Safe keeping
+
+  /** Everything as one file she keeps where she likes. */
+  async backup(withPhotos: boolean): Promise<Blob | undefined> {
+    const written = await writeBackup(this.#store, { on: this.today(), photos: withPhotos })
+    if (!written.ok) this.problem = written.sentence
+    return written.ok ? written.value : undefined
+  }
+  /** Reads a backup into the present work; a file that cannot be used changes nothing. */
+  async restore(text: string): Promise<Kept<Restored>> {
+    const read = await readBackup(text)
+    if (!read.ok) return read
+    const restored = await restore(this.#store, read.content)
+    if (restored.ok) await this.open()
+    return restored
+  }
+  room = () => this.#store.room()
 
   today = (): string => this.#world.now().toISOString().slice(0, 10)
 
