@@ -25,14 +25,15 @@ export function hungWords(drawn: Drawn): HungWords {
   }
   const { round, corrected } = drawn
   if (round.id === 'unsaved' || !round.printed) {
-    const stops = stopsCutting(corrected.draft.findings)
+    const { findings } = corrected.draft
+    const open = stopsCutting(findings) || findings.some((f) => f.severity === 'muslin')
     return {
       tag: round.number === 1 ? 'draft' : ordinal(round.number),
-      mark: stops ? 'chalk' : 'tick',
+      mark: open ? 'chalk' : 'tick',
       standing:
         round.number === 1 ? 'Drafted, not yet on paper' : `Round ${round.number} is being drawn`,
-      sentence: stops
-        ? 'The proof has something to say before cloth is cut; a muslin can be sewn.'
+      sentence: open
+        ? 'A muslin can be sewn. Before cloth is cut the proof asks for more.'
         : 'Every proof holds. The muslin can go on paper.',
       act: { word: 'Put the muslin on paper', place: 'cut' },
     }
