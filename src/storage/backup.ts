@@ -1,0 +1,182 @@
+/**
+ * A backup is one JSON file that she keeps where she likes: everything in the store, a version,
+ * and the SHA-256 of its contents, so that a cut off or altered file is known before any of it
+ * is used. Reading one changes nothing; `restore.ts` does that.
+ */
+import * as v from 'valibot'
+import type { Book } from '../measurements/book.ts'
+import { isRecord } from '../measurements/stored.ts'
+import type { Round } from '../rounds/round.ts'
+import { fromBase64, sha256Of, toBase64 } from './bytes.ts'
+import { kept, type Failure, type Kept } from './failure.ts'
+import { loadAll } from './load.ts'
+import { parseAsideRow, parsePixelsRow, type AsideRow } from './rows.ts'
+import { HungGarmentSchema, type HungGarment } from './schema/garment.ts'
+import { DateSchema, ShaSchema } from './schema/length.ts'
+import { BookSchema } from './schema/measured.ts'
+import { parsed } from './schema/parsed.ts'
+import { KeptPhotoSchema, type KeptPhoto } from './schema/photo.ts'
+import { RoundSchema } from './schema/round.ts'
+import type { Store } from './store.ts'
+
+export const BACKUP_FORMAT = 'tapetrue-backup'
+export const BACKUP_VERSION = 1
+
+export interface BackedUpPhoto {
+  readonly photo: KeptPhoto
+  readonly pixels?: Uint8Array<ArrayBuffer>
+}
+export interface BackupContent {
+  readonly on: string
+  /** SHA-256 of the contents; a copy made by restoring is named after it. */
+  readonly sha256: string
+  readonly book: Book
+  readonly garments: readonly HungGarment[]
+  readonly rounds: readonly Round[]
+  readonly photos: readonly BackedUpPhoto[]
+  readonly settings: Readonly<Record<string, unknown>>
+  /** Records that could not be read, here or when the backup was written. */
+  readonly aside: readonly AsideRow[]
+}
+export type BackupRead = { readonly ok: true; readonly content: BackupContent } | Failure
+
+/**
+ * The backup as a file.
+ * @param on ISO date written into it; @param photos whether the pixels go in too
+ */
+export function writeBackup(
+  store: Store,
+  { on, photos }: { readonly on: string; readonly photos: boolean },
+): Promise<Kept<Blob>> {
+  return store
+    .inTurn(async (db) => {
+      const { savedTimes: _times, ...work } = await loadAll(db, on)
+      const pixels = photos ? (await db.pixels.toArray()).map(parsePixelsRow) : []
+      const bytes = new Map(pixels.flatMap((p) => (p.ok ? [[p.value.sha256, p.value.bytes]] : [])))
+      return kept({ ...work, bytes })
+    })
+    .then(async (outcome) => {
+      if (!outcome.ok) return outcome
+      const { bytes, ...work } = outcome.value
+      const payload = {
+        ...work,
+        photos: work.photos.map(({ here: _here, ...photo }) => {
+          const buffer = bytes.get(photo.sha256)
+          return { photo, ...(buffer && { pixels: toBase64(new Uint8Array(buffer)) }) }
+        }),
+        aside: work.aside.map(({ id: _id, ...row }) => row),
+      }
+      const sha256 = await markOf(payload)
+      const file = { format: BACKUP_FORMAT, v: BACKUP_VERSION, on, sha256, payload }
+      return kept(new Blob([JSON.stringify(file)], { type: 'application/json' }))
+    })
+}
+
+const UNCHANGED = 'Nothing was changed.'
+const NOT_OURS = `This file is no backup of this page. Choose a file that "Back up" wrote; its name ends in .json. ${UNCHANGED}`
+const CUT_OFF = `This backup file is damaged or only partly copied. Copy it again from where it was first kept, then restore it. ${UNCHANGED}`
+const FROM_LATER = `This backup was written by a newer version of this page. Reload the page to get that version, then restore it. ${UNCHANGED}`
+const ALTERED = `This backup file was altered or damaged after it was written, so its numbers cannot be trusted. Choose another copy of it. ${UNCHANGED}`
+
+/** What a backup file holds, or one sentence why it cannot be used. */
+export async function readBackup(text: string): Promise<BackupRead> {
+  let file: unknown
+  try {
+    file = JSON.parse(text)
+  } catch {
+    return { ok: false, sentence: text.includes(BACKUP_FORMAT) ? CUT_OFF : NOT_OURS }
+  }
+  if (!isRecord(file) || file['format'] !== BACKUP_FORMAT) return { ok: false, sentence: NOT_OURS }
+  const version = file['v']
+  if (typeof version === 'number' && version > BACKUP_VERSION)
+    return { ok: false, sentence: FROM_LATER }
+  const head = parsed(HeadSchema, file)
+  if (!head.ok) return { ok: false, sentence: CUT_OFF }
+  const { on, sha256, payload } = head.value
+  // Of the file itself: a parser may give the keys in another order.
+  if ((await markOf(file['payload'])) !== sha256) return { ok: false, sentence: ALTERED }
+  const photos = await readPhotos(payload.photos)
+  if (!photos) return { ok: false, sentence: ALTERED }
+  const aside: AsideRow[] = [...payload.aside].flatMap((row) => {
+    const read = parseAsideRow(row)
+    return read.ok ? [read.value] : [asideRow('aside', row, read.reason, on)]
+  })
+  const each = <T>(table: string, rows: readonly unknown[], schema: v.GenericSchema<unknown, T>) =>
+    rows.flatMap((row) => {
+      const read = parsed(schema, row)
+      if (read.ok) return [read.value]
+      aside.push(asideRow(table, row, read.reason, on))
+      return []
+    })
+  const content = {
+    book: bookOf(payload.book, (id, entry, reason) =>
+      aside.push({ v: 1, table: 'book', key: id, reason, asideOn: on, row: entry }),
+    ),
+    garments: each('garments', payload.garments, HungGarmentSchema),
+    rounds: each('rounds', payload.rounds, RoundSchema),
+    photos: photos.flatMap(({ photo, pixels }) =>
+      each('photos', [photo], KeptPhotoSchema).map((p) => ({
+        photo: p,
+        ...(pixels && { pixels }),
+      })),
+    ),
+    settings: payload.settings,
+  }
+  return { ok: true, content: { on, sha256, ...content, aside } }
+}
+
+const HeadSchema = v.object({
+  v: v.literal(BACKUP_VERSION),
+  on: DateSchema,
+  sha256: ShaSchema,
+  payload: v.looseObject({
+    book: v.record(v.string(), v.unknown()),
+    garments: v.array(v.unknown()),
+    rounds: v.array(v.unknown()),
+    photos: v.array(
+      v.strictObject({
+        photo: v.looseObject({ sha256: ShaSchema }),
+        pixels: v.exactOptional(v.string()),
+      }),
+    ),
+    settings: v.record(v.string(), v.unknown()),
+    aside: v.array(v.unknown()),
+  }),
+})
+type PhotosInFile = v.InferOutput<typeof HeadSchema>['payload']['photos']
+
+/** The pixels of each photo, held to the photo's own mark; undefined when one is not its own. */
+async function readPhotos(photos: PhotosInFile) {
+  const read: { readonly photo: unknown; readonly pixels?: Uint8Array<ArrayBuffer> }[] = []
+  for (const { photo, pixels } of photos) {
+    const bytes = pixels === undefined ? undefined : fromBase64(pixels)
+    const own = pixels === undefined || (bytes && (await sha256Of(bytes)) === photo.sha256)
+    if (!own) return undefined
+    read.push({ photo, ...(bytes && { pixels: bytes }) })
+  }
+  return read
+}
+
+function bookOf(
+  entries: Readonly<Record<string, unknown>>,
+  spoilt: (id: string, entry: unknown, reason: string) => void,
+): Book {
+  return Object.entries(entries).reduce<Book>((book, [id, entry]) => {
+    const read = parsed(BookSchema, { [id]: entry })
+    if (read.ok) return { ...book, ...read.value }
+    spoilt(id, entry, read.reason)
+    return book
+  }, {})
+}
+
+/**
+ * The contents as text. JSON keeps the order of keys and the digits of numbers (ECMA-262, 25.5),
+ * so the same contents give the same mark also after the file was laid out in lines.
+ */
+const markOf = (payload: unknown): Promise<string> =>
+  sha256Of(new TextEncoder().encode(JSON.stringify(payload)))
+
+function asideRow(table: string, row: unknown, reason: string, asideOn: string): AsideRow {
+  const key = isRecord(row) ? (row['id'] ?? row['sha256'] ?? row['key']) : undefined
+  return { v: 1, table, key: typeof key === 'string' ? key : '', reason, asideOn, row }
+}
