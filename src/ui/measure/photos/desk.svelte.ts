@@ -1,0 +1,191 @@
+/**
+ * The photos that lie on the table: chosen, read, their points put right, accepted. Holds pixels
+ * only while the page is open; what is kept goes through the session.
+ */
+import { estimatesFrom } from '../../../capture/estimates-from.ts'
+import type { Camera, CardQuestion } from '../../../capture/camera.ts'
+import { shareLevels } from '../../../capture/levels.ts'
+import { decodePhoto } from '../../../capture/photo.ts'
+import type { Picture } from '../../../capture/picture.ts'
+import {
+  movePoint,
+  VIEWS,
+  type PointName,
+  type Readings,
+  type View,
+  type ViewReading,
+} from '../../../capture/reading.ts'
+import type { Point } from '../../../geometry/point.ts'
+import { VIEW_WORDS } from './words.ts'
+
+/** A file she chose: being opened, refused with a sentence, or open. */
+export type Chosen =
+  | { readonly how: 'opening'; readonly name: string }
+  | { readonly how: 'refused'; readonly name: string; readonly reason: string }
+  | {
+      readonly how: 'open'
+      readonly name: string
+      readonly picture: Picture
+      readonly jpeg: Blob
+      readonly url: string
+    }
+type Open = Extract<Chosen, { how: 'open' }>
+export type CardKind = CardQuestion['how']
+type PerView<T> = Readonly<Partial<Record<View, T>>>
+
+const FAILED =
+  'The photos could not be read: the model did not arrive, or this browser blocks WebAssembly. ' +
+  'Connect once and read them again. The tape book works without photos.'
+const CORNERS = 4
+
+export class PhotoDesk {
+  chosen = $state.raw<PerView<Chosen>>({})
+  readings = $state.raw<Readings>({})
+  taps = $state.raw<PerView<readonly Point[]>>({})
+  card = $state<CardKind>('sheet')
+  view = $state<View>('front')
+  reading = $state(false)
+  /** Points were accepted as they lie now. */
+  accepted = $state(false)
+  status = $state('')
+  problem = $state<string | undefined>()
+
+  /** Readings with the levels one photo lends another, as they are shown and measured. */
+  shared = $derived(shareLevels(this.readings))
+  outcomes = $derived(estimatesFrom(this.readings))
+  read = $derived(VIEWS.filter((view) => this.readings[view]))
+  toRead = $derived(VIEWS.filter((view) => this.photo(view) && !this.readings[view]))
+
+  readonly #openCamera: () => Camera
+  readonly #decode: typeof decodePhoto
+  #camera: Camera | undefined
+  #stop: (() => void) | undefined
+
+  constructor(open: () => Camera, decode: typeof decodePhoto = decodePhoto) {
+    this.#openCamera = open
+    this.#decode = decode
+  }
+
+  photo(view: View): Open | undefined {
+    const chosen = this.chosen[view]
+    return chosen?.how === 'open' ? chosen : undefined
+  }
+
+  async choose(view: View, file: File): Promise<void> {
+    this.#drop(view)
+    const opening: Chosen = { how: 'opening', name: file.name }
+    this.chosen = { ...this.chosen, [view]: opening }
+    const outcome = await this.#decode(file)
+    // She may have chosen another file, or left, while this one was being opened.
+    if (this.chosen[view] !== opening) return
+    const name = file.name
+    const chosen: Chosen = outcome.ok
+      ? { how: 'open', name, ...outcome, url: URL.createObjectURL(outcome.jpeg) }
+      : { how: 'refused', name, reason: outcome.reason }
+    this.chosen = { ...this.chosen, [view]: chosen }
+    if (outcome.ok) this.view = view
+    this.status = outcome.ok ? `${VIEW_WORDS[view]} photo opened.` : ''
+  }
+
+  pickCard(card: CardKind): void {
+    this.card = card
+    this.readings = {}
+    this.accepted = false
+    this.status = ''
+  }
+  setTaps(view: View, taps: readonly Point[]): void {
+    this.taps = { ...this.taps, [view]: taps.slice(0, CORNERS) }
+  }
+
+  /** Why the photos cannot be read yet; undefined when they can. */
+  whyNotRead = $derived.by((): string | undefined => {
+    if (VIEWS.some((view) => this.chosen[view]?.how === 'opening'))
+      return 'A photo is being opened.'
+    if (this.toRead.length === 0)
+      return this.read.length > 0 ? 'All chosen photos are read.' : 'Choose a photo first.'
+    const untapped = this.toRead.find((view) => (this.taps[view]?.length ?? 0) < CORNERS)
+    return this.card === 'id1' && untapped
+      ? `Tap the four corners of the card in the ${untapped} photo first.`
+      : undefined
+  })
+
+  async readAll(): Promise<void> {
+    if (this.whyNotRead !== undefined || this.reading) return
+    this.reading = true
+    this.problem = undefined
+    this.status = 'Fetching the model that finds nape and waist: 13 MB, once.'
+    const stopped = new Promise<'stopped'>((resolve) => {
+      this.#stop = () => resolve('stopped')
+    })
+    this.#camera ??= this.#openCamera()
+    try {
+      const done = await Promise.race([this.#readEach(this.#camera), stopped])
+      this.status = done === 'stopped' ? 'Stopped. Nothing is lost; read them when you like.' : done
+    } catch {
+      this.status = ''
+      this.problem = FAILED
+      this.#close()
+    } finally {
+      this.reading = false
+    }
+  }
+
+  async #readEach(camera: Camera): Promise<string> {
+    await camera.warm()
+    for (const view of this.toRead) {
+      const photo = this.photo(view)
+      if (!photo || camera !== this.#camera) continue
+      this.status = `Reading the ${view} photo.`
+      const taps = this.taps[view] ?? []
+      const card: CardQuestion =
+        this.card === 'id1' ? { how: 'id1', taps: $state.snapshot(taps) } : { how: 'sheet' }
+      const reading = await camera.read(view, photo.picture, card)
+      if (this.photo(view) === photo) this.#show(reading)
+    }
+    return 'Photos read.'
+  }
+  #show(reading: ViewReading): void {
+    this.readings = { ...this.readings, [reading.view]: reading }
+    this.accepted = false
+    if (this.read.length === 1) this.view = reading.view
+  }
+
+  move(view: View, name: PointName, at: Point): void {
+    const own = this.readings[view]
+    if (!own) return
+    this.readings = { ...this.readings, [view]: movePoint(own, name, at) }
+    this.accepted = false
+  }
+
+  stop(): void {
+    this.#stop?.()
+    this.#close()
+  }
+  #close(): void {
+    this.#camera?.close()
+    this.#camera = undefined
+  }
+
+  #drop(view: View): void {
+    const photo = this.photo(view)
+    if (photo) URL.revokeObjectURL(photo.url)
+    this.chosen = { ...this.chosen, [view]: undefined }
+    this.readings = without(this.readings, view)
+    this.taps = without(this.taps, view)
+    this.accepted = false
+  }
+  /** Takes every photo off the table; numbers and kept photos stay where they are. */
+  clear(): void {
+    for (const view of VIEWS) this.#drop(view)
+    this.chosen = {}
+  }
+  leave(): void {
+    this.stop()
+    this.clear()
+  }
+}
+
+function without<T>(all: PerView<T>, view: View): PerView<T> {
+  const { [view]: _gone, ...rest } = all
+  return rest
+}
