@@ -1,6 +1,7 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte'
 import { playwright } from '@vitest/browser-playwright'
 import { defineConfig } from 'vitest/config'
+import { arucoModule } from './scripts/aruco-module.mjs'
 import { contentSecurityPolicy } from './scripts/csp.mjs'
 import { copyModelRuntime } from './scripts/model-runtime.mjs'
 import { CHROMIUM_FLAGS, findChromium } from './scripts/chromium.mjs'
@@ -18,9 +19,10 @@ const alias = {
 
 export default defineConfig({
   base: './',
-  plugins: [svelte(), copyModelRuntime(), contentSecurityPolicy()],
+  plugins: [svelte(), arucoModule(), copyModelRuntime(), contentSecurityPolicy()],
+  optimizeDeps: { exclude: ['js-aruco2'] },
   resolve: { alias },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [arucoModule()] },
   build: { target: 'es2022', chunkSizeWarningLimit: 2000 },
   test: {
     projects: [

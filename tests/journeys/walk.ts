@@ -1,0 +1,58 @@
+/** The steps of a journey as she takes them: by the words on the screen, through the built app. */
+import type { Page } from '@playwright/test'
+import { CATALOGUE, type MeasurementId } from '../../src/measurements/catalogue.ts'
+
+/** Opens a place by its line on the tape. */
+export async function goTo(page: Page, place: string): Promise<void> {
+  await page.getByRole('navigation').getByRole('link', { name: new RegExp(`^${place}`) }).click()
+}
+
+/** Types both readings of a number as she would, and waits until both are kept. */
+export async function tape(page: Page, id: MeasurementId, text: string): Promise<void> {
+  const { label } = CATALOGUE[id]
+  for (const reading of [1, 2]) {
+    const field = page.getByLabel(`${label}, tape ${reading}`, { exact: true }).first()
+    await field.fill(text)
+    await field.press('Enter')
+  }
+  await page
+    .getByRole('row', { name: new RegExp(`^${label}`) })
+    .getByText('agreed')
+    .waitFor()
+}
+
+export async function tapeAll(page: Page, numbers: Partial<Record<MeasurementId, string>>): Promise<void> {
+  for (const group of ['Needed', 'Makes it truer', 'All others']) {
+    await page.getByText(group, { exact: true }).click()
+    for (const [id, text] of Object.entries(numbers) as [MeasurementId, string][]) {
+      const field = page.getByLabel(`${CATALOGUE[id].label}, tape 1`, { exact: true })
+      if ((await field.count()) > 0) await tape(page, id, text)
+    }
+  }
+}
+
+/** Collects every request of the page; a journey ends by asking that none left its own origin. */
+export function foreignRequests(page: Page): string[] {
+  const foreign: string[] = []
+  page.on('request', (request) => {
+    const url = new URL(request.url())
+    if (!['blob:', 'data:'].includes(url.protocol) && url.hostname !== '127.0.0.1') foreign.push(request.url())
+  })
+  return foreign
+}
+
+/** Invented numbers: the middle body of tests/bodies.ts, as she would type them. */
+export const INVENTED: Partial<Record<MeasurementId, string>> = {
+  bustGirth: '94',
+  waistGirth: '78 cm',
+  hipGirth: '100,0 cm',
+  waistToHip: '200 mm',
+  napeToWaist: '40.0',
+  waistToBustLevel: '16.5',
+  apexSpacing: '18.4',
+  napeToArmpitLevel: '18.6',
+  upperArmGirth: '29',
+  headGirth: '56',
+  sideNeckOverBladeToWaist: '42.4',
+  sideNeckOverApexToWaist: '42.6',
+}
