@@ -48,7 +48,7 @@ const MOST_TAPER = 1.25
 /** An edge whose stations stray further than this is no straight edge. From trial. */
 const MOST_RESIDUAL_PX = 0.6
 /** Shortest edge that still gives a scale worth having, pixels: 1/4 px in 20 is 1.3 %. */
-const SHORTEST_EDGE_PX = 20
+const SHORTEST_EDGE_PX = 13
 
 /** Finds the printed sheet and refines the corners of its black square. */
 export function findSheet(picture: Picture): CardOutcome {
