@@ -9,6 +9,8 @@ export type PhotoOutcome =
   | {
       readonly ok: true
       readonly picture: Picture
+      /** Pixels of the picture per pixel of the photo as turned upright; 1 or less. */
+      readonly factor: number
       /** The same pixels as a new JPEG without metadata. */
       readonly jpeg: Blob
     }
@@ -69,7 +71,7 @@ async function drawn(bitmap: ImageBitmap): Promise<PhotoOutcome> {
   context.drawImage(bitmap, 0, 0, width, height)
   const { data } = context.getImageData(0, 0, width, height)
   const jpeg = await canvas.convertToBlob({ type: 'image/jpeg', quality: JPEG_QUALITY })
-  return { ok: true, picture: { width, height, data }, jpeg }
+  return { ok: true, picture: { width, height, data }, factor: width / bitmap.width, jpeg }
 }
 
 const tooLarge = (width: number, height: number): boolean => width * height > MAX_MEGAPIXELS * 1e6

@@ -1,0 +1,80 @@
+/**
+ * The camera road in a page without screens, for the command line: the same photo decoding, worker
+ * and estimates as the app. It fetches the photographs of one body from its own server.
+ */
+import { openCamera, type CardQuestion } from '../../src/capture/camera.ts'
+import { estimatesFrom } from '../../src/capture/estimates-from.ts'
+import { shareLevels } from '../../src/capture/levels.ts'
+import { decodePhoto } from '../../src/capture/photo.ts'
+import type { Readings, View } from '../../src/capture/reading.ts'
+import type { EstimateOutcomes } from '../../src/measurements/estimate.ts'
+
+export interface PhotoTask {
+  readonly view: View
+  readonly url: string
+  /** Taps are px of the photo as turned upright, as a person sees it. */
+  readonly card: CardQuestion
+}
+export interface BodyAnswer {
+  readonly outcomes: EstimateOutcomes
+  /** Per view: why the photograph itself was refused. */
+  readonly photos: Readonly<Partial<Record<View, string>>>
+  readonly landmarks: Readonly<Partial<Record<View, Record<string, [number, number]>>>>
+  readonly ms: number
+}
+
+declare global {
+  interface Window {
+    measureBody?: (tasks: readonly PhotoTask[]) => Promise<BodyAnswer>
+  }
+}
+
+const camera = openCamera(new URL('/', location.href).href)
+
+async function measureBody(tasks: readonly PhotoTask[]): Promise<BodyAnswer> {
+  const start = performance.now()
+  const photos: Partial<Record<View, string>> = {}
+  const factors: Partial<Record<View, number>> = {}
+  let readings: Readings = {}
+  for (const { view, url, card } of tasks) {
+    const file = await (await fetch(url)).blob()
+    const photo = await decodePhoto(file)
+    if (!photo.ok) {
+      photos[view] = photo.reason
+      continue
+    }
+    const { factor, picture } = photo
+    const reading = await camera.read(view, picture, inPicture(card, factor))
+    readings = { ...readings, [view]: reading }
+    factors[view] = factor
+    if (!reading.person.ok) photos[view] = reading.person.reason
+  }
+  const outcomes = estimatesFrom(readings)
+  const landmarks = landmarksOf(readings, factors)
+  return { outcomes, photos, landmarks, ms: performance.now() - start }
+}
+
+function inPicture(card: CardQuestion, factor: number): CardQuestion {
+  if (card.how === 'sheet') return card
+  return { how: 'id1', taps: card.taps.map(({ x, y }) => ({ x: x * factor, y: y * factor })) }
+}
+
+/** The model's joints under its own names, and our points under theirs; px of the photo. */
+function landmarksOf(
+  readings: Readings,
+  factors: Readonly<Partial<Record<View, number>>>,
+): BodyAnswer['landmarks'] {
+  const named = Object.values(shareLevels(readings)).map((reading) => {
+    const joints = reading.person.ok ? Object.entries(reading.person.joints) : []
+    const points = Object.entries(reading.points)
+    const factor = factors[reading.view] ?? 1
+    const at = [...joints, ...points].map(
+      ([name, { at }]) => [name, [at.x / factor, at.y / factor]] as const,
+    )
+    return [reading.view, Object.fromEntries(at)] as const
+  })
+  return Object.fromEntries(named)
+}
+
+await camera.warm()
+window.measureBody = measureBody
