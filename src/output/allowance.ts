@@ -6,11 +6,12 @@
  */
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
-import { offsetPath } from '../geometry/offset.ts'
+import { OFFSET_ERROR, offsetPath } from '../geometry/offset.ts'
 import { pathEnd, pathStart, reversedPath, type Path } from '../geometry/path.ts'
 import { distance, type Point } from '../geometry/point.ts'
 import { project } from '../geometry/project.ts'
 import { selfIntersections } from '../geometry/self-intersection.ts'
+import { at } from '../geometry/segment.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import { EDGE_WORDS, type Edge, type EdgeName, type Piece } from '../draft/piece.ts'
 import { bentAtHem, meet } from './corner.ts'
@@ -115,6 +116,8 @@ export function cuttingLine(piece: Piece, allowances: Allowances): CuttingLine {
   const path = edges.flatMap((e) => e.path)
   const crossed = selfIntersections(path)[0]
   if (crossed) return refused(nearestEdge(edges, crossed))
+  const eaten = piece.edges.find((e) => eatsItself(e, edges, allowances[e.name]))
+  if (eaten) return refused(eaten.name)
   return { ok: true, edges, path, notches: notches(piece, (name) => allowances[name]) }
 }
 
@@ -144,6 +147,24 @@ function overHem(path: Path, edge: Edge, hem: Edge, wide: number): Path {
 /** An arc bent outward-in cannot be moved by more than its radius. */
 const tooTight = (path: Path, by: number): boolean =>
   path.some((s) => s.kind === 'arc' && s.sweep < 0 && s.radius <= by)
+
+/**
+ * Where a hollow curve is tighter than its allowance, the moved line turns back towards the seam
+ * without always crossing itself: then some of it lies nearer to the seam than the allowance.
+ */
+function eatsItself(own: Edge, edges: readonly CutEdge[], by: number): boolean {
+  const cut = edges.find((e) => e.name === own.name)?.path ?? []
+  return (
+    by > 0 &&
+    cut
+      .filter((s) => s.kind !== 'line')
+      .some((s) =>
+        [0.25, 0.5, 0.75].some((t) => project(own.path, at(s, t)).distance < by - TOO_NEAR),
+      )
+  )
+}
+/** Ten times the error of a moved curve. */
+const TOO_NEAR = 10 * OFFSET_ERROR
 
 const refused = (name: EdgeName): CuttingLine => ({
   ok: false,

@@ -11,7 +11,7 @@ import { CAUTIONS } from './cautions.ts'
 import { pathMark, textMark, type Mark } from './mark.ts'
 import type { Page } from './page.ts'
 import type { TilePlan } from './tiles.ts'
-import { wrapped, type Face } from './wrap.ts'
+import { fitted, wrapped, type Face } from './wrap.ts'
 
 /** Sides of the two squares, mm. */
 export const SQUARE_MM = 100
@@ -30,7 +30,7 @@ export interface CoverWords {
   readonly findings: readonly string[]
 }
 
-const TYPE = { title: 8, head: 4.4, text: 3.4 } as const
+const TYPE = { title: 8, head: 4.4, check: 4, text: 3.4 } as const
 const LEAD = 1.45
 const GAP = 8
 
@@ -66,15 +66,20 @@ export function coverPage(plan: TilePlan, words: CoverWords, face: Face): Page {
 }
 
 function headMarks(words: CoverWords, x: number, face: Face, width: number): Mark[] {
-  const title = wrapped(words.garmentName, TYPE.title, width, face)[0] ?? ''
-  const line2 = [
+  const standing = [
     ...(words.round === undefined ? [] : [`Round ${words.round}`]),
     words.standing,
     ...(words.date === undefined ? [] : [words.date]),
   ].join(' · ')
   return [
-    textMark(title, point(x, x + TYPE.title), TYPE.title),
-    textMark(line2, point(x, x + TYPE.title + 8), TYPE.head),
+    textMark(
+      fitted(words.garmentName, TYPE.title, width, face),
+      point(x, x + TYPE.title),
+      TYPE.title,
+    ),
+    ...wrapped(standing, TYPE.head, width, face)
+      .slice(0, 2)
+      .map((text, i) => textMark(text, point(x, x + TYPE.title + 8 + i * 6), TYPE.head)),
   ]
 }
 
@@ -104,7 +109,7 @@ function checkMarks(x: number, y: number, face: Face): Mark[] {
   })
   return [
     textMark('100 mm, every side', point(x + 4, y + 7), TYPE.text),
-    textMark(`Two squares: ${CHECK_WORDS}.`, point(x + 4, y + 18), TYPE.head),
+    textMark(`Two squares: ${CHECK_WORDS}.`, point(x + 4, y + 17), TYPE.check),
     ...marks,
   ]
 }

@@ -28,12 +28,13 @@ export interface TextMark {
   readonly anchor: 'start' | 'middle' | 'end'
   readonly tone: Tone
 }
-/** A filled rectangle, or with `line` a drawn one. */
+/** A rectangle filled black (or white, over black), or with `line` a drawn one. */
 export interface RectMark {
   readonly kind: 'rect'
   readonly id?: string
   readonly box: Box
   readonly line?: LineName
+  readonly fill?: 'black' | 'white'
 }
 export type Mark = PathMark | TextMark | RectMark
 

@@ -33,7 +33,7 @@ export function pageContent(page: Page, face: PdfFace): string {
         return `${styled(LINES[mark.line])}\n${pathOperators(mark.path, at)}\nS`
       case 'rect':
         return mark.line === undefined
-          ? `0 g\n${rect(mark.box)}\nf`
+          ? `${mark.fill === 'white' ? 1 : 0} g\n${rect(mark.box)}\nf`
           : `${styled(LINES[mark.line])}\n${rect(mark.box)}\nS`
       case 'text':
         return textOperators(mark, face, at)

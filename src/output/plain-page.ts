@@ -15,6 +15,8 @@ export interface PlainRect {
   readonly y: number
   readonly width: number
   readonly height: number
+  /** White lies over what was drawn before. Without it: black. */
+  readonly fill?: 'black' | 'white'
 }
 export interface PlainLine {
   readonly x1: number
@@ -44,7 +46,7 @@ export function plainPage(sheet: PlainSheet, paper: PaperSize): Page {
       box.left >= 0 && box.top >= 0 && box.right <= paper.width && box.bottom <= paper.height
     if (!inside || boxWidth(box) <= 0 || boxHeight(box) <= 0)
       throw new Error(`plain page: rectangle ${JSON.stringify(r)} does not lie on ${paper.name}`)
-    return { kind: 'rect', box }
+    return { kind: 'rect', box, fill: r.fill ?? 'black' }
   })
   const lines = sheet.lines.map((l) =>
     pathMark('square', [line(point(l.x1, l.y1), point(l.x2, l.y2))]),

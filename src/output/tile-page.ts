@@ -18,7 +18,7 @@ import { fitted, type Face } from './wrap.ts'
 export const BAR = 50
 /** Arm of a corner cross; half of it may fall into the white a printer cannot reach. */
 const ARM = 5
-const TYPE = { strip: 3.3, joint: 4.5, sheet: 9 } as const
+const TYPE = { strip: 3, joint: 4.5, sheet: 9 } as const
 
 export interface PlacedDrawing {
   readonly drawing: PieceDrawing
@@ -117,22 +117,26 @@ function stripMarks(
   face: Face,
 ): Mark[] {
   const { trim } = plan
-  const y = trim.bottom + 6
   const here = pieces.filter((p) => meetsBox(p.placed.ring, tile.box))
-  const parts = [
+  const whole = [
     tile.name,
     words.garmentName,
     ...(words.round === undefined ? [] : [`round ${words.round}`]),
-    ...here.map((p) => `${p.drawing.piece.words}: ${grainWords(p)}${foldWords(p, tile)}`),
+    ...(words.stamp === '' ? [] : [words.stamp]),
   ]
-  const room = trim.right - trim.left - BAR - 22
-  const bar = scaleBar(trim.right - BAR, y - 1)
+  const parts = here.map((p) => `${p.drawing.piece.words}: ${grainWords(p)}${foldWords(p, tile)}`)
+  // Clear of the corner cross at its left.
+  const x = trim.left + 2
+  const beside = trim.right - x - BAR - 16
+  const [first, second] = [trim.bottom + 3.9, trim.bottom + 8]
   return [
-    textMark(fitted(parts.join(' · '), TYPE.strip, room, face), point(trim.left, y), TYPE.strip),
-    ...bar,
-    ...(words.stamp === ''
-      ? []
-      : [textMark(words.stamp, point(trim.left, y + TYPE.strip), TYPE.strip * 0.85)]),
+    textMark(fitted(whole.join(' · '), TYPE.strip, beside, face), point(x, first), TYPE.strip),
+    textMark(
+      fitted(parts.join(' · '), TYPE.strip, trim.right - x, face),
+      point(x, second),
+      TYPE.strip,
+    ),
+    ...scaleBar(trim.right - BAR, first - 1),
   ]
 }
 

@@ -1,0 +1,113 @@
+import { expect, test } from 'vitest'
+import { draft } from '../../src/draft/garments.ts'
+import { standardChoices } from '../../src/draft/choices.ts'
+import { pieceOf } from '../../src/draft/draft.ts'
+import { record } from '../../src/draft/record.ts'
+import { MUSLIN_ALLOWANCES } from '../../src/output/allowance.ts'
+import { pieceSvg } from '../../src/output/svg.ts'
+import { body, FULL, INVENTED_BODIES, MIDDLE } from '../bodies.ts'
+import { curvesOf, lengthOf } from './path-length.ts'
+
+const words = { allowances: MUSLIN_ALLOWANCES, round: 2, standing: 'confirmed' } as const
+const drafted = (numbers = MIDDLE) => draft('blouse', body({}, numbers), standardChoices())
+
+function dataOf(svg: string, id: string): string {
+  const found = svg.match(new RegExp(`<path id="${id.replace('.', '\\.')}"[^>]* d="([^"]*)"`))?.[1]
+  if (found === undefined) throw new Error(`no path ${id}`)
+  return found
+}
+
+// Golden files: looked at before they were committed; they hold the look, the tests below the size.
+test.each([
+  ['middle', MIDDLE],
+  ['full', FULL],
+] as const)('both pieces of the invented %s body are drawn as before', async (name, numbers) => {
+  for (const piece of drafted(numbers).pieces)
+    await expect(pieceSvg(piece, words)).toMatchFileSnapshot(`../golden/${name}-${piece.id}.svg`)
+})
+
+// By hand from the invented numbers and the standard choices: overarm 330 as taped; fold
+// 400 + 220 = 620, in front 110 less for the neck; hem 1000/4 + 19 = 269.
+test('the lengths in the file are the lengths worked by hand', () => {
+  const d = drafted()
+  const [back, front] = (['back', 'front'] as const).map((id) => pieceSvg(pieceOf(d, id), words))
+  const hand = [
+    [back, 'back.overarm', 330],
+    [front, 'front.overarm', 330],
+    [back, 'back.centre', 620],
+    [front, 'front.centre', 510],
+    [back, 'back.hem', 269],
+  ] as const
+  for (const [svg, id, length] of hand)
+    expect(Math.abs(lengthOf(dataOf(svg ?? '', id)) - length), id).toBeLessThan(0.01)
+})
+
+test.each(INVENTED_BODIES)('every edge of the %s body reads back within 0.01 mm', (_, numbers) => {
+  const d = drafted(numbers)
+  const { lengths } = record(d)
+  for (const piece of d.pieces) {
+    const svg = pieceSvg(piece, words)
+    for (const { name } of piece.edges) {
+      const id = `${piece.id}.${name}`
+      // The record is rounded to a hundredth, so half of one is allowed on top.
+      expect(Math.abs(lengthOf(dataOf(svg, id)) - (lengths[id] ?? 0)), id).toBeLessThan(0.015)
+    }
+  }
+})
+
+// By hand: U lies 940/4 + 22 = 257 out and 186 + 25 = 211 down.
+test('a point is a crossing whose middle is the point', () => {
+  const svg = pieceSvg(pieceOf(drafted(), 'back'), words)
+  const [across, down] = curvesOf(dataOf(svg, 'back.U'))
+  expect(across?.(0.5)).toEqual({ x: 257, y: 211 })
+  expect(down?.(0.5)).toEqual({ x: 257, y: 211 })
+})
+
+// SVG 1.1, 7.10: a viewBox of as many units as width and height have mm makes a unit one mm.
+test('a unit of the drawing is a millimetre of the paper', () => {
+  for (const piece of drafted().pieces) {
+    const head = pieceSvg(piece, words).match(
+      /width="([\d.]+)mm" height="([\d.]+)mm" viewBox="[-\d.]+ [-\d.]+ ([\d.]+) ([\d.]+)"/,
+    )
+    expect(head).not.toBeNull()
+    expect([head?.[3], head?.[4]]).toEqual([head?.[1], head?.[2]])
+  }
+})
+
+test('everything named lies inside the picture', () => {
+  const svg = pieceSvg(pieceOf(drafted(), 'front'), words)
+  const [left = 0, top = 0, width = 0, height = 0] = (svg.match(/viewBox="([^"]*)"/)?.[1] ?? '')
+    .split(' ')
+    .map(Number)
+  for (const data of [...svg.matchAll(/ d="([^"]*)"/g)].map((m) => m[1] ?? ''))
+    for (const curve of curvesOf(data))
+      for (const { x, y } of [curve(0), curve(0.5), curve(1)]) {
+        expect(x > left && x < left + width, data).toBe(true)
+        expect(y > top && y < top + height, data).toBe(true)
+      }
+})
+
+test('a preview says across the piece that no tape confirmed it; a confirmed piece does not', () => {
+  const piece = pieceOf(drafted(), 'back')
+  const said = (standing: 'confirmed' | 'preview'): number =>
+    pieceSvg(piece, { ...words, standing }).split('>not confirmed by tape<').length - 1
+  expect(said('preview')).toBeGreaterThanOrEqual(3)
+  expect(said('confirmed')).toBe(0)
+})
+
+test('without allowances there is a seam line and no cutting line', () => {
+  const svg = pieceSvg(pieceOf(drafted(), 'back'), { standing: 'confirmed' })
+  expect(svg).toContain('id="back.side"')
+  expect(svg).not.toContain('back.cutting')
+})
+
+// XML 1.0, 2.4: < and & never stand in text as themselves.
+test('her words cannot become marks of the file', () => {
+  const svg = pieceSvg(pieceOf(drafted(), 'back'), {
+    ...words,
+    garmentName: `<b>"Anna's" & co</b>\u0007`,
+  })
+  expect(svg).toContain('&lt;b&gt;&quot;Anna&#39;s&quot; &amp; co&lt;/b&gt;')
+  expect(svg).not.toContain('<b>')
+  expect(svg).not.toContain('\u0007')
+})
