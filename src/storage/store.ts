@@ -7,14 +7,17 @@
  */
 import type { Transaction } from 'dexie'
 import type { Book } from '../measurements/book.ts'
+import { parseBook } from '../measurements/stored.ts'
 import type { Round } from '../rounds/round.ts'
 import { openDatabase, type Database, type Opening } from './db.ts'
 import { CHANGED_ELSEWHERE, failed, failureOf, kept, type Failure, type Kept } from './failure.ts'
 import { printedFieldChanged } from './keep-rounds.ts'
 import { loadAll, putAside, readBook, type Loaded } from './load.ts'
 import { letGo, preparePhoto, type AboutPhoto } from './photos.ts'
-import { BOOK_KEY, parsePixelsRow, parseRoundRow } from './rows.ts'
+import { BOOK_KEY, parseGarmentRow, parsePhotoRow, parsePixelsRow, parseRoundRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
+import { parsed, type Parsed } from './schema/parsed.ts'
+import { RoundSchema } from './schema/round.ts'
 import { uniteBooks } from './unite.ts'
 
 export interface StoreOptions extends Opening {
@@ -56,6 +59,8 @@ export class Store {
 
   /** Keeps the book together with what another window wrote meanwhile; gives the united one. */
   saveBook(book: Book): Promise<Kept<Book>> {
+    const unfit = unfitFor(parseBook(book))
+    if (unfit) return Promise.resolve(unfit)
     return this.inTurn(async (db) => {
       const united = uniteBooks(book, await readBook(db, this.#today()))
       await db.book.put({ v: 1, id: BOOK_KEY, book: united })
@@ -65,6 +70,8 @@ export class Store {
 
   /** To take a garment off the rail keep it with `takenOffOn`; nothing is deleted. */
   saveGarment(garment: HungGarment): Promise<Kept<HungGarment>> {
+    const unfit = unfitFor(parseGarmentRow(garment))
+    if (unfit) return Promise.resolve(unfit)
     return this.inTurn(async (db) => {
       await db.garments.put(garment)
       return kept(garment)
@@ -76,6 +83,8 @@ export class Store {
    * numbers, choices, corrections or pages is thrown as our own mistake.
    */
   saveRound(round: Round): Promise<Kept<Round>> {
+    const unfit = unfitFor(parsed(RoundSchema, round))
+    if (unfit) return Promise.resolve(unfit)
     return this.inTurn(async (db) => {
       const row: unknown = await db.rounds.get(round.id)
       const stored = row === undefined ? undefined : parseRoundRow(row)
@@ -103,6 +112,8 @@ export class Store {
   /** Keeps a photo without its metadata and gives its SHA-256. JPEG only; see jpeg.ts. */
   async savePhoto(photo: Blob, about: AboutPhoto): Promise<Kept<string>> {
     const { row, pixels } = await preparePhoto(photo, about)
+    const unfit = unfitFor(parsePhotoRow(row))
+    if (unfit) return unfit
     return this.inTurn(async (db) => {
       await db.photos.put(row)
       await db.pixels.put(pixels)
@@ -168,6 +179,10 @@ export class Store {
     return turn
   }
 }
+
+/** What could not be read back is not written: it would be put aside when the page opens next. */
+const unfitFor = (read: Parsed<unknown>): Failure | undefined =>
+  read.ok ? undefined : failed(`This could not be kept. ${read.reason} Change it and try again.`)
 
 const storageManager = (): Partial<StorageManager> | undefined =>
   typeof navigator === 'undefined' ? undefined : navigator.storage

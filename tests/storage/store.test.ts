@@ -127,6 +127,28 @@ describe('a printed round', () => {
   })
 })
 
+describe('what could not be read back', () => {
+  test('is not written, and the sentence says which field', async () => {
+    const store = await opened(device())
+    expect(await store.saveRound(withNotes(SECOND(), 'x'.repeat(100_001)))).toMatchObject({
+      ok: false,
+      sentence: expect.stringContaining('notes') as string,
+    })
+    const narrow = { ...WEDGE, width: mm(-6) }
+    expect(await store.saveRound({ ...SECOND(), corrections: [narrow] })).toMatchObject({
+      ok: false,
+      sentence: expect.stringContaining('corrections.0.width') as string,
+    })
+    expect(await store.saveGarment({ ...GARMENT, name: 'n'.repeat(201) })).toMatchObject({
+      ok: false,
+    })
+    const long = addTape(emptyBook(), 'bustGirth', mm(9400), TODAY)
+    expect(await store.saveBook(long)).toMatchObject({ ok: false })
+    const all = await loaded(store)
+    expect([all.book, all.garments, all.rounds, all.aside]).toEqual([{}, [], [], []])
+  })
+})
+
 describe('photos', () => {
   test('are kept without place and comment, by the SHA-256 of what is kept', async () => {
     const store = await opened(device())

@@ -1,0 +1,77 @@
+/**
+ * Every version that was ever released is opened by the present one. The rows of a version are
+ * written once, by that version, and never renewed: what she kept then must be readable now.
+ */
+import { readFileSync } from 'node:fs'
+import type { IDBFactory } from 'fake-indexeddb'
+import { describe, expect, test } from 'vitest'
+import * as v from 'valibot'
+import { redraft, type Round } from '../../src/rounds/round.ts'
+import { device, loaded, opened, value } from './opened.ts'
+
+const FixtureSchema = v.object({
+  nativeVersion: v.number(),
+  keys: v.record(v.string(), v.nullable(v.string())),
+  tables: v.record(v.string(), v.array(v.looseObject({ bytes: v.optional(v.string()) }))),
+})
+type Fixture = v.InferOutput<typeof FixtureSchema>
+
+const fixture = (version: number): Fixture =>
+  v.parse(
+    FixtureSchema,
+    JSON.parse(
+      readFileSync(new URL(`../fixtures/store-v${version}.json`, import.meta.url), 'utf8'),
+    ),
+  )
+
+/** The database as the older version left it, made without any code of ours. */
+function lying({ nativeVersion, keys, tables }: Fixture, on: IDBFactory): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const request = on.open('tapetrue', nativeVersion)
+    request.onupgradeneeded = () => {
+      for (const [table, key] of Object.entries(keys)) {
+        const rows = key
+          ? request.result.createObjectStore(table, { keyPath: key })
+          : request.result.createObjectStore(table, { keyPath: 'id', autoIncrement: true })
+        if (table === 'rounds') rows.createIndex('garmentId', 'garmentId')
+        for (const row of tables[table] ?? []) rows.put(withBuffer(row))
+      }
+    }
+    request.onerror = () => reject(new Error(request.error?.message ?? 'no reason given'))
+    request.onsuccess = () => {
+      request.result.close()
+      resolve()
+    }
+  })
+}
+const withBuffer = (row: Fixture['tables'][string][number]): object =>
+  row.bytes === undefined
+    ? row
+    : { ...row, bytes: Uint8Array.from(Buffer.from(row.bytes, 'base64')).buffer }
+
+const bustOf = (round: Round | undefined): number | undefined => round?.body.values.bustGirth
+
+describe('a store of version 1', () => {
+  test('opens whole: book, garment, both rounds, photo and settings, nothing put aside', async () => {
+    const on = device()
+    await lying(fixture(1), on)
+    const store = await opened(on)
+    const all = await loaded(store)
+    expect(all.aside).toEqual([])
+    expect(all.book.bustGirth?.tape.map((r) => r.value)).toEqual([940, 940])
+    expect(all.garments.map((g) => g.name)).toEqual(['Blue blouse, invented'])
+    expect(all.rounds.map((r) => [r.number, bustOf(r), r.printed?.on])).toEqual([
+      [1, 940, '2026-11-21'],
+      [2, 940, undefined],
+    ])
+    expect(all.rounds[1]?.corrections).toMatchObject([{ kind: 'close-wedge', width: 6 }])
+    expect(all.settings).toEqual({ cutting: { paper: 'a4' } })
+    expect(all.photos).toMatchObject([{ view: 'front', here: true }])
+    const blob = value(await store.readPhoto(all.photos[0]?.sha256 ?? ''))
+    expect(new Uint8Array((await blob?.arrayBuffer()) ?? []).subarray(0, 2)).toEqual(
+      Uint8Array.of(0xff, 0xd8),
+    )
+    // A loaded round is drawn at once: the numbers went through the tape again, not through a cast.
+    for (const round of all.rounds) expect(redraft(round).refused).toEqual([])
+  })
+})
