@@ -1,5 +1,5 @@
 /** Construction lines of the steps: straight ones overshoot every crossing, as a pencil does. */
-import { add, scale, subtract, unit } from '../../../geometry/point.ts'
+import { add, distance, heading, scale, subtract, unit } from '../../../geometry/point.ts'
 import { arc, line, type Segment } from '../../../geometry/segment.ts'
 import type { Path } from '../../../geometry/path.ts'
 import type { Step } from '../../../draft/step.ts'
@@ -11,16 +11,26 @@ const OVERSHOOT = 9
 export const constructionLines = (steps: readonly Step[]): readonly Path[] =>
   steps.flatMap((s): Path[] => {
     switch (s.verb) {
-      case 'measure':
       case 'compass':
+        return s.lights.flatMap((path) => [path.map(runOn), path.flatMap(swing)])
+      case 'measure':
       case 'slide':
-        return s.lights.map((path) => path.map(runOn))
       case 'arc':
         return s.lights.map((path) => path.map(runOn))
       default:
         return []
     }
   })
+
+/** The mark a compass leaves about the end of its radius. */
+function swing(radius: Segment): Segment[] {
+  if (radius.kind !== 'line') return []
+  const long = distance(radius.from, radius.to)
+  const reach = SWING / long
+  return [arc(radius.from, long, heading(radius.from, radius.to) - reach, 2 * reach)]
+}
+/** Length of that mark to each side, mm. House drawing. */
+const SWING = 22
 
 function runOn(s: Segment): Segment {
   switch (s.kind) {

@@ -2,9 +2,9 @@
  * Where the letter of a point stands: of eight places round it the one that covers least of the
  * lines, the lengths and the letters already set. On the fold the left side is tried first.
  */
-import type { Path } from '../../../geometry/path.ts'
+import type { Piece } from '../../../draft/piece.ts'
+import { pathEnd, pathStart, pointAtLength, type Path } from '../../../geometry/path.ts'
 import { pathLength } from '../../../geometry/length.ts'
-import { pointAtLength } from '../../../geometry/path.ts'
 import type { Point } from '../../../geometry/point.ts'
 
 export interface Letter {
@@ -64,6 +64,24 @@ export function placeLetters(
     words.push(best.at)
   }
   return set
+}
+
+/** The middle of the longest stretch of the fold without a point: words there meet no letter. */
+export function foldWordsAt(piece: Piece): Point | undefined {
+  const fold = piece.edges.find((e) => e.role === 'fold')
+  if (!fold) return undefined
+  const [a, b] = [pathStart(fold.path), pathEnd(fold.path)]
+  const [top, foot] = [Math.min(a.y, b.y), Math.max(a.y, b.y)]
+  const stops = Object.values(piece.points)
+    .filter((p) => Math.abs(p.x - a.x) < 0.01 && p.y > top && p.y < foot)
+    .map((p) => p.y)
+  let best = { y: (top + foot) / 2, long: 0 }
+  let before = top
+  for (const y of [...stops, foot].sort((p, q) => p - q)) {
+    if (y - before > best.long) best = { y: (y + before) / 2, long: y - before }
+    before = y
+  }
+  return { x: a.x, y: best.y }
 }
 
 function sampled(path: Path, every: number): Point[] {

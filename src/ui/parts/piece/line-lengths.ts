@@ -11,10 +11,10 @@ import {
   tangentAtPlace,
   type Path,
 } from '../../../geometry/path.ts'
-import { add, distance, quarterTurn, scale, type Point } from '../../../geometry/point.ts'
+import { add, between, distance, quarterTurn, scale, type Point } from '../../../geometry/point.ts'
 import { line } from '../../../geometry/segment.ts'
 import { mm, type Mm } from '../../../units/length.ts'
-import type { Piece } from '../../../draft/piece.ts'
+import type { Dart, Piece } from '../../../draft/piece.ts'
 import type { Step } from '../../../draft/step.ts'
 
 export interface LineLength {
@@ -29,46 +29,52 @@ export interface LineLength {
 
 const SAME = 0.01
 
-/** `gap` in mm: how far the words stand off the line; `room` in mm: shorter lines go without. */
+/** `gap` in mm: how far the words stand off the line; `room` in mm: how long they are. */
 export function lineLengths(
   piece: Piece,
   steps: readonly Step[],
   { gap, room }: { gap: number; room: number },
 ): readonly LineLength[] {
+  const clear = [...Object.values(piece.points), ...piece.darts.flatMap(alongDart)]
   const edges = piece.edges
     .filter((e) => e.role !== 'fold')
-    .map((e) => beside(`edge ${e.name}`, e.path, mm(pathLength(e.path)), gap))
+    .map((e) => beside(`edge ${e.name}`, e.path, { gap, room, clear }))
   const darts = piece.darts.map((d): LineLength => {
     const path = [line(d.inner, d.outer)]
-    const at = add(d.outer, { x: gap * 0.5, y: gap })
-    return {
-      id: 'dart',
-      length: mm(distance(d.inner, d.outer)),
-      path,
-      at: { x: at.x + room / 2, y: at.y },
-      angle: 0,
-    }
+    // Below the mouth, outside the dart: above it stands the length of the waist line.
+    const at = add(d.outer, { x: room * 0.55, y: gap * 1.1 })
+    return { id: 'dart', length: mm(distance(d.inner, d.outer)), path, at, angle: 0 }
   })
-  return [...edges, ...darts, ...measuredLengths(piece, steps, gap, room)]
+  const words = { gap, room, clear }
+  const drawn = measuredLengths(piece, steps, words)
+  // Where the words of an edge stand already, a measured line goes without.
+  const free = drawn.filter((l) => edges.every((e) => distance(e.at, l.at) > room * 0.6))
+  return [...edges, ...darts, ...free]
 }
 
 /** Measured lines, longest first; one that lies on a longer one is left out. */
 function measuredLengths(
   piece: Piece,
   steps: readonly Step[],
-  gap: number,
-  room: number,
+  words: Words,
 ): readonly LineLength[] {
   const drawn = ownSteps(piece, steps).flatMap((s) => (s.verb === 'measure' ? s.lights : []))
   const kept: LineLength[] = []
   for (const path of [...drawn].sort((a, b) => pathLength(b) - pathLength(a))) {
     const length = pathLength(path)
     const onEdge = piece.edges.some((e) => e.role !== 'fold' && liesOn(path, e.path))
-    if (length < room || onEdge || kept.some((k) => liesOn(path, k.path))) continue
-    kept.push(beside(`line ${kept.length}`, path, mm(length), gap))
+    if (length < words.room || onEdge || kept.some((k) => liesOn(path, k.path))) continue
+    kept.push(beside(`line ${kept.length}`, path, words))
   }
   return kept
 }
+
+/** Points the words of a length lie over, from end to end, for what must keep clear of them. */
+export const wordsOver = ({ at, angle }: LineLength, room: number): Point[] =>
+  [-0.4, 0, 0.4].map((k) => ({
+    x: at.x + Math.cos(angle) * room * k,
+    y: at.y + Math.sin(angle) * room * k,
+  }))
 
 /** The length of a line that is lit and has no words of its own yet; it stands on the other side. */
 export function litLength(
@@ -79,7 +85,7 @@ export function litLength(
   const [path] = lit
   if (!path || lit.length > 1 || standing.some((l) => sameLine(l.path, path))) return undefined
   const length = pathLength(path)
-  return length < SAME ? undefined : beside('lit', path, mm(length), -gap)
+  return length < SAME ? undefined : beside('lit', path, { gap: -gap, room: 0, clear: [] })
 }
 
 export const sameLine = (a: Path, b: Path): boolean =>
@@ -89,21 +95,38 @@ export const sameLine = (a: Path, b: Path): boolean =>
 export const ownSteps = (piece: Piece, steps: readonly Step[]): readonly Step[] =>
   steps.filter((s) => s.piece === piece.id)
 
-/** The outline runs clockwise, so its left side is outside; a measured line is read from below. */
-function beside(id: string, path: Path, length: Mm, gap: number): LineLength {
-  const place = placeAt(path, length / 2)
-  const way = tangentAtPlace(path, place)
-  const flipped = way.x < -1e-6 || (Math.abs(way.x) <= 1e-6 && way.y > 0)
-  const read = flipped ? scale(way, -1) : way
-  const outward = scale(quarterTurn(id.startsWith('edge') ? way : read), -1)
-  return {
-    id,
-    length,
-    path,
-    at: add(pointAtPlace(path, place), scale(outward, gap)),
-    angle: Math.atan2(read.y, read.x),
-  }
+interface Words {
+  readonly gap: number
+  readonly room: number
+  /** What the words must not lie on: points with their letters, darts. */
+  readonly clear: readonly Point[]
 }
+/** Along the line, the middle first. */
+const PLACES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.22, 0.78, 0.14, 0.86]
+/** A line this near to upright is read from its foot upwards, whichever way it was drawn. */
+const UPRIGHT = 0.3
+
+/** The outline runs clockwise, so its left side is outside; a measured line is read from below. */
+function beside(id: string, path: Path, { gap, room, clear }: Words): LineLength {
+  const length = pathLength(path)
+  let best: { at: Point; angle: number; covers: number } | undefined
+  for (const share of PLACES) {
+    const place = placeAt(path, length * share)
+    const way = tangentAtPlace(path, place)
+    const flipped = way.x < -UPRIGHT || (Math.abs(way.x) <= UPRIGHT && way.y > 0)
+    const read = flipped ? scale(way, -1) : way
+    const outward = scale(quarterTurn(id.startsWith('edge') ? way : read), -1)
+    const at = add(pointAtPlace(path, place), scale(outward, gap))
+    const covers = clear.filter((p) => distance(p, at) < room * 0.62).length
+    if (!best || covers < best.covers) best = { at, angle: Math.atan2(read.y, read.x), covers }
+  }
+  if (!best) throw new Error(`${id}: no place for its length`)
+  return { id, length: mm(length), path, at: best.at, angle: best.angle }
+}
+
+/** Points along the middle of a dart, close enough that no words fit between. */
+const alongDart = (d: Dart): Point[] =>
+  Array.from({ length: 9 }, (_, i) => between(d.upperTip, d.lowerTip, i / 8))
 
 /** Two straight lines of which the first shares more than its end with the second. */
 function liesOn(a: Path, b: Path): boolean {
