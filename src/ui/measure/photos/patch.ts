@@ -46,10 +46,29 @@ const mean = (points: readonly Point[]): Point => ({
   y: points.reduce((sum, p) => sum + p.y, 0) / points.length,
 })
 
-/** A place that has to lie in the picture. */
-export const inside = ({ x, y }: Point, { width, height }: Size): Point => ({
-  x: Math.min(width, Math.max(0, x)),
-  y: Math.min(height, Math.max(0, y)),
+/** Half the width of the part shown, as a share of its height: room for the names beside the body. */
+const HALF_SHOWN = 0.42
+
+/** The part of the picture worth showing large: crown to knee. Without a person, all of it. */
+export function partShown(size: Size, reading?: ViewReading): Patch {
+  const whole = { x: 0, y: 0, width: size.width, height: size.height }
+  if (!reading?.person.ok) return whole
+  const { joints } = reading.person
+  const knees = ['left_knee', 'right_knee'].flatMap((name) => joints[name]?.at ?? [])
+  if (knees.length === 0) return whole
+  const top = headPatch(size, reading).y
+  const foot = Math.min(size.height, mean(knees).y)
+  if (foot <= top) return whole
+  const half = HALF_SHOWN * (foot - top)
+  const left = Math.max(0, mean(knees).x - half)
+  const right = Math.min(size.width, mean(knees).x + half)
+  return right <= left ? whole : { x: left, y: top, width: right - left, height: foot - top }
+}
+
+/** A place that has to lie in the part shown. */
+export const inside = (at: Point, { x, y, width, height }: Patch): Point => ({
+  x: Math.min(x + width, Math.max(x, at.x)),
+  y: Math.min(y + height, Math.max(y, at.y)),
 })
 
 /** Which way an arrow key goes; undefined for any other key. */
