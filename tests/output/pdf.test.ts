@@ -1,0 +1,299 @@
+import { readFileSync } from 'node:fs'
+import { beforeAll, describe, expect, test, vi } from 'vitest'
+import { flatten } from '../../src/geometry/path.ts'
+import { parseConfirmed, preview } from '../../src/measurements/confirmed.ts'
+import { standardChoices } from '../../src/draft/choices.ts'
+import type { Draft } from '../../src/draft/draft.ts'
+import { draft } from '../../src/draft/garments.ts'
+import { point } from '../../src/geometry/point.ts'
+import { line } from '../../src/geometry/segment.ts'
+import { edge, withEdge } from '../../src/draft/piece.ts'
+import { withPiece } from '../../src/draft/draft.ts'
+import { proved } from '../../src/draft/garments.ts'
+import { draftPdf, markerSheetPdf, type PdfMade, type PdfWords } from '../../src/output/pdf.ts'
+import { body, bookOf, MIDDLE, TALL } from '../bodies.ts'
+import { readPdf, type Drawn, type ReadPage, type ReadPdf, type Spot } from './read-pdf.ts'
+
+/** Fonts are parsed and lines compared by brute force; a busy machine needs its time. */
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 })
+
+/** A point is 1/72 in (ISO 32000-1, 8.3.2.3) and an inch 25.4 mm (ISO 80000-3). */
+const MM = 25.4 / 72
+const FONT = new Uint8Array(
+  readFileSync(new URL('../../node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf', import.meta.url)),
+)
+const WORDS: PdfWords = {
+  paper: 'a4',
+  units: { unit: 'cm', inchStep: 8 },
+  round: 2,
+  font: FONT,
+  date: '25 November 2026',
+}
+const CONFIRMED = draft('blouse', body(), standardChoices())
+const GUESSED = draft('blouse', preview(bookOf(MIDDLE)), standardChoices())
+
+type Made = Extract<PdfMade, { ok: true }>
+async function made(d: Draft, words: Partial<PdfWords> = {}): Promise<Made> {
+  const result = await draftPdf(d, { ...WORDS, ...words })
+  if (!result.ok) throw new Error(result.reason)
+  return result
+}
+
+let a4: Made
+let read: ReadPdf
+beforeAll(async () => {
+  a4 = await made(CONFIRMED)
+  read = readPdf(a4.bytes)
+})
+
+const said = (page: ReadPage | undefined): string[] => page?.texts.map((t) => t.text) ?? []
+const tilePages = (pdf: ReadPdf, count: number): readonly ReadPage[] =>
+  pdf.pages.slice(1, 1 + count)
+
+describe('true scale', () => {
+  test('page one holds a square of 100 mm and one of 4 in', () => {
+    const squares = (read.pages[0]?.drawn ?? []).flatMap(({ rectangle, stroked }) =>
+      rectangle && stroked && Math.abs(rectangle[2] - rectangle[3]) < 1e-3
+        ? [rectangle[2] * MM]
+        : [],
+    )
+    // Asked for within 0.1 mm; held to 0.001.
+    expect(squares.some((side) => Math.abs(side - 100) < 0.001)).toBe(true)
+    expect(squares.some((side) => Math.abs(side - 4 * 25.4) < 0.001)).toBe(true)
+    expect(said(read.pages[0]).join(' ')).toContain('measure both before you cut')
+  })
+  // ISO 216: A4 is 210 × 297 mm. ANSI/ASME Y14.1: Letter is 8.5 × 11 in, 612 × 792 points.
+  test('every page is exactly the paper', async () => {
+    for (const page of read.pages) {
+      expect((page.mediaBox[2] ?? 0) * MM).toBeCloseTo(210, 9)
+      expect((page.mediaBox[3] ?? 0) * MM).toBeCloseTo(297, 9)
+    }
+    const letter = readPdf((await made(CONFIRMED, { paper: 'letter' })).bytes)
+    for (const page of letter.pages) {
+      expect(page.mediaBox[2]).toBeCloseTo(612, 9)
+      expect(page.mediaBox[3]).toBeCloseTo(792, 9)
+    }
+  })
+  test('every tile carries a bar of 50 mm and says so', () => {
+    for (const page of tilePages(read, a4.plan.tiles.length)) {
+      const bars = page.drawn.filter((d) =>
+        d.runs.some(([a, b]) => a && b && a.y === b.y && Math.abs((b.x - a.x) * MM - 50) < 0.001),
+      )
+      expect(bars).toHaveLength(1)
+      expect(said(page)).toContain('50 mm')
+    }
+  })
+  // ISO 32000-1, table 150.
+  test('a reader is asked not to scale', () => {
+    expect(read.catalog).toMatch(/\/PrintScaling \/None/)
+  })
+})
+
+describe('sheets glued together', () => {
+  /** Seam and fold lines of one tile in millimetres of the whole, by the name the sheet bears. */
+  function onBoard(page: ReadPage): Spot[][] {
+    const name = said(page).find((text) => /^[A-Z]\d+$/.test(text) && text.length <= 3)
+    const seams = page.drawn.filter((d) => d.clip && isSeam(d))
+    const [x, y, width, height] = page.drawn.find((d) => d.clip)?.clip ?? [0, 0, 0, 0]
+    if (name === undefined) throw new Error('a sheet without a name')
+    const [row, column] = [name.charCodeAt(0) - 65, Number(name.slice(1)) - 1]
+    return seams.flatMap((d) =>
+      d.runs.flatMap((run) =>
+        run.slice(1).flatMap((b, i) => {
+          const a = run[i]
+          const seen = a && clipped(a, b, [x, y, width, height])
+          return seen
+            ? [
+                seen.map((p) => ({
+                  x: (p.x - x + column * width) * MM,
+                  y: (y + height - p.y + row * height) * MM,
+                })),
+              ]
+            : []
+        }),
+      ),
+    )
+  }
+  const isSeam = (d: Drawn): boolean => Math.abs(d.lineWidth * MM - 0.6) < 1e-3
+
+  /** Halving to the part of a chord inside a rectangle; plain and slow. */
+  function clipped(a: Spot, b: Spot, [x, y, w, h]: readonly number[]): Spot[] | undefined {
+    let [from, to] = [0, 1]
+    const room = [
+      [a.x - (x ?? 0), b.x - a.x],
+      [(x ?? 0) + (w ?? 0) - a.x, a.x - b.x],
+      [a.y - (y ?? 0), b.y - a.y],
+      [(y ?? 0) + (h ?? 0) - a.y, a.y - b.y],
+    ]
+    for (const [inside = 0, way = 0] of room) {
+      if (way === 0) {
+        if (inside < 0) return undefined
+      } else if (way > 0) from = Math.max(from, -inside / way)
+      else to = Math.min(to, inside / -way)
+    }
+    const at = (t: number): Spot => ({ x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t })
+    return from < to ? [at(from), at(to)] : undefined
+  }
+
+  const gapTo = (p: Spot, chords: readonly (readonly Spot[])[]): number =>
+    Math.min(
+      ...chords.map(([a, b]) => {
+        if (!a || !b) return Infinity
+        const [dx, dy] = [b.x - a.x, b.y - a.y]
+        const long = dx * dx + dy * dy
+        const t = long === 0 ? 0 : ((p.x - a.x) * dx + (p.y - a.y) * dy) / long
+        const clamp = Math.min(1, Math.max(0, t))
+        return Math.hypot(a.x + clamp * dx - p.x, a.y + clamp * dy - p.y)
+      }),
+    )
+
+  test.each([
+    ['a4', MIDDLE],
+    ['letter', TALL],
+  ] as const)('on %s they give back the outline of every piece', async (paper, numbers) => {
+    const d = draft('blouse', body({}, numbers), standardChoices())
+    const pdf = await made(d, { paper })
+    const chords = tilePages(readPdf(pdf.bytes), pdf.plan.tiles.length).flatMap(onBoard)
+    const wanted = d.pieces.flatMap((piece) => {
+      const placing = pdf.plan.placed.find((p) => p.name === piece.id)
+      if (!placing) throw new Error(`${piece.id} is not placed`)
+      const [c, s] = [
+        Math.cos((placing.turn * Math.PI) / 2),
+        Math.sin((placing.turn * Math.PI) / 2),
+      ]
+      return piece.edges
+        .filter((e) => e.role !== 'fold')
+        .map((e) =>
+          flatten(e.path, 0.005).map((p) => ({
+            x: p.x * c - p.y * s + placing.by.x,
+            y: p.x * s + p.y * c + placing.by.y,
+          })),
+        )
+    })
+    const wantedChords = wanted.flatMap((run) => run.slice(1).map((b, i) => [run[i] ?? b, b]))
+    // Nothing is missing (every spot of the outline is on a sheet), nothing is added.
+    const spots = wantedChords.flatMap(([a, b]) =>
+      a && b ? [a, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }] : [],
+    )
+    const missing = Math.max(...spots.map((p) => gapTo(p, chords)))
+    const added = Math.max(...chords.flat().map((p) => gapTo(p, wantedChords)))
+    const total = (list: readonly (readonly Spot[])[]): number =>
+      list.reduce((sum, [a, b]) => sum + (a && b ? Math.hypot(a.x - b.x, a.y - b.y) : 0), 0)
+    // Asked for within 0.1 mm.
+    expect(missing).toBeLessThan(0.02)
+    expect(added).toBeLessThan(0.02)
+    expect(Math.abs(total(chords) - total(wantedChords))).toBeLessThan(0.1)
+  })
+
+  test('both sheets of a joint carry its number', () => {
+    const pages = new Map(
+      tilePages(read, a4.plan.tiles.length).map((page, i) => [a4.plan.tiles[i]?.name, said(page)]),
+    )
+    expect(a4.plan.joints.length).toBeGreaterThan(10)
+    for (const { number, first, second } of a4.plan.joints)
+      for (const name of [first, second]) expect(pages.get(name)).toContain(`${number}`)
+  })
+})
+
+describe('what the sheets say', () => {
+  test('every tile names itself, the garment and the round', () => {
+    tilePages(read, a4.plan.tiles.length).forEach((page, i) => {
+      const text = said(page).join(' ')
+      expect(text).toContain(`${a4.plan.tiles[i]?.name} · Draped-sleeve blouse · round 2`)
+      expect(text).toMatch(/(Back|Front), half: grain (up|across) the sheet/)
+    })
+  })
+  test('page one names the round and the standing, and lists all sheets and cautions', () => {
+    const text = said(read.pages[0]).join(' ')
+    for (const words of ['Round 2', 'confirmed by tape', 'children’s nightwear', 'local rules'])
+      expect(text).toContain(words)
+    for (const tile of a4.plan.tiles) expect(said(read.pages[0])).toContain(tile.name)
+  })
+  test('the steps follow the tiles, whole', () => {
+    const text = read.pages
+      .slice(1 + a4.plan.tiles.length)
+      .flatMap(said)
+      .join(' ')
+    expect(text).toContain('Compass in K')
+    expect(text).toContain('nape to waist, 40.0 cm')
+    expect(read.pages).toHaveLength(a4.sheets)
+  })
+  test('words with accents come back as they were written', async () => {
+    const pdf = readPdf((await made(CONFIRMED, { garmentName: 'Žlutá halenka č. ½' })).bytes)
+    expect(said(pdf.pages[0])).toContain('Žlutá halenka č. ½')
+  })
+  test('no text begins off the paper, nothing unclipped is drawn off it', () => {
+    for (const page of read.pages) {
+      const [, , width = 0, height = 0] = page.mediaBox
+      const on = ({ x, y }: Spot): boolean => x >= 0 && y >= 0 && x <= width && y <= height
+      for (const d of page.drawn) if (!d.clip) expect(d.runs.flat().every(on)).toBe(true)
+    }
+  })
+})
+
+describe('numbers that no tape confirmed', () => {
+  test('make no sheets for cutting', async () => {
+    const result = await draftPdf(GUESSED, { ...WORDS, kind: 'cutting' })
+    expect(result.ok).toBe(false)
+    if (!result.ok) expect(result.reason).toContain('not confirmed by tape')
+  })
+  test('make sheets that say so across every page', async () => {
+    const pdf = readPdf((await made(GUESSED)).bytes)
+    for (const page of pdf.pages)
+      expect(said(page)).toContain('not confirmed by tape, not for cutting')
+    expect(said(read.pages[1]).join(' ')).not.toContain('not for cutting')
+  })
+})
+
+test('pieces that cannot be sewn together make no sheets for cutting', async () => {
+  const [front] = CONFIRMED.pieces.filter((p) => p.id === 'front')
+  if (!front) throw new Error('no front')
+  const [start] = edge(front, 'overarm').path
+  if (start?.kind !== 'line') throw new Error('the overarm is no line')
+  const longer = [line(start.from, point(start.to.x + 10, start.to.y))]
+  const broken = proved(withPiece(CONFIRMED, withEdge(front, 'overarm', longer)))
+  const result = await draftPdf(broken, WORDS)
+  expect(result.ok).toBe(false)
+  if (!result.ok) expect(result.reason).toContain('Overarm seams of back and front differ')
+})
+
+describe('the bytes', () => {
+  test('are the same for the same draft', async () => {
+    expect(Buffer.from((await made(CONFIRMED)).bytes).equals(Buffer.from(a4.bytes))).toBe(true)
+  })
+  test('are the same after the body has been through a backup', async () => {
+    const stored = parseConfirmed(JSON.parse(JSON.stringify(CONFIRMED.body)))
+    if (!stored.ok) throw new Error(stored.reason)
+    const again = draft('blouse', stored.body, standardChoices())
+    expect(Buffer.from((await made(again)).bytes).equals(Buffer.from(a4.bytes))).toBe(true)
+  })
+  test('change when a number changes', async () => {
+    const other = draft('blouse', body({ napeToWaist: 401 }), standardChoices())
+    expect(Buffer.from((await made(other)).bytes).equals(Buffer.from(a4.bytes))).toBe(false)
+  })
+})
+
+describe('a sheet of plain marks', () => {
+  const sheet = {
+    rects: [
+      { x: 55, y: 24.25, width: 100, height: 100 },
+      { x: 65, y: 34.25, width: 10, height: 10, fill: 'white' as const },
+    ],
+    lines: [{ x1: 10, y1: 148.5, x2: 200, y2: 148.5 }],
+    texts: [{ x: 20, y: 20, text: 'measure 100 mm', size: 4 }],
+  }
+  test('is drawn at true size and place', async () => {
+    const page = readPdf(await markerSheetPdf(sheet, 'a4', FONT)).pages[0]
+    const [square] = page?.drawn ?? []
+    const [x = 0, y = 0, width = 0, height = 0] = square?.rectangle?.map((v) => v * MM) ?? []
+    expect([x, 297 - y - height, width, height].map((v) => Math.round(v * 1e3) / 1e3)).toEqual([
+      55, 24.25, 100, 100,
+    ])
+    expect(square?.stroked).toBe(false)
+    expect(said(page)).toEqual(['measure 100 mm'])
+  })
+  test('that runs off the paper is our own mistake', async () => {
+    const off = { ...sheet, rects: [{ x: 150, y: 10, width: 100, height: 100 }] }
+    await expect(markerSheetPdf(off, 'a4', FONT)).rejects.toThrow('150')
+  })
+})
