@@ -1,0 +1,116 @@
+/** What the Fit screen says and ticks: printed numbers that agree with the table under them. */
+import { expect, test } from 'vitest'
+import { standardChoices } from '../../src/draft/choices.ts'
+import { pieceOf } from '../../src/draft/draft.ts'
+import { draft } from '../../src/draft/garments.ts'
+import { COMPLAINTS } from '../../src/fitting/complaints.ts'
+import { previewOf, propose, type Preview } from '../../src/fitting/propose.ts'
+import { compare } from '../../src/rounds/compare.ts'
+import { formatChange, type UnitChoice } from '../../src/units/format.ts'
+import { mm } from '../../src/units/length.ts'
+import {
+  asText,
+  changeSaid,
+  correctionSaid,
+  rowsOf,
+  shareWords,
+  sharesFor,
+} from '../../src/ui/fitting/change-words.ts'
+import { keepTicks, ticked } from '../../src/ui/fitting/first-things.ts'
+import { halvesOf, muslinPlaces, viewOf } from '../../src/ui/fitting/muslin-places.ts'
+import { GAPS } from '../../src/ui/fitting/spoken.ts'
+import { body } from '../bodies.ts'
+
+const CM: UnitChoice = { unit: 'cm', inchStep: 8 }
+const EIGHTHS: UnitChoice = { unit: 'inch', inchStep: 8 }
+const base = {
+  garment: 'blouse' as const,
+  body: body(),
+  choices: standardChoices(),
+  corrections: [],
+}
+function previewed(id: 'B8' | 'W1', at: 0 | 1, read: number): Preview {
+  const outcome = COMPLAINTS[id].outcomes[at]
+  const how = outcome.readAs[0]!
+  const pinned = { how, read: mm(read), share: 1 }
+  const proposal = propose({ complaint: id, outcome, pinned, along: 0.5, round: 1 })
+  if (proposal.kind !== 'change') throw new Error(proposal.kind)
+  const made = previewOf(base, proposal.correction)
+  if (!made.ok) throw new Error(made.why.id)
+  return made.preview
+}
+
+// A change is the difference of the two printed numbers: the sentence may not say another.
+test.each([CM, EIGHTHS])('both numbers of a wedge are those of the table, %o', (units) => {
+  const preview = previewed('B8', 0, 12)
+  const said = asText(changeSaid(preview, units), units)
+  const change = (name: string) => {
+    const row = compare(preview.before, preview.after).changes.find((c) => c.name === name)!
+    return formatChange(row.before, row.after, units).replace(/^[+−]/, '')
+  }
+  expect(said).toContain(`dart opens by ${change('front.waistDart')};`)
+  expect(said).toContain(`the sleeve edge is ${change('front.sleeveEdge')} shorter`)
+  expect(said).toContain(`the hem gains ${change('front.hem')} below the dart.`)
+})
+
+test('a turned choice is said from and to, as a list it is said by how much', () => {
+  const preview = previewed('W1', 0, 14)
+  expect(asText(changeSaid(preview, CM), CM)).toBe(
+    'The length between bust and waist goes from 0.0 cm to 1.4 cm, on back and front alike.',
+  )
+  const { correction } = preview
+  if (correction.kind === 'withdraw') throw new Error('no correction')
+  expect(asText(correctionSaid({ ...correction, v: 1, id: 'c' }), CM)).toBe(
+    'Waist too high: length between bust and waist, more 1.4 cm.',
+  )
+})
+
+test('the table holds what changed and the sewn seams that did not, each once', () => {
+  const rows = rowsOf(previewed('B8', 0, 12).before, previewed('B8', 0, 12).after)
+  const names = rows.map((r) => r.name)
+  expect(names).toContain('Front sleeve edge')
+  expect(names).toContain('Front side seam')
+  expect(names).not.toContain('Back side seam')
+  expect(new Set(names).size).toBe(names.length)
+})
+
+test('parts are said in words: all, half, so many in a hundred', () => {
+  expect(sharesFor(0.87)).toEqual([1, 0.87, 0.75, 0.5])
+  expect(sharesFor(1)).toEqual([1, 0.75, 0.5])
+  expect([1, 0.87, 0.5].map(shareWords)).toEqual(['all of it', '87 in a hundred', 'half of it'])
+})
+
+test('every place on the muslin can be named in the sentence and lies on its own piece', () => {
+  const made = draft('blouse', body(), standardChoices())
+  for (const id of ['front', 'back'] as const) {
+    const places = muslinPlaces(pieceOf(made, id))
+    for (const { where, at } of places) {
+      expect(GAPS.where.words.map((w) => w.word)).toContain(where)
+      expect(viewOf(where, id)).toBe(id)
+      expect(at.x).toBeGreaterThan(0)
+    }
+    expect(places).toHaveLength(7)
+  }
+  expect(viewOf('waist line', 'back')).toBe('back')
+  expect([halvesOf('left side'), halvesOf('both sides')]).toEqual([['left'], ['left', 'right']])
+})
+
+test('ticks are kept per round; a spoilt record is nothing ticked', () => {
+  const kept = new Map<string, string>()
+  const store = {
+    getItem: (key: string) => kept.get(key) ?? null,
+    setItem: (key: string, value: string) => void kept.set(key, value),
+  }
+  keepTicks(store, 'r1', ['pressed', 'arms'])
+  keepTicks(store, 'r2', ['levels'])
+  expect([ticked(store, 'r1'), ticked(store, 'r2'), ticked(store, 'r3')]).toEqual([
+    ['pressed', 'arms'],
+    ['levels'],
+    [],
+  ])
+  for (const spoilt of ['{', '[1]', '{"r1":"pressed"}', '{"r1":["stitched"]}', 'null']) {
+    kept.set([...kept.keys()][0]!, spoilt)
+    expect(ticked(store, 'r1')).toEqual([])
+  }
+  expect(ticked(undefined, 'r1')).toEqual([])
+})
