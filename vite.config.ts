@@ -25,6 +25,9 @@ export default defineConfig({
   worker: { format: 'es', plugins: () => [arucoModule()] },
   build: { target: 'es2022', chunkSizeWarningLimit: 2000 },
   test: {
+    // A loaded machine is no fault: nothing here measures time.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     projects: [
       {
         extends: true,
