@@ -2,19 +2,29 @@
  * All estimates from the readings of up to three photographs. Pure, so that numbers follow when she
  * drags a point. A photograph that is missing or refused takes only its own measures with it.
  */
-import type { EstimateOutcomes } from '../measurements/estimate.ts'
+import {
+  ESTIMATE_IDS,
+  type EstimateId,
+  type EstimateOutcome,
+  type EstimateOutcomes,
+} from '../measurements/estimate.ts'
 import { apexSpacing } from './estimates/apex-spacing.ts'
 import { breadth } from './estimates/breadth.ts'
 import { depth } from './estimates/depth.ts'
 import { girth } from './estimates/girth.ts'
 import { napeToWaist } from './estimates/nape-to-waist.ts'
+import { noCard } from './estimates/scene.ts'
 import { shoulderLength } from './estimates/shoulder-length.ts'
 import { sideNeckToApex } from './estimates/side-neck-to-apex.ts'
 import { waistToBustLevel } from './estimates/waist-to-bust-level.ts'
 import { shareLevels } from './levels.ts'
-import type { Readings } from './reading.ts'
+import { VIEWS, type Readings } from './reading.ts'
 
 export function estimatesFrom(readings: Readings): EstimateOutcomes {
+  // Without any card the first thing to mend is the card, whichever photos are there.
+  const people = VIEWS.flatMap((view) => readings[view] ?? []).filter(({ person }) => person.ok)
+  const [first] = people
+  if (first && people.every(({ card }) => !card.ok)) return allRefused(noCard(first))
   const shared = shareLevels(readings)
   const bustBreadth = breadth(shared, 'bust')
   const waistBreadth = breadth(shared, 'waist')
@@ -38,4 +48,10 @@ export function estimatesFrom(readings: Readings): EstimateOutcomes {
     waistGirth: girth('waist', waistBreadth, waistDepth),
     hipGirth: girth('hip', hipBreadth, hipDepth),
   }
+}
+
+function allRefused(reason: string): EstimateOutcomes {
+  const refusal: EstimateOutcome = { ok: false, reason }
+  const pairs = ESTIMATE_IDS.map((id) => [id, refusal] as const)
+  return Object.fromEntries(pairs) as Record<EstimateId, EstimateOutcome>
 }

@@ -19,7 +19,11 @@ export interface Way {
 export type WayOutcome =
   { readonly ok: true; readonly way: Way } | { readonly ok: false; readonly reason: string }
 
-export const NO_CARD = 'no card'
+/** The reason of the card search, said of one photo among three. */
+export function noCard({ view, card }: ViewReading): string {
+  const why = card.ok ? '' : card.reason.replace(/^No card in this photo\. /, '')
+  return `There is no card to measure by in the ${view} photo. ${why}`
+}
 const noPhoto = (view: View): string => `There is no ${view} photo.`
 
 /** The named points of a view, or the sentence that says which is missing and why. */
@@ -37,8 +41,7 @@ export function pointsOf<Name extends PointName>(
   const reading = readings[view]
   if (!reading) return { ok: false, reason: noPhoto(view) }
   if (!reading.person.ok) return { ok: false, reason: reading.person.reason }
-  if (!reading.card.ok)
-    return { ok: false, reason: `${NO_CARD} in the ${view} photo: ${reading.card.reason}` }
+  if (!reading.card.ok) return { ok: false, reason: noCard(reading) }
   const at: Partial<Record<Name, PlacedPoint>> = {}
   for (const name of names) {
     const point = reading.points[name]
