@@ -4,7 +4,10 @@ import { CATALOGUE, type MeasurementId } from '../../src/measurements/catalogue.
 
 /** Opens a place by its line on the tape. */
 export async function goTo(page: Page, place: string): Promise<void> {
-  await page.getByRole('navigation').getByRole('link', { name: new RegExp(`^${place}`) }).click()
+  await page
+    .getByRole('navigation')
+    .getByRole('link', { name: new RegExp(`^${place}`) })
+    .click()
 }
 
 /** Types both readings of a number as she would, and waits until both are kept. */
@@ -21,7 +24,10 @@ export async function tape(page: Page, id: MeasurementId, text: string): Promise
     .waitFor()
 }
 
-export async function tapeAll(page: Page, numbers: Partial<Record<MeasurementId, string>>): Promise<void> {
+export async function tapeAll(
+  page: Page,
+  numbers: Partial<Record<MeasurementId, string>>,
+): Promise<void> {
   for (const group of ['Needed', 'Makes it truer', 'All others']) {
     await page.getByText(group, { exact: true }).click()
     for (const [id, text] of Object.entries(numbers) as [MeasurementId, string][]) {
@@ -36,7 +42,8 @@ export function foreignRequests(page: Page): string[] {
   const foreign: string[] = []
   page.on('request', (request) => {
     const url = new URL(request.url())
-    if (!['blob:', 'data:'].includes(url.protocol) && url.hostname !== '127.0.0.1') foreign.push(request.url())
+    if (!['blob:', 'data:'].includes(url.protocol) && url.hostname !== '127.0.0.1')
+      foreign.push(request.url())
   })
   return foreign
 }

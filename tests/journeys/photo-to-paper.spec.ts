@@ -1,0 +1,162 @@
+/**
+ * The whole road in a real browser with the real model: photos of an invented figure, tape,
+ * draft, muslin, a pinned gape, correction, next round, comparison, paper, backup.
+ *
+ * The wedge is held against the exact rotation (plane trigonometry): w pinned at distance r from
+ * the apex turns by θ = 2·asin(w/2r); the dart leg at distance R moves by 2R·sin(θ/2).
+ */
+import { readFileSync } from 'node:fs'
+import { inflateSync } from 'node:zlib'
+import { expect, test, type Download, type Page } from '@playwright/test'
+import { foreignRequests, goTo, INVENTED, tapeAll } from './walk.ts'
+
+const PHOTO = (view: string): string =>
+  new URL(`../photos/figure-${view}.jpg`, import.meta.url).pathname
+
+async function saved(page: Page, press: () => Promise<void>): Promise<Buffer> {
+  const waiting = page.waitForEvent('download')
+  await press()
+  const download: Download = await waiting
+  return readFileSync(await download.path())
+}
+const savePdf = (page: Page): Promise<Buffer> =>
+  saved(page, () => page.getByRole('button', { name: 'Save the PDF' }).click())
+
+/** Lengths of straight strokes on the first page, in millimetres, from its operators. */
+function strokes(pdf: Buffer): number[] {
+  const text = pdf.toString('latin1')
+  const starts = [...text.matchAll(/stream\r?\n/g)].map((m) => m.index + m[0].length)
+  const contents = starts.flatMap((from) => {
+    try {
+      return [inflateSync(pdf.subarray(from)).toString('latin1')]
+    } catch {
+      return []
+    }
+  })
+  const lengths: number[] = []
+  for (const content of contents)
+    for (const m of content.matchAll(/(-?[\d.]+) (-?[\d.]+) m\s+(-?[\d.]+) (-?[\d.]+) l/g)) {
+      const [x0, y0, x1, y1] = m.slice(1).map(Number) as [number, number, number, number]
+      lengths.push((Math.hypot(x1 - x0, y1 - y0) * 25.4) / 72)
+    }
+  for (const content of contents)
+    for (const m of content.matchAll(/(-?[\d.]+) (-?[\d.]+) (-?[\d.]+) (-?[\d.]+) re/g))
+      lengths.push((Math.abs(Number(m[3])) * 25.4) / 72)
+  return lengths
+}
+
+async function shownLength(page: Page, row: RegExp): Promise<readonly [number, number]> {
+  const cells = await page.getByRole('row', { name: row }).first().getByRole('cell').allInnerTexts()
+  return [Number(cells[0]), Number(cells[1])]
+}
+
+test('photos → tape → draft → muslin → pinned gape → correction → compare → paper → backup', async ({
+  page,
+  browser,
+}) => {
+  const foreign = foreignRequests(page)
+  await page.goto('/')
+
+  await test.step('photos give starting lengths with ±', async () => {
+    await goTo(page, 'Measure')
+    for (const view of ['Front', 'Side', 'Back'])
+      await page.getByLabel(`${view} photo`).setInputFiles(PHOTO(view.toLowerCase()))
+    await page.getByRole('button', { name: 'Read the photos' }).click()
+    await expect(page.getByText('Photos read.')).toBeVisible({ timeout: 180_000 })
+    await page.getByRole('button', { name: 'Accept these points' }).click()
+    await page.getByRole('button', { name: 'Keep the numbers, let the photos go' }).click()
+    await expect(page.getByRole('row', { name: /^Nape to waist/ }).first()).toContainText('±')
+    await expect(page.getByRole('row', { name: /^Nape to waist/ }).first()).toContainText(
+      'not taped',
+    )
+  })
+
+  await test.step('a guess draws nothing for cutting', async () => {
+    await goTo(page, 'Rail')
+    await page.getByRole('button', { name: 'Hang a blouse' }).click()
+    await goTo(page, 'Cut')
+    await expect(page.getByText('Not for cutting yet.')).toBeVisible()
+    await expect(page.getByRole('button', { name: 'Save the PDF' })).toHaveCount(0)
+  })
+
+  await test.step('tape typed in, in the ways she writes it', async () => {
+    await goTo(page, 'Measure')
+    await tapeAll(page, INVENTED)
+  })
+
+  await test.step('the draft stands, with its steps', async () => {
+    await goTo(page, 'Draft')
+    await expect(
+      page.getByText('Down from A, nape to waist, 40.0 cm. Square out: the waist line.').first(),
+    ).toBeVisible()
+  })
+
+  await test.step('the muslin goes on paper', async () => {
+    await goTo(page, 'Cut')
+    const pdf = await savePdf(page)
+    expect(pdf.subarray(0, 5).toString()).toBe('%PDF-')
+    await expect(page.getByText('Round 1 is on paper and stays as it is.')).toBeVisible()
+  })
+
+  await test.step('"gaping armhole", 12 mm pinned, all of it', async () => {
+    await goTo(page, 'Fit')
+    await page.getByLabel('Or in your own words').fill('gaping armhole')
+    await page.getByRole('button', { name: 'Find the complaint in these words' }).click()
+    await page.getByText('The edge lies close and the side stays plumb').click()
+    await page.getByText('Whole fold', { exact: false }).first().click()
+    const amount = page.getByLabel('Whole fold', { exact: true }).last()
+    await amount.fill('12 mm')
+    await amount.press('Enter')
+    await page.getByLabel(/Of that, change/).selectOption('1')
+    const [dartWas, dartWillBe] = await shownLength(page, /waist dart/i)
+    const [edgeWas, edgeWillBe] = await shownLength(page, /sleeve edge/i)
+    // apex (92, 235), pin half way along the edge; the leg at (92 ± 14, 400): R = √(165² + 14²) = 165.6.
+    expect(dartWillBe).toBeGreaterThan(dartWas)
+    expect(edgeWillBe).toBeLessThan(edgeWas)
+    expect(edgeWas - edgeWillBe).toBeLessThan(1.2)
+    await page.getByRole('button', { name: 'Make this change' }).first().click()
+    await expect(page.getByText('The draft of round 2 has changed.')).toBeVisible()
+  })
+
+  await test.step('two rounds side by side', async () => {
+    await goTo(page, 'Compare')
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('Round 1 with round 2')
+    await expect(page.getByRole('row', { name: /front sleeve edge/i }).first()).toBeVisible()
+  })
+
+  let pdf = Buffer.alloc(0)
+  await test.step('the second muslin at true scale', async () => {
+    await goTo(page, 'Cut')
+    pdf = await savePdf(page)
+    const lengths = strokes(pdf)
+    for (const side of [100, 101.6])
+      expect(lengths.filter((l) => Math.abs(l - side) < 0.1).length).toBeGreaterThan(0)
+    expect(await savePdf(page)).toEqual(pdf)
+  })
+
+  await test.step('a backup read in a clean browser prints the same file', async () => {
+    await goTo(page, 'Rail')
+    const backup = await saved(page, () =>
+      page.getByRole('button', { name: 'Save everything to a file' }).click(),
+    )
+    const clean = await (await browser.newContext()).newPage()
+    await clean.goto('/')
+    await clean
+      .getByLabel('Read a file back')
+      .setInputFiles({
+        name: 'broken.json',
+        mimeType: 'application/json',
+        buffer: backup.subarray(0, 900),
+      })
+    await expect(clean.getByText('Not read.')).toBeVisible()
+    await clean
+      .getByLabel('Read a file back')
+      .setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer: backup })
+    await expect(clean.getByText(/Read back:/)).toBeVisible()
+    await goTo(clean, 'Cut')
+    expect((await savePdf(clean)).equals(pdf)).toBe(true)
+    await clean.context().close()
+  })
+
+  expect(foreign).toEqual([])
+})
