@@ -63,6 +63,17 @@ test('a point is a crossing whose middle is the point', () => {
   expect(down?.(0.5)).toEqual({ x: 257, y: 211 })
 })
 
+// A compass in K strikes the sleeve edge, so every spot of it is equally far from K's crossing.
+test('the sleeve edge is struck from K, on the outer side', () => {
+  const svg = pieceSvg(pieceOf(drafted(), 'back'), words)
+  const k = curvesOf(dataOf(svg, 'back.K'))[0]?.(0.5)
+  const [arc] = curvesOf(dataOf(svg, 'back.sleeveEdge'))
+  if (!k || !arc) throw new Error('no compass point or no arc')
+  const radius = Math.hypot(arc(0).x - k.x, arc(0).y - k.y)
+  for (const t of [0.25, 0.5, 0.75, 1])
+    expect(Math.abs(Math.hypot(arc(t).x - k.x, arc(t).y - k.y) - radius)).toBeLessThan(0.001)
+})
+
 // SVG 1.1, 7.10: a viewBox of as many units as width and height have mm makes a unit one mm.
 test('a unit of the drawing is a millimetre of the paper', () => {
   for (const piece of drafted().pieces) {
