@@ -73,7 +73,11 @@ export function findBand(
     return [1, -1].flatMap((sign) => {
       const strength = (curve: Curve): number =>
         strengthOf(curve, strips, lines, width, sign, LEAST_SHARE[search.seen])
-      return strongestPerRow(to - from, strength).map((find) => ({ ...find, strength }))
+      const rounded = lines.map((line) => softened(line, reach))
+      // Inside the band every row is as clear as the next; rounded off, its middle is the strongest.
+      const centred = (curve: Curve): number =>
+        strengthOf(curve, strips, rounded, width, sign, 0, Infinity)
+      return strongestPerRow(to - from, strength).map((find) => ({ ...find, centred }))
     })
   })
   const best = finds.reduce<(typeof finds)[number] | undefined>(
@@ -85,7 +89,7 @@ export function findBand(
     (find) => Math.abs(find.curve.middle - best.curve.middle) > SAME_BAND * width,
   )
   if (far.some((find) => find.sum > RIVAL * best.sum)) return undefined
-  const { middle, bow, tilt } = refined(best.curve, best.strength, width)
+  const { middle, bow, tilt } = refined(best.curve, best.centred, width)
   const height = (u: number): number => from + 0.5 + middle + (4 * bow * u * u + tilt * u) * width
   return { left: height(-0.5), middle: height(0), right: height(0.5), contrast: best.sum }
 }
@@ -110,6 +114,7 @@ function strengthOf(
   width: number,
   sign: number,
   leastShare: number,
+  most = FULL_CONTRAST,
 ): number {
   let [sum, clear] = [0, 0]
   strips.forEach(({ across }, k) => {
@@ -118,9 +123,9 @@ function strengthOf(
     const below = Math.floor(row)
     const value =
       ((line[below] ?? 0) * (below + 1 - row) + (line[below + 1] ?? 0) * (row - below)) * sign
-    if (value <= LEAST_CONTRAST) return
+    if (leastShare > 0 && value <= LEAST_CONTRAST) return
     clear += 1
-    sum += Math.min(value, FULL_CONTRAST)
+    sum += Math.min(Math.max(0, value), most)
   })
   return clear < leastShare * strips.length ? 0 : sum / strips.length
 }
@@ -173,6 +178,19 @@ function stripsOf(
     }
     return { across, grey, covered }
   }).filter((strip) => !strip.covered)
+}
+
+/** Triangle-weighted mean over `reach` rows to each side. */
+function softened(line: readonly number[], reach: number): number[] {
+  return line.map((_, k) => {
+    let [sum, weights] = [0, 0]
+    for (let d = -reach; d <= reach; d++) {
+      const weight = reach + 1 - Math.abs(d)
+      sum += weight * (line[k + d] ?? 0)
+      weights += weight
+    }
+    return sum / weights
+  })
 }
 
 /** How far a row stands out from BOTH rows at `reach`, signed; 0 when it lies between them. */

@@ -14,8 +14,8 @@ const SURVEY: Readonly<Record<Level, { base: number; b: number; d: number; resid
   waist: { base: 29.7, b: 1.747, d: 1.395, residual: 21.4 },
   hip: { base: 72.0, b: 1.883, d: 1.121, residual: 21.3 },
 }
-/** Bias of the same equation in another population, mm (same source: -4 to -26). */
-const OTHER_POPULATION_SD = 15
+/** Bias of the same equation in another population, mm: -4 to -26 in two others, with larger spread. */
+const OTHER_POPULATION_SD = 20
 /** Even a perfect photo gives no girth better than this, nine times in ten, mm (same source). */
 export const BEST_PM90 = 40
 

@@ -19,8 +19,16 @@ const OF_CURVE = { share: 0.5, sd: 0.25 }
 /** Tape over the curve against the straight vertical: mean and spread over the bench's bodies, mm. */
 const CURVE_ADDS = { mm: 8.6, sd: 3.8 }
 
+/**
+ * Both photos place the nape by the same joints, so a body whose nape lies unusually is wrong in
+ * both; weighing the two does not take this away. Spread over the bench's bodies, mm.
+ */
+const NAPE_IN_COMMON_SD = 6
+
 export function napeToWaist(readings: Readings): EstimateOutcome {
-  return together([bySide(readings), byBack(readings)])
+  const placed = [readings.side?.points.nape, readings.back?.points.nape]
+  const byHand = placed.every((nape) => nape === undefined || nape.by === 'hand')
+  return together([bySide(readings), byBack(readings)], byHand ? 0 : NAPE_IN_COMMON_SD)
 }
 
 function bySide(readings: Readings): WayOutcome {
