@@ -1,0 +1,268 @@
+/**
+ * Drafts from a file of numbers: npm run draft -- INPUT.json OUT_DIR
+ * Writes an SVG for each piece, the tiled PDF, steps.txt and numbers.json. The last line of
+ * stdout is RESULT and one JSON object. Exit 0 when it ran; 2 with one sentence on stderr when
+ * the input or the folder cannot be used.
+ */
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { join } from 'node:path'
+import { toJsonSchema } from '@valibot/to-json-schema'
+import { CHOICES } from '../src/draft/choices.ts'
+import { GARMENTS, isGarmentId } from '../src/draft/garments.ts'
+import { findingSentence } from '../src/draft/finding.ts'
+import { record } from '../src/draft/record.ts'
+import { correctedDraft, type Corrected } from '../src/fitting/apply.ts'
+import type { Correction } from '../src/fitting/correction.ts'
+import { refusalSentence, type Refusal } from '../src/fitting/refusal.ts'
+import { stepsText } from '../src/output/instruction-page.ts'
+import { pieceSvg } from '../src/output/svg.ts'
+import { GIVEN_BY_FILE } from '../src/storage/corrections-by-hand.ts'
+import { readDraftInput, type DraftOrder } from '../src/storage/read-draft-input.ts'
+import { CORRECTION_INPUTS, draftInputSchema } from '../src/storage/schema/draft-input.ts'
+import {
+  DraftNumbersSchema,
+  type DraftNumbers,
+  type FindingNumbers,
+} from '../src/storage/schema/draft-numbers.ts'
+
+const HELP = `npm run draft -- INPUT.json OUT_DIR   draft from a file of numbers
+npm run draft -- --example            print a complete input (JSON only)
+npm run draft -- --schema             print the JSON Schemas of input, numbers and corrections
+
+The measurements of the input are tape readings: two equal readings are recorded for each.
+Numbers are millimetres. A measurement may be a text with its unit: "39.1 cm", "15 3/8 in".
+units (cm or in) says how the steps are written and how a text without a unit is read.
+Written into OUT_DIR: back.svg, front.svg, sheets.pdf, steps.txt, numbers.json.`
+
+/** Invented: nobody was measured. Every field of an input stands here once. */
+const EXAMPLE = {
+  garment: 'blouse',
+  units: 'cm',
+  inchStep: 8,
+  measurements: {
+    bustGirth: 940,
+    highBustGirth: 900,
+    waistGirth: 780,
+    highHipGirth: 910,
+    waistToHighHip: 100,
+    hipGirth: 1000,
+    waistToHip: 200,
+    neckBaseGirth: 372,
+    headGirth: 560,
+    upperArmGirth: '29 cm',
+    slipThroughGirth: 1010,
+    napeToWaist: '15 3/4 in',
+    sideNeckOverBladeToWaist: 424,
+    sideNeckOverApexToWaist: 426,
+    waistToBustLevel: 165,
+    napeToArmpitLevel: 186,
+    apexSpacing: 184,
+  },
+  choices: { easeBust: 22, neckHalfWidth: 100 },
+  corrections: [
+    { kind: 'turn-choice', choice: 'lengthAdded', by: 12 },
+    { kind: 'close-wedge', piece: 'front', edge: 'sleeveEdge', along: 0.5, width: 6 },
+    { kind: 'turn-choice', choice: 'overarmDrop', by: 5 },
+    { kind: 'withdraw', correction: 'c3' },
+  ],
+  allowances: { neck: 0, overarm: 25, sleeveEdge: 10, side: 25, hem: 40 },
+  paper: 'a4',
+  invented: true,
+}
+
+class Unusable extends Error {}
+
+async function main(args: readonly string[]): Promise<void> {
+  const [first, folder, ...more] = args
+  if (first === '--help') return say(HELP)
+  if (first === '--example') return say(JSON.stringify(EXAMPLE, null, 2))
+  if (first === '--schema') return say(JSON.stringify(schemas(), null, 2))
+  if (first === undefined || folder === undefined || more.length > 0 || first.startsWith('-'))
+    throw new Unusable('Name one input file and one folder: npm run draft -- INPUT.json OUT_DIR')
+  const today = new Date().toISOString().slice(0, 10)
+  const order = readDraftInput(fileText(first), today)
+  if (!order.ok) throw new Unusable(`${first}: ${order.reason}`)
+  await draftInto(folder, order.value)
+}
+
+async function draftInto(folder: string, order: DraftOrder): Promise<void> {
+  const { units, allowances, corrections, invented } = order
+  const made = drawn(order)
+  const refused = [...made.refused, ...withdrawnInVain(corrections)]
+  const numbers: DraftNumbers = {
+    ...plainRecord(made),
+    findings: [
+      ...made.draft.findings.map(({ id, severity, place, value, limit }) => ({
+        id,
+        severity,
+        place,
+        value,
+        limit,
+      })),
+      ...refused.map((refusal) => refusalNumbers(refusal, corrections)),
+    ],
+  }
+  const svgs = made.draft.pieces.map((piece) => ({
+    name: `${piece.id}.svg`,
+    content: pieceSvg(piece, { allowances, standing: 'confirmed' }),
+  }))
+  const font = readFileSync(
+    createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
+  )
+  // Loaded here, so that a bad input is answered without waiting for the PDF library.
+  const { draftPdf } = await import('../src/output/pdf.ts')
+  const pdf = await draftPdf(made.draft, {
+    paper: order.paper,
+    allowances,
+    units,
+    font,
+    invented,
+  })
+  const files = [
+    ...svgs,
+    ...(pdf.ok ? [{ name: 'sheets.pdf', content: pdf.bytes }] : []),
+    { name: 'steps.txt', content: stepsText(made.draft, units, { invented }) },
+    { name: 'numbers.json', content: `${JSON.stringify(numbers, null, 2)}\n` },
+  ]
+  writeAll(folder, files)
+  const count = Object.keys(order.body.values).length
+  say(`${count} measurements ${GIVEN_BY_FILE}, each recorded as two equal tape readings.`)
+  for (const finding of made.draft.findings)
+    say(`${finding.severity}  ${finding.place}: ${findingSentence(finding, units)}`)
+  for (const { correction, why } of refused)
+    say(`refused  ${correction}: ${refusalSentence(why, units)}`)
+  if (order.unused.length > 0) say(`Not used by this garment: ${order.unused.join(', ')}.`)
+  if (!pdf.ok) say(`No PDF: ${pdf.reason}`)
+  const result = {
+    garment: order.garment,
+    pieces: made.draft.pieces.length,
+    lengths: Object.keys(numbers.lengths).length,
+    points: Object.keys(numbers.points).length,
+    findings: numbers.findings.length,
+    refused: refused.map(({ correction }) => correction),
+    sheets: pdf.ok ? pdf.sheets : 0,
+    files: files.map(({ name }) => name),
+  }
+  say(`RESULT ${JSON.stringify(result)}`)
+}
+
+/** The construction throws where numbers, each possible alone, cannot be drawn together. */
+function drawn({ garment, body, choices, corrections }: DraftOrder): Corrected {
+  try {
+    return correctedDraft(garment, body, choices, corrections)
+  } catch (error) {
+    const what = error instanceof Error ? error.message : String(error)
+    throw new Unusable(
+      `These numbers cannot be drawn together: ${what}. Change the measurement or choice it names.`,
+    )
+  }
+}
+
+function plainRecord(made: Corrected): Pick<DraftNumbers, 'points' | 'lengths'> {
+  const { points, lengths } = record(made.draft)
+  return {
+    points: Object.fromEntries(Object.entries(points).map(([name, [x, y]]) => [name, [x, y]])),
+    lengths: { ...lengths },
+  }
+}
+
+/** Replay ignores a withdrawal of what is not in force; whoever wrote it should hear of it. */
+function withdrawnInVain(corrections: readonly Correction[]): readonly Refusal[] {
+  const inForce = new Set<string>()
+  return corrections.flatMap((c) => {
+    if (c.kind !== 'withdraw') {
+      inForce.add(c.id)
+      return []
+    }
+    return inForce.delete(c.correction)
+      ? []
+      : [{ correction: c.id, why: { id: 'nothingToWithdraw' } as const }]
+  })
+}
+
+function refusalNumbers(
+  { correction: id, why }: Refusal,
+  corrections: readonly Correction[],
+): FindingNumbers {
+  const named = corrections.find((c) => c.id === id)
+  if (!named) throw new Error(`draft: refused ${id}, which is not in the list`)
+  const base = { id: `refused:${why.id}`, severity: 'stop', place: placeOf(named) } as const
+  switch (why.id) {
+    case 'choiceOutOfRange': {
+      const { min, max } = CHOICES[why.choice]
+      return { ...base, value: why.to, limit: why.to > max ? max : min }
+    }
+    case 'wedgeTooWide':
+      return { ...base, value: why.width, limit: why.reach }
+    case 'dartTooWide':
+      return { ...base, value: why.to, limit: why.most }
+    case 'noDart':
+    case 'wedgeMissesEdge':
+    case 'cannotDraw':
+      return { ...base, value: named.kind === 'close-wedge' ? named.width : null, limit: null }
+    case 'nothingToWithdraw':
+      return { ...base, value: null, limit: null }
+  }
+}
+
+function placeOf(correction: Correction): string {
+  switch (correction.kind) {
+    case 'turn-choice':
+      return correction.choice
+    case 'close-wedge':
+      return `${correction.piece}.${correction.edge}`
+    case 'withdraw':
+      return correction.correction
+  }
+}
+
+function schemas(): object {
+  const schema = (of: Parameters<typeof toJsonSchema>[0]) =>
+    toJsonSchema(of, { typeMode: 'input', target: 'draft-2020-12' })
+  const inputs = Object.keys(GARMENTS)
+    .filter(isGarmentId)
+    .map((id) => schema(draftInputSchema(id)))
+  const [only] = inputs
+  return {
+    input: inputs.length === 1 ? only : { oneOf: inputs },
+    numbers: schema(DraftNumbersSchema),
+    corrections: Object.fromEntries(
+      Object.entries(CORRECTION_INPUTS).map(([kind, of]) => [kind, schema(of)]),
+    ),
+  }
+}
+
+function fileText(path: string): string {
+  try {
+    // Some editors begin a file with a byte order mark, which is no JSON.
+    return readFileSync(path, 'utf8').replace(/^\uFEFF/, '')
+  } catch (error) {
+    throw new Unusable(`${path} cannot be read (${codeOf(error)}). Name a JSON file that is there.`)
+  }
+}
+
+function writeAll(
+  folder: string,
+  files: readonly { readonly name: string; readonly content: string | Uint8Array }[],
+): void {
+  try {
+    mkdirSync(folder, { recursive: true })
+    for (const { name, content } of files) writeFileSync(join(folder, name), content)
+  } catch (error) {
+    throw new Unusable(
+      `${folder} cannot be written (${codeOf(error)}). Name a folder that is yours to write in.`,
+    )
+  }
+}
+
+const codeOf = (error: unknown): string =>
+  error instanceof Error && 'code' in error ? String(error.code) : String(error)
+
+const say = (line: string): void => void process.stdout.write(`${line}\n`)
+
+main(process.argv.slice(2)).catch((error: unknown) => {
+  if (!(error instanceof Unusable)) throw error
+  process.stderr.write(`${error.message}\n`)
+  process.exitCode = 2
+})

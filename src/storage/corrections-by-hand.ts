@@ -1,0 +1,69 @@
+/** Corrections written by hand in a file of numbers, filled up to what is recorded. */
+import { COMPLAINT_IDS, COMPLAINTS, type Remedy } from '../fitting/complaints.ts'
+import type { Because, Correction } from '../fitting/correction.ts'
+import { mm } from '../units/length.ts'
+import { CorrectionsSchema } from './schema/correction.ts'
+import type { CorrectionInput } from './schema/draft-input.ts'
+import { parsed, type Parsed } from './schema/parsed.ts'
+
+/** Where the numbers of a file come from, in the words of a record and of the log. */
+export const GIVEN_BY_FILE = 'given on the command line'
+
+/** The list with ids c1, c2, … and reasons where they were left out. */
+export function numberedCorrections(
+  given: readonly CorrectionInput[],
+): Parsed<readonly Correction[]> {
+  const taken = new Set(given.flatMap(({ id }) => (id === undefined ? [] : [id])))
+  let count = 0
+  const nextId = (): string => {
+    do count += 1
+    while (taken.has(`c${count}`))
+    return `c${count}`
+  }
+  const list: unknown[] = []
+  for (const [i, entry] of given.entries()) {
+    const id = entry.id ?? nextId()
+    if (entry.kind === 'withdraw') list.push({ round: 1, ...entry, v: 1, id })
+    else {
+      const because = entry.because ?? becauseOf(entry)
+      if (!because)
+        return {
+          ok: false,
+          reason: `corrections.${i}: no complaint leads to a wedge there. Give its because, or a piece and edge that a complaint names.`,
+        }
+      list.push({ ...entry, v: 1, id, because })
+    }
+  }
+  const read = parsed(CorrectionsSchema, list)
+  return read.ok ? read : { ok: false, reason: `corrections.${read.reason}` }
+}
+
+type Changing = Exclude<CorrectionInput, { kind: 'withdraw' }>
+
+/**
+ * A correction by hand has no muslin behind it, but a record wants its reason. A wedge gets the
+ * complaint that leads to it, whose name its step says; a turned choice without one gets the
+ * first of the table, because nothing of a draft reads it.
+ */
+function becauseOf(entry: Changing): Because | undefined {
+  const complaint =
+    COMPLAINT_IDS.find((id) =>
+      COMPLAINTS[id].outcomes.some(({ remedy }) => leads(remedy, entry)),
+    ) ?? (entry.kind === 'turn-choice' ? COMPLAINT_IDS[0] : undefined)
+  const amount = mm(entry.kind === 'turn-choice' ? entry.by : entry.width)
+  return (
+    complaint && {
+      complaint,
+      cause: GIVEN_BY_FILE,
+      pinned: { how: 'wholeFold', read: amount, share: 1 },
+      watch: mm(0),
+      round: 1,
+    }
+  )
+}
+
+function leads(remedy: Remedy, entry: Changing): boolean {
+  if (entry.kind === 'turn-choice')
+    return remedy.kind === 'turn-choice' && remedy.choice === entry.choice
+  return remedy.kind === 'close-wedge' && remedy.piece === entry.piece && remedy.edge === entry.edge
+}
