@@ -20,7 +20,7 @@ export interface MuslinPlace {
 }
 
 /** How far inside its edge a fold is drawn, as a share of the way to the middle of the piece. */
-const INSIDE = 0.22
+const INSIDE = 0.3
 /** Half the length that stands for a spot of the body, mm. */
 const SPOT = 30
 
