@@ -113,8 +113,7 @@ function layings(inputs: readonly TileInput[]): Placed[][] {
 }
 /** A half turn of the first piece only mirrors the board, so the first is turned by 0 and 90°. */
 function turnings(count: number): Quarter[][] {
-  const first: Quarter[][] = [[0], [1]]
-  let all = first
+  let all: Quarter[][] = [[0], [1]]
   for (let i = 1; i < count; i++) all = all.flatMap((t) => TURNS.map((turn) => [...t, turn]))
   return all
 }
