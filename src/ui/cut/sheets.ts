@@ -1,0 +1,89 @@
+/** The sheet maker as the Cut page sees it: an order in, a plan or a PDF out, in a worker. */
+import type { GarmentId } from '../../draft/draft.ts'
+import type { Choices } from '../../draft/choices.ts'
+import type { Correction } from '../../fitting/correction.ts'
+import type { Allowances } from '../../output/allowance.ts'
+import type { PaperId } from '../../output/paper.ts'
+import type { TilePlan } from '../../output/tiles.ts'
+import type { Round } from '../../rounds/round.ts'
+import type { UnitChoice } from '../../units/format.ts'
+
+export interface SheetsOrder {
+  readonly want: 'plan' | 'pdf'
+  readonly garment: GarmentId
+  /** The round's confirmed numbers as plain data; parsed anew on the other side. */
+  readonly body: unknown
+  readonly choices: Choices
+  readonly corrections: readonly Correction[]
+  readonly round: number
+  readonly garmentName: string
+  readonly paper: PaperId
+  readonly allowances: Allowances
+  readonly units: UnitChoice
+  /** The day the round went on paper: of the round, so the same round gives the same bytes. */
+  readonly date: string
+}
+
+export type SheetsAnswer =
+  | {
+      readonly ok: true
+      readonly plan: TilePlan
+      /** With a PDF: the file, and all its pages. */
+      readonly bytes?: Uint8Array<ArrayBuffer>
+      readonly sheets?: number
+    }
+  | { readonly ok: false; readonly reason: string }
+
+export interface SheetMaker {
+  readonly make: (order: SheetsOrder) => Promise<SheetsAnswer>
+  /** Drops whatever is being made. */
+  readonly close: () => void
+}
+
+interface Reply {
+  readonly id: number
+  readonly result?: SheetsAnswer
+  readonly problem?: string
+}
+
+const BROKEN: SheetsAnswer = {
+  ok: false,
+  reason: 'The sheets could not be made here. Save the drawing or the steps instead.',
+}
+
+export function openSheetMaker(): SheetMaker {
+  const worker = new Worker(new URL('./sheets-worker.ts', import.meta.url), { type: 'module' })
+  const waiting = new Map<number, (answer: SheetsAnswer) => void>()
+  let last = 0
+  const fail = () => {
+    for (const settle of waiting.values()) settle(BROKEN)
+    waiting.clear()
+  }
+  worker.onerror = fail
+  worker.onmessage = ({ data }: MessageEvent<Reply>) => {
+    const settle = waiting.get(data.id)
+    waiting.delete(data.id)
+    settle?.(data.result ?? BROKEN)
+  }
+  return {
+    make: (order) =>
+      new Promise((settle) => {
+        last += 1
+        waiting.set(last, settle)
+        worker.postMessage({ id: last, order })
+      }),
+    close: () => {
+      worker.terminate()
+      fail()
+    },
+  }
+}
+
+export const orderFor = (
+  round: Round,
+  more: Pick<SheetsOrder, 'paper' | 'allowances' | 'units' | 'garmentName' | 'date'>,
+): Omit<SheetsOrder, 'want'> => {
+  const { garment, choices, corrections, body } = round
+  // Own fields only: a private mark cannot be sent, and is not wanted on the other side.
+  return { garment, choices, corrections, body: { ...body }, round: round.number, ...more }
+}
