@@ -1,0 +1,70 @@
+/** Sentences about rounds: what lies between two of them, and what a newer program would print. */
+import { COMPLAINTS } from '../../fitting/complaints.ts'
+import type { Correction } from '../../fitting/correction.ts'
+import { compare, lengthWords, type Comparison } from '../../rounds/compare.ts'
+import { drift, redraft, type Round } from '../../rounds/round.ts'
+import { printedMm, type UnitChoice } from '../../units/format.ts'
+import { HOW_WORDS, shareWords, type Said } from '../fitting/change-words.ts'
+import type { ChangeRow } from '../parts/changes.ts'
+import { saidBetween } from './said-between.ts'
+
+export const betweenRounds = (before: Round, after: Round): Comparison =>
+  compare(redraft(before).draft, redraft(after).draft)
+
+/** Rows that print a change, and rows that print the same. */
+export function rowsBetween(
+  { changes, same }: Comparison,
+  units: UnitChoice,
+): { readonly changed: readonly ChangeRow[]; readonly same: readonly ChangeRow[] } {
+  const rows = [...changes, ...same].map(({ name, words, before, after }) => ({
+    id: name,
+    name: words.charAt(0).toUpperCase() + words.slice(1),
+    before,
+    after,
+  }))
+  const prints = (row: ChangeRow): boolean =>
+    printedMm(row.before, units) !== printedMm(row.after, units)
+  return { changed: rows.filter(prints), same: rows.filter((row) => !prints(row)) }
+}
+
+/** The sentence under the heading: "3 numbers changed. One complaint gone, one new." */
+export function summary(changed: number, before: Round, after: Round): string {
+  const lines = saidBetween(before, after)
+  const count = (how: string): number => lines.filter((l) => l.how === how).length
+  const parts = [
+    some(count('gone'), 'gone'),
+    some(count('again'), 'said again'),
+    some(count('new'), 'new'),
+  ].filter((part) => part !== '')
+  const numbers =
+    changed === 0
+      ? 'No number changed.'
+      : `${number(changed)} ${changed === 1 ? 'number' : 'numbers'} changed.`
+  return parts.length === 0 ? numbers : `${numbers} Of what you said: ${parts.join(', ')}.`
+}
+const some = (count: number, how: string): string =>
+  count === 0 ? '' : `${number(count).toLowerCase()} ${how}`
+const NUMBERS = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine']
+const number = (count: number): string => NUMBERS[count] ?? `${count}`
+
+/** What the program now draws otherwise than the paper of this round; undefined when nothing. */
+export function driftSaid(round: Round): string | undefined {
+  const names = drift(round)
+  if (names.length === 0) return undefined
+  const lengths = names.filter((n) => round.printed && n in round.printed.record.lengths)
+  const shown = lengths.slice(0, 3).map(lengthWords)
+  const more = names.length - shown.length
+  const rest = more > 0 ? [`${more} ${shown.length > 0 ? 'more' : 'points'}`] : []
+  return `The program has changed since: it would now print other numbers for ${[...shown, ...rest].join(', ')}. Your paper of round ${round.number} stays as it is; what is drawn here is the new reckoning.`
+}
+
+/** Why a correction was made: the cause, what was read, how much of it was taken. */
+export function becauseSaid(c: Exclude<Correction, { kind: 'withdraw' }>): Said {
+  const { complaint, cause, pinned, watch, round } = c.because
+  return [
+    `Because of muslin ${round}: ${COMPLAINTS[complaint].name.toLowerCase()}, ${cause}. Read `,
+    pinned.read,
+    ` ${HOW_WORDS[pinned.how].word}, ${shareWords(pinned.share)} changed.`,
+    ...(watch === 0 ? [] : [' Watch ', watch, ' next time.']),
+  ]
+}
