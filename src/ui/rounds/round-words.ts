@@ -4,7 +4,7 @@ import type { Correction } from '../../fitting/correction.ts'
 import { compare, lengthWords, type Comparison } from '../../rounds/compare.ts'
 import { drift, redraft, type Round } from '../../rounds/round.ts'
 import { printedMm, type UnitChoice } from '../../units/format.ts'
-import { HOW_WORDS, shareWords, type Said } from '../fitting/change-words.ts'
+import { capital, HOW_WORDS, shareWords, type Said } from '../fitting/change-words.ts'
 import type { ChangeRow } from '../parts/changes.ts'
 import { saidBetween } from './said-between.ts'
 
@@ -18,7 +18,7 @@ export function rowsBetween(
 ): { readonly changed: readonly ChangeRow[]; readonly same: readonly ChangeRow[] } {
   const rows = [...changes, ...same].map(({ name, words, before, after }) => ({
     id: name,
-    name: words.charAt(0).toUpperCase() + words.slice(1),
+    name: capital(words),
     before,
     after,
   }))
@@ -59,7 +59,7 @@ export function driftSaid(round: Round): string | undefined {
 }
 
 /** Why a correction was made: the cause, what was read, how much of it was taken. */
-export function becauseSaid(c: Exclude<Correction, { kind: 'withdraw' }>): Said {
+export function becauseSaid(c: Decision): Said {
   const { complaint, cause, pinned, watch, round } = c.because
   return [
     `Because of muslin ${round}: ${COMPLAINTS[complaint].name.toLowerCase()}, ${cause}. Read `,
@@ -67,4 +67,18 @@ export function becauseSaid(c: Exclude<Correction, { kind: 'withdraw' }>): Said 
     ` ${HOW_WORDS[pinned.how].word}, ${shareWords(pinned.share)} changed.`,
     ...(watch === 0 ? [] : [' Watch ', watch, ' next time.']),
   ]
+}
+
+export type Decision = Exclude<Correction, { kind: 'withdraw' }>
+
+/** Every change that was decided up to this round, and whether it was taken back. */
+export function decisionsOf(
+  round: Round,
+): readonly { readonly correction: Decision; readonly takenBack: boolean }[] {
+  const back = new Set(
+    round.corrections.flatMap((c) => (c.kind === 'withdraw' ? [c.correction] : [])),
+  )
+  return round.corrections.flatMap((c) =>
+    c.kind === 'withdraw' ? [] : [{ correction: c, takenBack: back.has(c.id) }],
+  )
 }
