@@ -3,9 +3,8 @@
  * lines, the lengths and the letters already set. On the fold the left side is tried first.
  */
 import type { Piece } from '../../../draft/piece.ts'
-import { pathEnd, pathStart, pointAtLength, type Path } from '../../../geometry/path.ts'
-import { pathLength } from '../../../geometry/length.ts'
-import type { Point } from '../../../geometry/point.ts'
+import { flatten, pathEnd, pathStart, type Path } from '../../../geometry/path.ts'
+import { between, distance, type Point } from '../../../geometry/point.ts'
 
 export interface Letter {
   readonly name: string
@@ -84,8 +83,13 @@ export function foldWordsAt(piece: Piece): Point | undefined {
   return { x: a.x, y: best.y }
 }
 
+/** Points no farther apart than `every`; chords half a millimetre off are near enough for words. */
 function sampled(path: Path, every: number): Point[] {
-  const length = pathLength(path)
-  const count = Math.max(1, Math.floor(length / every))
-  return Array.from({ length: count + 1 }, (_, i) => pointAtLength(path, (length * i) / count))
+  const chords = flatten(path, 0.5)
+  return chords.flatMap((b, i) => {
+    const a = chords[i - 1]
+    if (!a) return [b]
+    const count = Math.max(1, Math.ceil(distance(a, b) / every))
+    return Array.from({ length: count }, (_, k) => between(a, b, (k + 1) / count))
+  })
 }

@@ -3,10 +3,9 @@
  * Asked run by run, so an edge of which one end moved turns violet at that end only.
  */
 import { distance, type Point } from '../../../geometry/point.ts'
-import { project } from '../../../geometry/project.ts'
 import { part, at, type Segment } from '../../../geometry/segment.ts'
 import { pathLength } from '../../../geometry/length.ts'
-import { pointAtLength, type Path } from '../../../geometry/path.ts'
+import { flatten, pointAtLength, type Path } from '../../../geometry/path.ts'
 import type { Dart, Piece } from '../../../draft/piece.ts'
 
 /** Less than this is not to be seen beside a pencil line 0.5 mm wide. Judgement. */
@@ -30,9 +29,11 @@ export function movedParts(piece: Piece, other: Piece): MovedParts {
   return { lines, darts }
 }
 
-/** Runs of `path` of which either end or the middle lies off `from`; neighbours are joined. */
+/** Runs of `path` of which some part lies off `from`; neighbours are joined. */
 export function strayed(path: Path, from: Path): Path[] {
-  const off = (s: Segment, t: number): boolean => project(from, at(s, t)).distance > SEEN_FROM
+  // Asked against chords: a choice in hand asks this in every frame.
+  const chords = flatten(from, CHORD_ERROR)
+  const off = (s: Segment, t: number): boolean => !near(at(s, t), chords)
   const runs: Path[] = []
   let open: Segment[] = []
   const close = () => {
@@ -40,20 +41,35 @@ export function strayed(path: Path, from: Path): Path[] {
     open = []
   }
   for (const s of path) {
+    // Two questions a run, its ends shared with its neighbours.
+    const asked = Array.from({ length: 2 * RUNS + 1 }, (_, i) => off(s, i / (2 * RUNS)))
     let begun: number | undefined
     for (let i = 0; i < RUNS; i++) {
-      const [t0, t1] = [i / RUNS, (i + 1) / RUNS]
-      if (off(s, t0) || off(s, (t0 + t1) / 2) || off(s, t1)) begun ??= t0
-      else if (begun !== undefined) {
-        open.push(part(s, begun, t0))
+      const t0 = i / RUNS
+      if (asked[2 * i] || asked[2 * i + 1] || asked[2 * i + 2]) begun ??= t0
+      else {
+        if (begun !== undefined) open.push(part(s, begun, t0))
         begun = undefined
         close()
-      } else close()
+      }
     }
     if (begun !== undefined) open.push(part(s, begun, 1))
   }
   close()
   return runs
+}
+/** Far under what is seen, and few enough chords for a frame. */
+const CHORD_ERROR = 0.05
+
+function near(p: Point, chords: readonly Point[]): boolean {
+  return chords.some((b, i) => {
+    const a = chords[i - 1] ?? b
+    const [dx, dy] = [b.x - a.x, b.y - a.y]
+    const square = dx * dx + dy * dy
+    const t = square === 0 ? 0 : ((p.x - a.x) * dx + (p.y - a.y) * dy) / square
+    const u = Math.min(1, Math.max(0, t))
+    return (a.x + u * dx - p.x) ** 2 + (a.y + u * dy - p.y) ** 2 <= SEEN_FROM ** 2
+  })
 }
 
 /** The middle of the longest moved line: where its flag is planted. */

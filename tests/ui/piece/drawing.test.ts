@@ -1,0 +1,91 @@
+import { describe, expect, test } from 'vitest'
+import { standardChoices } from '../../../src/draft/choices.ts'
+import { draft } from '../../../src/draft/garments.ts'
+import { pieceOf } from '../../../src/draft/draft.ts'
+import { arc, line } from '../../../src/geometry/segment.ts'
+import { point } from '../../../src/geometry/point.ts'
+import { distance } from '../../../src/geometry/point.ts'
+import { constructionLines } from '../../../src/ui/parts/piece/construction.ts'
+import { foldWordsAt, placeLetters } from '../../../src/ui/parts/piece/letters.ts'
+import { lineLengths, litLength } from '../../../src/ui/parts/piece/line-lengths.ts'
+import { arrowData, pathData } from '../../../src/ui/parts/piece/path-data.ts'
+import { body } from '../../bodies.ts'
+
+const blouse = draft('blouse', body(), standardChoices())
+const back = pieceOf(blouse, 'back')
+const words = { gap: 10, room: 60 }
+
+describe('path data', () => {
+  // SVG 2, 9.3.8: A rx ry rotation large-arc sweep x y; sweep 1 grows clockwise with y down.
+  test('an arc stays one true arc with its radius', () => {
+    const quarter = [arc(point(0, 0), 180, 0, Math.PI / 2)]
+    expect(pathData(quarter)).toBe('M180 0 A180 180 0 0 1 0 180')
+  })
+  test('an arrow head has its tip at the end and its feet behind it', () => {
+    expect(arrowData(point(0, 0), point(100, 0), 10)).toBe('M90 5L100 0L90 -5')
+  })
+})
+
+describe('lengths along the lines', () => {
+  const lengths = lineLengths(back, blouse.steps, words)
+  const of = (id: string) => lengths.find((l) => l.id === id)?.length
+
+  // The body's own tape: side neck to sleeve edge 330 mm is the overarm (tests/bodies.ts).
+  test('the overarm says what was taped', () => {
+    expect(of('edge overarm')).toBeCloseTo(330, 6)
+  })
+  // A quarter of the bust and its ease: 940 / 4 + 22 = 257; nape to waist 400.
+  test('measured lines say the number that was measured', () => {
+    const all = lengths.map((l) => Math.round(l.length))
+    expect(all).toContain(257)
+    expect(all).toContain(400)
+  })
+  test('a line lying on a longer one is left out until its step is walked', () => {
+    const step = blouse.steps.find((s) => s.verb === 'measure' && s.to === 'D')
+    expect(lengths.some((l) => Math.round(l.length) === 165)).toBe(false)
+    expect(litLength(step?.lights ?? [], lengths, 10)?.length).toBeCloseTo(165, 9)
+  })
+  // House drawing: a line within 17.5° of upright is read upwards, so words may lean by that much.
+  test('no words stand upside down', () => {
+    for (const { angle } of lengths) {
+      expect(Math.cos(angle)).toBeGreaterThanOrEqual(-0.3)
+      if (Math.cos(angle) < 0) expect(Math.sin(angle)).toBeLessThan(0)
+    }
+  })
+})
+
+describe('letters', () => {
+  test('every point has one, and no two lie on each other', () => {
+    const size = 12
+    const letters = placeLetters(back.points, [], [], size)
+    expect(letters.map((l) => l.name).sort()).toEqual(Object.keys(back.points).sort())
+    for (const [i, a] of letters.entries())
+      for (const b of letters.slice(i + 1))
+        expect(distance(a.at, b.at), `${a.name} and ${b.name}`).toBeGreaterThan(size * 0.6)
+  })
+  test('a letter keeps away from a line where another side is free', () => {
+    const along = [line(point(0, 0), point(100, 0))]
+    const [letter] = placeLetters({ B: point(50, 0) }, [along], [], 12)
+    expect(Math.abs(letter!.at.y)).toBeGreaterThan(6)
+  })
+  // By hand: with points at 100 and 400 on a fold of 0 to 620 the longest stretch is 100 to 400.
+  test('the words of the fold stand in its longest free stretch', () => {
+    const fold = {
+      ...back,
+      edges: back.edges.map((e) =>
+        e.role === 'fold' ? { ...e, path: [line(point(0, 620), point(0, 0))] } : e,
+      ),
+      points: { A: point(0, 0), P: point(0, 100), Q: point(0, 400), U: point(250, 200) },
+    }
+    expect(foldWordsAt(fold)).toEqual({ x: 0, y: 250 })
+  })
+})
+
+// House drawing: a ruled line runs 9 mm past both ends, so it is 18 mm longer.
+test('construction lines overshoot by 9 mm at each end', () => {
+  const step = blouse.steps.find((s) => s.verb === 'measure' && s.to === 'U')
+  const [path] = constructionLines(step ? [step] : [])
+  const [ruled] = path ?? []
+  if (ruled?.kind !== 'line') throw new Error('U is squared out along one line')
+  expect(distance(ruled.from, ruled.to)).toBeCloseTo(257 + 18, 6)
+})
