@@ -7,7 +7,7 @@ const PORT = 4187
 export default defineConfig({
   testDir: 'tests/journeys',
   outputDir: 'test-results',
-  timeout: 240_000,
+  timeout: 600_000,
   expect: { timeout: 20_000 },
   workers: 1,
   reporter: [['list']],
@@ -15,6 +15,7 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${PORT}`,
     launchOptions: { executablePath: findChromium() ?? 'chromium', args: CHROMIUM_FLAGS },
     viewport: { width: 1440, height: 900 },
+    actionTimeout: 60_000,
   },
   webServer: {
     command: 'node scripts/serve.mjs',

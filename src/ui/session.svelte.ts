@@ -89,13 +89,24 @@ export class Session {
   // The tape book
 
   typeReading = (id: MeasurementId, value: Mm): Promise<boolean> =>
-    this.#keepBook(addTape(this.book, id, value, this.today()))
+    this.#keepBook((book) => addTape(book, id, value, this.today()))
   withdrawReading = (id: MeasurementId, index: number): Promise<boolean> =>
-    this.#keepBook(withdrawTape(this.book, id, index))
+    this.#keepBook((book) => withdrawTape(book, id, index))
   propose = (outcomes: EstimateOutcomes): Promise<boolean> =>
-    this.#keepBook(proposeAll(this.book, outcomes, this.today()))
+    this.#keepBook((book) => proposeAll(book, outcomes, this.today()))
 
-  async #keepBook(book: Book): Promise<boolean> {
+  /**
+   * One edit after another, each on the book the one before left: two equal readings typed in
+   * quick succession are two readings, and not one that was united with itself.
+   */
+  #keepBook(change: (book: Book) => Book): Promise<boolean> {
+    const turn = this.#lastEdit.then(() => this.#editBook(change(this.book)))
+    this.#lastEdit = turn.catch(() => false)
+    return turn
+  }
+  #lastEdit: Promise<boolean> = Promise.resolve(true)
+
+  async #editBook(book: Book): Promise<boolean> {
     const kept = await this.#kept(this.#store.saveBook(book))
     if (!kept) return false
     this.book = kept.value

@@ -104,7 +104,7 @@ test('photos → tape → draft → muslin → pinned gape → correction → co
     await page.getByRole('button', { name: 'Find the complaint in these words' }).click()
     await page.getByText('The edge lies close and the side stays plumb').click()
     await page.getByText('Whole fold', { exact: false }).first().click()
-    const amount = page.getByLabel('Whole fold', { exact: true }).last()
+    const amount = page.getByRole('textbox', { name: 'Whole fold' })
     await amount.fill('12 mm')
     await amount.press('Enter')
     await page.getByLabel(/Of that, change/).selectOption('1')
@@ -141,13 +141,11 @@ test('photos → tape → draft → muslin → pinned gape → correction → co
     )
     const clean = await (await browser.newContext()).newPage()
     await clean.goto('/')
-    await clean
-      .getByLabel('Read a file back')
-      .setInputFiles({
-        name: 'broken.json',
-        mimeType: 'application/json',
-        buffer: backup.subarray(0, 900),
-      })
+    await clean.getByLabel('Read a file back').setInputFiles({
+      name: 'broken.json',
+      mimeType: 'application/json',
+      buffer: backup.subarray(0, 900),
+    })
     await expect(clean.getByText('Not read.')).toBeVisible()
     await clean
       .getByLabel('Read a file back')
