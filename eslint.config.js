@@ -4,7 +4,16 @@ import globals from 'globals'
 import ts from 'typescript-eslint'
 
 /** The pure rooms: no page, no clock, no chance, no store. Dates and ids come in as arguments. */
-const PURE = ['units', 'geometry', 'measurements', 'capture', 'draft', 'fitting', 'rounds', 'output']
+const PURE = [
+  'units',
+  'geometry',
+  'measurements',
+  'capture',
+  'draft',
+  'fitting',
+  'rounds',
+  'output',
+]
 const EDGES = ['src/capture/detector*.ts', 'src/capture/photo.ts', 'src/capture/camera-worker.ts']
 
 export default ts.config(
@@ -19,7 +28,10 @@ export default ts.config(
   },
   {
     rules: {
-      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', varsIgnorePattern: '^_' },
+      ],
       '@typescript-eslint/no-explicit-any': 'error',
       'svelte/no-navigation-without-resolve': 'off',
       eqeqeq: 'error',
@@ -36,9 +48,22 @@ export default ts.config(
     rules: {
       'no-restricted-globals': [
         'error',
-        ...['window', 'document', 'navigator', 'localStorage', 'indexedDB', 'fetch', 'Date', 'setTimeout', 'setInterval', 'crypto', 'performance'].map(
-          (name) => ({ name, message: `The pure rooms do not use ${name}; pass what you need as an argument.` }),
-        ),
+        ...[
+          'window',
+          'document',
+          'navigator',
+          'localStorage',
+          'indexedDB',
+          'fetch',
+          'Date',
+          'setTimeout',
+          'setInterval',
+          'crypto',
+          'performance',
+        ].map((name) => ({
+          name,
+          message: `The pure rooms do not use ${name}; pass what you need as an argument.`,
+        })),
       ],
       'no-restricted-properties': [
         'error',
