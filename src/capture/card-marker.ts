@@ -18,34 +18,23 @@ export const MARKER_CELLS = 8
  * own limit of 11 chance patterns pass, at 3 none was seen in 142 rendered rooms.
  */
 const MAX_WRONG_CELLS = 3
-/**
- * A marker large in the picture is missed by the detector's small threshold window, so smaller
- * copies are searched as well.
- */
-const SHRINKS = [1, 2, 3, 4]
-
 export type Corners = readonly [Point, Point, Point, Point]
 
-export interface Sighting {
-  /** Clockwise from the marker's own top left, picture pixels; right to about two `grainPx`. */
-  readonly corners: Corners
-  /** Picture pixels per pixel of the copy it was found in. */
-  readonly grainPx: number
-}
-
-/** Every sighting of our marker, finest copy first; the same marker may be seen in each copy. */
-export function sightMarker(picture: Picture): readonly Sighting[] {
-  return SHRINKS.flatMap((grainPx) => {
-    const config = { dictionaryName: DICTIONARY, maxHammingDistance: MAX_WRONG_CELLS + 1 }
-    // A new detector for each copy: it keeps buffers of the size it saw first.
-    const found = new aruco.AR.Detector(config).detect(shrink(picture, grainPx))
-    return found.flatMap((marker) => {
-      const [a, b, c, d] = marker.corners
-      if (marker.id !== MARKER_ID || !a || !b || !c || !d) return []
-      // The detector's whole numbers name pixels; the middle of a pixel is half a pixel on.
-      const place = (p: Point): Point => ({ x: (p.x + 0.5) * grainPx, y: (p.y + 0.5) * grainPx })
-      return [{ corners: [place(a), place(b), place(c), place(d)] as const, grainPx }]
-    })
+/**
+ * Our markers in a copy of the picture at 1/`shrinkBy` of its size: corners clockwise from the
+ * marker's own top left, in pixels of the picture, right to about two pixels of the copy. A
+ * marker large in the picture is missed by the detector's small window; the copy shows it.
+ */
+export function sightMarker(picture: Picture, shrinkBy: number): readonly Corners[] {
+  const config = { dictionaryName: DICTIONARY, maxHammingDistance: MAX_WRONG_CELLS + 1 }
+  // A new detector each time: it keeps buffers of the size it saw first.
+  const found = new aruco.AR.Detector(config).detect(shrink(picture, shrinkBy))
+  return found.flatMap((marker) => {
+    const [a, b, c, d] = marker.corners
+    if (marker.id !== MARKER_ID || !a || !b || !c || !d) return []
+    // The detector's whole numbers name pixels; the middle of a pixel is half a pixel on.
+    const place = (p: Point): Point => ({ x: (p.x + 0.5) * shrinkBy, y: (p.y + 0.5) * shrinkBy })
+    return [[place(a), place(b), place(c), place(d)] as const]
   })
 }
 

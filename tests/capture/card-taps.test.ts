@@ -1,0 +1,88 @@
+import { describe, expect, test } from 'vitest'
+import { BLACK_SQUARE, ID1, refineTaps, type CardOutcome } from '../../src/capture/card.ts'
+import type { Corners } from '../../src/capture/card-marker.ts'
+import { distance } from '../../src/geometry/point.ts'
+import { cardPaint, cloth, MARKER_7, sheetPaint, shoot, type Shooting } from './card-render.ts'
+
+/** ISO/IEC 7810:2019, ID-1. */
+const [WIDE, HIGH] = [85.6, 53.98]
+
+function cornersOf({ pixelOf }: Shooting, width: number, height: number): Corners {
+  const [a, b] = [width / 2, height / 2]
+  return [pixelOf(-a, -b), pixelOf(a, -b), pixelOf(a, b), pixelOf(-a, b)]
+}
+/** Each tap off by so many pixels, in another direction at each corner. */
+const off = (corners: Corners, px: number, first = 0.7): Corners => {
+  const [a, b, c, d] = corners.map((p, i) => ({
+    x: p.x + px * Math.cos(first + i * 2.1),
+    y: p.y + px * Math.sin(first + i * 2.1),
+  }))
+  if (!a || !b || !c || !d) throw new Error('four corners')
+  return [a, b, c, d]
+}
+const reasonOf = (outcome: CardOutcome): string => (outcome.ok ? 'found' : outcome.reason)
+function worst(outcome: CardOutcome, exact: Corners): number {
+  if (!outcome.ok) throw new Error(outcome.reason)
+  return Math.max(...outcome.card.corners.map((p, i) => distance(p, exact[i] ?? p)))
+}
+
+const across = shoot(cardPaint(WIDE, HIGH, 0.75), cloth(0.2), { tilt: 8, yaw: -10, noise: 2 })
+const exact = cornersOf(across, WIDE, HIGH)
+
+describe('four taps on a bank-size card', () => {
+  // The virtual corner of the rounded card is where its edges would meet: exact in the projection.
+  test.each([0, 2, 5])('taps %d px off come to the same corners', (px) => {
+    const outcome = refineTaps(across.picture, off(exact, px), ID1)
+    expect(worst(outcome, exact)).toBeLessThan(0.3)
+    expect(outcome).toMatchObject({ card: { kind: 'id1', widthMm: WIDE, heightMm: HIGH } })
+  })
+  test.each([0, 1.5, 3, 4.5])('wherever the taps lie round the corners (%d rad)', (first) => {
+    expect(worst(refineTaps(across.picture, off(exact, 4.5, first), ID1), exact)).toBeLessThan(0.3)
+  })
+  test('a dark card on light cloth', () => {
+    const shot = shoot(cardPaint(WIDE, HIGH, 0.04), cloth(0.6), { roll: 12, blurPx: 0.8, noise: 3 })
+    const corners = cornersOf(shot, WIDE, HIGH)
+    expect(worst(refineTaps(shot.picture, off(corners, 4), ID1), corners)).toBeLessThan(0.4)
+  })
+  test('a card held upright has its short side on top', () => {
+    const shot = shoot(cardPaint(HIGH, WIDE, 0.75), cloth(0.2), { yaw: 12 })
+    const corners = cornersOf(shot, HIGH, WIDE)
+    const outcome = refineTaps(shot.picture, off(corners, 3), ID1)
+    expect(worst(outcome, corners)).toBeLessThan(0.3)
+    expect(outcome).toMatchObject({ card: { widthMm: HIGH, heightMm: WIDE } })
+  })
+  test('the black square of a sheet can be tapped too', () => {
+    const shot = shoot(sheetPaint(MARKER_7), cloth(0.25), { tilt: 10 })
+    const corners = cornersOf(shot, 100, 100)
+    const outcome = refineTaps(shot.picture, off(corners, 3), BLACK_SQUARE)
+    expect(worst(outcome, corners)).toBeLessThan(0.3)
+    expect(outcome).toMatchObject({ card: { kind: 'sheet' } })
+  })
+})
+
+describe('taps that give no scale are refused', () => {
+  test('40 px off', () => {
+    expect(reasonOf(refineTaps(across.picture, off(exact, 40), ID1))).not.toBe('found')
+    const shifted = exact.map((p) => ({ x: p.x + 40, y: p.y })) as unknown as Corners
+    expect(reasonOf(refineTaps(across.picture, shifted, ID1))).not.toBe('found')
+  })
+  test('crossed or against the clock', () => {
+    const [a, b, c, d] = exact
+    expect(reasonOf(refineTaps(across.picture, [a, c, b, d], ID1))).toContain('in turn')
+    expect(reasonOf(refineTaps(across.picture, [a, d, c, b], ID1))).toContain('clockwise')
+  })
+  test('on bare cloth', () => {
+    const { picture } = shoot(() => null, cloth(0.25), { noise: 3 })
+    expect(reasonOf(refineTaps(picture, exact, ID1))).toMatch(/stand out|corner near|shape/)
+  })
+  test('on something of another shape', () => {
+    const shot = shoot(cardPaint(60, 60, 0.75), cloth(0.2))
+    const outcome = refineTaps(shot.picture, cornersOf(shot, 60, 60), ID1)
+    expect(reasonOf(outcome)).toContain('do not have the shape')
+  })
+  test('on a card a few pixels large', () => {
+    const shot = shoot(cardPaint(WIDE, HIGH, 0.75), cloth(0.2), { middle: [0, 0, 9000] })
+    const outcome = refineTaps(shot.picture, cornersOf(shot, WIDE, HIGH), ID1)
+    expect(reasonOf(outcome)).toContain('too small')
+  })
+})
