@@ -65,18 +65,20 @@ const breast = join(
 const buttock = ellipsoid([72, 845, -62], [80, 92, 66])
 const shoulderRidge = join(
   40,
-  limb([34, 1398, -36], 40, [148, 1350, -26], 41),
-  limb([52, 1352, -50], 42, [132, 1330, -46], 40),
+  limb([34, 1396, -30], 40, [148, 1350, -26], 41),
+  limb([52, 1348, -46], 42, [132, 1330, -46], 40),
 )
 const collarbone = limb([14, 1366, 22], 14, [120, 1372, 0], 16)
 const neck = join(
-  30,
-  limb([0, 1380, -32], 58, [0, 1490, 0], 51),
-  limb([0, 1392, -52], 42, [0, 1480, -22], 38),
+  24,
+  limb([0, 1385, -26], 54, [0, 1496, 4], 51),
+  limb([0, 1400, -38], 42, [0, 1480, -14], 40),
+  // The last bone of the neck, which is felt at the nape.
+  ellipsoid([0, 1411, -74], [17, 20, 13]),
 )
 
 const trunk: Field = join(
-  46,
+  38,
   torsoField,
   bothSides(shoulderRidge),
   neck,
@@ -86,7 +88,7 @@ const trunk: Field = join(
 )
 
 /** Limbs that share a joint and its radius meet smoothly by themselves; a fillet would be a bulge. */
-const CHAIN = 3
+const CHAIN = 0.5
 const leg = join(
   20,
   join(
