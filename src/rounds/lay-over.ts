@@ -18,7 +18,7 @@ const LETTER: Readonly<Record<Anchor, string>> = {
 export const ANCHOR_WORDS: Readonly<Record<Anchor, string>> = {
   sideNeck: 'side neck',
   apex: 'bust tip',
-  waistFold: 'fold at the waist',
+  waistFold: 'waist',
   nape: 'nape',
 }
 /** What a piece can be laid over on; the first is where most changes show least shifted. */
