@@ -1,0 +1,90 @@
+/** The Compare screen on a session of its own. */
+import { expect, it } from 'vitest'
+import { render } from 'vitest-browser-svelte'
+import { mm } from '../../src/units/length.ts'
+import { Preferences } from '../../src/ui/preferences.svelte.ts'
+import ComparePlace from '../../src/ui/rounds/ComparePlace.svelte'
+import { bookOf, MIDDLE } from '../bodies.ts'
+import OnThePage from './draft/OnThePage.svelte'
+import { seeded } from './draft/seeded.ts'
+
+async function opened(prepare: (made: Awaited<ReturnType<typeof seeded>>) => Promise<void>) {
+  const made = await seeded(bookOf(MIDDLE))
+  await prepare(made)
+  const { session, garment } = made
+  const preferences = new Preferences()
+  const screen = await render(OnThePage, { page: ComparePlace, garment, session, preferences })
+  return { screen, session, garment }
+}
+const twoRounds = async ({ session, garment }: Awaited<ReturnType<typeof seeded>>) => {
+  await session.putOnPaper(garment)
+  await session.turnChoice(garment, 'lengthAdded', mm(15))
+}
+
+it('one round has nothing to lie over yet; its notes and reasons are there', async () => {
+  const { screen } = await opened(async ({ session, garment }) => {
+    await session.putOnPaper(garment)
+  })
+  await expect
+    .element(screen.getByRole('heading', { name: 'One round has nothing to lie over yet.' }))
+    .toBeInTheDocument()
+  await expect
+    .element(screen.getByRole('link', { name: 'Say what muslin 1 does' }).first())
+    .toBeInTheDocument()
+  await expect.element(screen.getByRole('heading', { name: 'Notes' })).toBeInTheDocument()
+})
+
+// 15 mm let out between bust and waist lengthen the fold by 15 mm (slash and spread, 1921).
+it('two rounds: every changed number once, the drawing in words, another anchor moves the old one', async () => {
+  const { screen } = await opened(twoRounds)
+  await expect
+    .element(screen.getByRole('heading', { level: 1 }))
+    .toHaveTextContent('Round 1 with round 2')
+  const row = screen.getByRole('row', { name: /^Back centre/ })
+  await expect.element(row).toHaveTextContent(/\+1\.5$/)
+  const drawing = () => screen.getByRole('group', { name: /^Front, half, round 1 under round 2/ })
+  await expect.element(drawing()).toHaveAccessibleName(/hem/)
+  await screen.getByText('waist', { exact: true }).click()
+  await expect.element(drawing()).toHaveAccessibleName(/neck edge/)
+  await expect.element(drawing()).not.toHaveAccessibleName(/hem/)
+})
+
+it('from a round on paper the next one is begun as it is', async () => {
+  const { screen, session, garment } = await opened(async (made) => {
+    await twoRounds(made)
+    await made.session.putOnPaper(made.garment)
+  })
+  await screen.getByRole('button', { name: 'Start round 3 from here' }).click()
+  await expect.poll(() => session.latest(garment)?.number).toBe(3)
+  expect(session.latest(garment)?.choices.lengthAdded).toBe(15)
+  await expect
+    .element(screen.getByRole('link', { name: 'Put round 3 on paper' }))
+    .toBeInTheDocument()
+})
+
+it('a photo is kept with its muslin; let go, the day stays; a file that is none is refused', async () => {
+  const { screen, session, garment } = await opened(twoRounds)
+  const field = screen.getByLabelText('Add a front photo of muslin 1')
+  await field.upload(new File(['no photo'], 'a.txt', { type: 'text/plain' }))
+  await expect.element(screen.getByRole('alert')).toHaveTextContent('not a photo')
+  await field.upload(await photo())
+  await expect
+    .element(screen.getByRole('img', { name: 'Muslin 1 from the front' }))
+    .toBeInTheDocument()
+  expect(session.roundsOf(garment)[0]?.photos).toMatchObject([{ view: 'front' }])
+  await screen.getByRole('button', { name: 'Let the front photo of round 1 go' }).click()
+  await expect.element(screen.getByText(/^Photo removed on \d{4}-\d\d-\d\d\./)).toBeInTheDocument()
+  expect(session.photos[0]?.here).toBe(false)
+})
+
+/** A grey picture large enough to be taken, made here. */
+async function photo(): Promise<File> {
+  const canvas = new OffscreenCanvas(480, 640)
+  const context = canvas.getContext('2d')
+  if (!context) throw new Error('test: no canvas')
+  context.fillStyle = '#999'
+  context.fillRect(0, 0, 480, 640)
+  return new File([await canvas.convertToBlob({ type: 'image/jpeg' })], 'invented.jpg', {
+    type: 'image/jpeg',
+  })
+}
