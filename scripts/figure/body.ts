@@ -55,6 +55,8 @@ export interface Figure {
   readonly all: Field
   readonly leftArm: Arm
   readonly rightArm: Arm
+  /** Worn over everything, when there is one. */
+  readonly blouse?: Field
 }
 
 const breast = join(

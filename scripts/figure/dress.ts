@@ -11,6 +11,8 @@ export const srgb = (r: number, g: number, b: number): Colour => [
   decodeSrgb(b),
 ]
 
+/** Unbleached cotton. */
+const MUSLIN = srgb(226, 216, 194)
 const SKIN = srgb(222, 176, 148)
 const LIP = srgb(176, 92, 88)
 const EYE_WHITE = srgb(236, 232, 226)
@@ -27,6 +29,7 @@ const SLEEVE_LENGTH = 120
 
 export function colourAt(figure: Figure, p: Vec): Colour {
   const [x, y, z] = p
+  if (figure.blouse && figure.blouse(x, y, z) < 0.6) return MUSLIN
   const parts = [
     figure.hair(x, y, z),
     figure.shoes(x, y, z),

@@ -1,10 +1,12 @@
 /**
  * Writes the pictures the tests photograph nobody with: an invented figure, front, side (camera
- * on her left) and back, and the exact truth about her. Run: npm run fixtures.
+ * on her left) and back, and the exact truth about her. Run: npm run fixtures. One picture alone:
+ * npm run fixtures -- front.
  */
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { ARM_AWAY, ARM_FORWARD, figureWith, type Figure } from './body.ts'
+import { dressed } from './blouse.ts'
 import { cameraAt, dotted, seen, type Camera } from './camera.ts'
 import { openCanvas } from './canvas.ts'
 import { join, type Field } from './field.ts'
@@ -23,6 +25,8 @@ interface View {
   readonly camera: Camera
   /** Her left arm is lifted, so her left shoulder point is not where the tape found it. */
   readonly liftedArm?: true
+  /** Cloth hangs over the landmarks. */
+  readonly fitting?: true
 }
 
 const away = figureWith(ARM_AWAY, ARM_AWAY)
@@ -30,6 +34,9 @@ const sideways = figureWith(ARM_FORWARD, ARM_AWAY)
 
 const torsoAndLegs = (figure: Figure): Field => join(40, figure.trunk, figure.legs)
 
+const muslin = dressed(away)
+
+/** The three measuring photos, and one of a fitting, of which only the camera is true. */
 const VIEWS: readonly View[] = [
   {
     name: 'front',
@@ -61,6 +68,17 @@ const VIEWS: readonly View[] = [
       { azimuth: 178.5, distance: 2230, height: 1150 },
       { pan: 0.5, pitch: -5, roll: 0.3 },
     ),
+  },
+  {
+    name: 'muslin-front',
+    figure: muslin,
+    sheet: hang((x, y, z) => muslin.blouse?.(x, y, z) ?? Infinity, [0, 0, 1], 0),
+    camera: cameraAt(
+      SIZE,
+      { azimuth: -1, distance: 2240, height: 1130 },
+      { pan: 0.3, pitch: -4.6, roll: -0.3 },
+    ),
+    fitting: true,
   },
 ]
 
@@ -100,6 +118,7 @@ const rounded = (_: string, value: unknown): unknown =>
 async function main(): Promise<void> {
   const canvas = await openCanvas()
   if (!canvas) throw new Error('figure: no Chromium found to write JPEG; set CHROMIUM to its path')
+  const only = process.argv[2]
   mkdirSync(OUT, { recursive: true })
   const { landmarks, measures } = truthOf(away)
   const truth = {
@@ -109,12 +128,15 @@ async function main(): Promise<void> {
     pixels: '(0, 0) is the top left corner of the top left pixel; no lens distortion',
     measures,
     landmarks,
-    views: Object.fromEntries(VIEWS.map((view) => [view.name, viewTruth(view, landmarks)])),
+    views: Object.fromEntries(
+      VIEWS.filter((view) => !view.fitting).map((view) => [view.name, viewTruth(view, landmarks)]),
+    ),
   }
   const text = JSON.stringify(truth, rounded, 1).replace(/\n\s+(?=[-\d\]])/g, ' ')
   writeFileSync(`${OUT}figure.json`, `${text}\n`)
   try {
     for (const [i, view] of VIEWS.entries()) {
+      if (only && view.name !== only) continue
       const picture = draw(view.figure, view.sheet, view.camera, 20 + i)
       const jpeg = await canvas.encode(picture, QUALITY)
       writeFileSync(`${OUT}figure-${view.name}.jpg`, jpeg)

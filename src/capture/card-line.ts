@@ -1,7 +1,7 @@
 /**
  * A straight line through places of which some are wrong: a finger over the edge, a crease, the
  * start of a rounded corner. Iteratively reweighted least squares with Tukey's biweight
- * (Huber, Ronchetti: Robust Statistics, 2nd ed., chapters 4 and 7).
+ * (Huber, Ronchetti: Robust Statistics, 2nd ed.; the two constants below are from memory).
  */
 
 /** Weight falls to nothing at this many spreads: Tukey's biweight, 95 % efficiency, 4.685. */
@@ -9,6 +9,8 @@ const TUKEY = 4.685
 /** Median absolute deviation to standard deviation of a normal spread. */
 const MAD_TO_SD = 1.4826
 const SMALLEST_SPREAD_PX = 0.03
+/** Fewer trusted places, or all of them in one spot, give no line. */
+const [LEAST_PLACES, FLAT] = [3, 1e-6]
 
 /** d = start + slope t by reweighted least squares, begun from the middle value. */
 export function steadyLine(
@@ -19,23 +21,23 @@ export function steadyLine(
   for (let turn = 0; turn < 8; turn++) {
     const away = places.map((p) => p.d - start - slope * p.t)
     const spread = Math.max(SMALLEST_SPREAD_PX, MAD_TO_SD * median(away.map(Math.abs)))
-    const [w, wt, wtt, wd, wtd, wrr] = [0, 0, 0, 0, 0, 0].map(() => ({ sum: 0 }))
-    if (!w || !wt || !wtt || !wd || !wtd || !wrr) return null
-    places.forEach(({ t, d }, i) => {
-      const u = (away[i] ?? 0) / (TUKEY * spread)
+    let [w, wt, wtt, wd, wtd, wrr] = [0, 0, 0, 0, 0, 0]
+    for (const [i, { t, d }] of places.entries()) {
+      const off = away[i] ?? 0
+      const u = off / (TUKEY * spread)
       const weight = Math.abs(u) < 1 ? (1 - u * u) ** 2 : 0
-      w.sum += weight
-      wt.sum += weight * t
-      wtt.sum += weight * t * t
-      wd.sum += weight * d
-      wtd.sum += weight * t * d
-      wrr.sum += weight * (away[i] ?? 0) ** 2
-    })
-    const det = w.sum * wtt.sum - wt.sum ** 2
-    if (w.sum < 3 || det < 1e-6) return null
-    start = (wtt.sum * wd.sum - wt.sum * wtd.sum) / det
-    slope = (w.sum * wtd.sum - wt.sum * wd.sum) / det
-    residual = Math.sqrt(wrr.sum / w.sum)
+      w += weight
+      wt += weight * t
+      wtt += weight * t * t
+      wd += weight * d
+      wtd += weight * t * d
+      wrr += weight * off * off
+    }
+    const det = w * wtt - wt * wt
+    if (w < LEAST_PLACES || det < FLAT) return null
+    start = (wtt * wd - wt * wtd) / det
+    slope = (w * wtd - wt * wd) / det
+    residual = Math.sqrt(wrr / w)
   }
   return { start, slope, residual }
 }
