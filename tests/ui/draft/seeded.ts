@@ -1,0 +1,30 @@
+/** A session on the browser's own database, emptied first, with invented numbers and one garment. */
+import type { Book } from '../../../src/measurements/book.ts'
+import { openStore, type Store } from '../../../src/storage/store.ts'
+import { Session } from '../../../src/ui/session.svelte.ts'
+import { INVENTED_ON } from '../../bodies.ts'
+
+let opened: Store | undefined
+
+export async function seeded(book: Book): Promise<{ session: Session; garment: string }> {
+  opened?.close()
+  await new Promise<void>((done, failed) => {
+    const gone = indexedDB.deleteDatabase('tapetrue')
+    gone.onsuccess = () => done()
+    gone.onerror = () => failed(new Error('the database of the test before is still open'))
+  })
+  const result = await openStore({ today: () => INVENTED_ON })
+  if (!result.ok) throw new Error(result.sentence)
+  const { store } = result
+  opened = store
+  await store.saveBook(book)
+  let count = 0
+  const session = new Session(store, {
+    now: () => new Date(`${INVENTED_ON}T10:00:00Z`),
+    newId: () => `id-${(count += 1)}`,
+  })
+  await session.open()
+  const garment = await session.hang('blouse', 'Invented blouse')
+  if (garment === undefined) throw new Error(session.problem)
+  return { session, garment }
+}
