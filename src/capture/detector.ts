@@ -6,8 +6,8 @@
 import { createDetector, SupportedModels } from '@tensorflow-models/pose-detection'
 import { setWasmPaths } from '@tensorflow/tfjs-backend-wasm'
 import * as tf from '@tensorflow/tfjs-core'
-import type { Person } from './person.ts'
-import type { Picture } from './picture.ts'
+import { mirroredPerson, type Person } from './person.ts'
+import { mirrored, type Picture } from './picture.ts'
 
 export interface Detector {
   /** The person of the picture, or undefined when the model sees none. */
@@ -51,27 +51,34 @@ export async function openDetector(files: DetectorFiles): Promise<Detector> {
     detectorModelUrl: files.detector,
     landmarkModelUrl: files.landmarks,
   })
+  const look = async (picture: Picture): Promise<Person | undefined> => {
+    // Without a reset the next still is searched where the last person stood.
+    detector.reset()
+    const input = tf.tensor3d(rgb(picture), [picture.height, picture.width, 3], 'int32')
+    try {
+      const [pose] = await detector.estimatePoses(input, { maxPoses: 1, flipHorizontal: false })
+      if (!pose) return undefined
+      const joints = pose.keypoints.map(({ name, x, y, score }) => [
+        name ?? '',
+        { at: { x, y }, score: score ?? 0 },
+      ])
+      const tensor = await pose.segmentation?.mask.toTensor()
+      if (!tensor) throw new Error('pose model: a person came without a mask')
+      const data = await alphaOf(tensor)
+      tensor.dispose()
+      const mask = { width: picture.width, height: picture.height, data }
+      return { score: pose.score ?? 0, joints: Object.fromEntries(joints), mask }
+    } finally {
+      input.dispose()
+    }
+  }
   return {
     find: async (picture) => {
-      // Without a reset the next still is searched where the last person stood.
-      detector.reset()
-      const input = tf.tensor3d(rgb(picture), [picture.height, picture.width, 3], 'int32')
-      try {
-        const [pose] = await detector.estimatePoses(input, { maxPoses: 1, flipHorizontal: false })
-        if (!pose) return undefined
-        const joints = pose.keypoints.map(({ name, x, y, score }) => [
-          name ?? '',
-          { at: { x, y }, score: score ?? 0 },
-        ])
-        const tensor = await pose.segmentation?.mask.toTensor()
-        if (!tensor) throw new Error('pose model: a person came without a mask')
-        const data = await alphaOf(tensor)
-        tensor.dispose()
-        const mask = { width: picture.width, height: picture.height, data }
-        return { score: pose.score ?? 0, joints: Object.fromEntries(joints), mask }
-      } finally {
-        input.dispose()
-      }
+      const person = await look(picture)
+      if (person) return person
+      // A person just below the model's threshold is often found in the mirrored picture.
+      const turned = await look(mirrored(picture))
+      return turned && mirroredPerson(turned)
     },
     close: () => detector.dispose(),
   }

@@ -25,7 +25,7 @@ export function estimatesFrom(readings: Readings): EstimateOutcomes {
   const people = VIEWS.flatMap((view) => readings[view] ?? []).filter(({ person }) => person.ok)
   const [first] = people
   if (first && people.every(({ card }) => !card.ok)) return allRefused(noCard(first))
-  const shared = shareLevels(readings)
+  const shared = withBuild(shareLevels(readings))
   const bustBreadth = breadth(shared, 'bust')
   const waistBreadth = breadth(shared, 'waist')
   const hipBreadth = breadth(shared, 'hip')
@@ -48,6 +48,23 @@ export function estimatesFrom(readings: Readings): EstimateOutcomes {
     waistGirth: girth('waist', waistBreadth, waistDepth),
     hipGirth: girth('hip', hipBreadth, hipDepth),
   }
+}
+
+/**
+ * A first, rougher depth and breadth tell how far the card hangs before the middle of this body;
+ * with that every scale is taken again.
+ */
+function withBuild(readings: Readings): Readings {
+  const [bust, hip] = [depth(readings, 'bust'), breadth(readings, 'hip')]
+  const build = {
+    ...(bust.ok ? { bustDepth: bust.estimate.value } : {}),
+    ...(hip.ok ? { hipBreadth: hip.estimate.value } : {}),
+  }
+  const known = VIEWS.flatMap((view) => {
+    const reading = readings[view]
+    return reading ? [[view, { ...reading, build }] as const] : []
+  })
+  return Object.fromEntries(known)
 }
 
 function allRefused(reason: string): EstimateOutcomes {

@@ -32,6 +32,8 @@ const BUST_LEVEL_SD = 0.016
 const HIP_BELOW = 0.03
 /** Above the hand that hangs beside the hip the front line is free: height and its run-on to the hip level. */
 const HIP_FRONT = { seenAt: 0.9, furtherBack: 0.051, sd: 0.018 } as const
+/** The front line of a chest moves by less than this from one row to the next, in torsos. */
+const ARM_JUMP = 0.025
 /** A chest that projects less than this beyond its neighbours, px, has no foremost place to trust. */
 const LEAST_PROJECTION_PX = 1
 
@@ -74,7 +76,8 @@ export function placeSide(
     )
   }
 
-  const foremost = extremeLevel(between(BUST_ZONE), (row) => front(row) * facing)
+  const chest = belowArm(between(BUST_ZONE), front, frame.torso)
+  const foremost = extremeLevel(chest, (row) => front(row) * facing)
   const bustY = foremost ?? frame.level(BUST.side.at)
   const bustSd = (foremost === undefined ? BUST.side.sd : BUST_LEVEL_SD) * frame.torso
   const bustFrom =
@@ -128,6 +131,20 @@ function napeLevel(
   const byShoulder = shoulder.y - NAPE_ABOVE_SHOULDER.at * torso
   if (!hollow) return (byEar + byShoulder) / 2
   return (2 * (hollow.y + 0.5 + NAPE_BELOW_HOLLOW.at * torso) + byEar + byShoulder) / 4
+}
+
+/** The rows under an arm lifted forward: going up, its lower edge is a jump of the front line. */
+function belowArm(
+  rows: readonly OutlineRow[],
+  front: (row: OutlineRow) => number,
+  torso: number,
+): readonly OutlineRow[] {
+  for (let k = rows.length - 1; k > 0; k--) {
+    const [here, above] = [rows[k], rows[k - 1]]
+    if (here && above && Math.abs(front(above) - front(here)) > ARM_JUMP * torso)
+      return rows.slice(k)
+  }
+  return rows
 }
 
 /** The row where `reach` is greatest, between rows where it is less; undefined at the zone's end. */

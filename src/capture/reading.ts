@@ -6,6 +6,7 @@
 import type { Point } from '../geometry/point.ts'
 import type { CardOutcome } from './card.ts'
 import type { Joint } from './person.ts'
+import type { Build } from './scale.ts'
 
 export const VIEWS = ['front', 'side', 'back'] as const
 export type View = (typeof VIEWS)[number]
@@ -72,6 +73,8 @@ export interface ViewReading {
   readonly outline: readonly OutlineRow[]
   /** Which way she looks in a side view: -1 to the left of the picture, 1 to the right. */
   readonly facing: -1 | 1
+  /** Set while estimates are made: what the other photographs say of her build. */
+  readonly build?: Build
 }
 
 export type Readings = Readonly<Partial<Record<View, ViewReading>>>

@@ -2,7 +2,7 @@
  * Millimetres per pixel where the body is, not where the card is. A card nearer to the camera than
  * what is measured looks larger and makes every length too short: 150 mm at 2.5 m is 6 %. How far
  * the card hangs before the body's middle plane depends on where it is held, and is known on
- * average; the focal length of a phone is taken as usual. Distances mm, px.
+ * average, better with her own depth and breadth; the focal length of a phone is taken as usual. Distances mm, px.
  */
 import type { Point } from '../geometry/point.ts'
 import { bodyFrame } from './frame.ts'
@@ -13,30 +13,85 @@ export type CardPlace = 'waist' | 'hand'
 type CardKind = 'sheet' | 'id1'
 
 interface Offset {
+  /** For a body of the bench's mean build. */
   readonly mm: number
   readonly sd: number
+  /** More for each mm of bust depth (front, back) or hip breadth (side) above the mean build. */
+  readonly perMm: number
+  /**
+   * Standard deviation once the build is known. Wider than on the bench (8 to 20 mm): its bodies
+   * share one skeleton; a figure of another make lay 40 mm off (tests/photos).
+   */
+  readonly sdKnown: number
 }
 
+/** How deep and how wide she is, mm, from the other photographs. */
+export interface Build {
+  readonly bustDepth?: number
+  readonly hipBreadth?: number
+}
+/** Mean build of the bench's bodies, mm. */
+export const MEAN_BUILD = { bustDepth: 235, hipBreadth: 374 } as const
+
 /**
- * Middle plane of the body minus card, towards the camera positive. Source: means and standard
- * deviations over 16 rendered bodies with cards hung below the waist or held in one hand
- * (common-practice poses); a card at the waist cord of a side view: half a waist breadth and a bit.
+ * Middle plane of the body minus card, towards the camera positive. Source: straight lines through
+ * 16 rendered bodies with cards hung below the waist or held in one hand (128 pictures; the card's
+ * poses are common practice). A card in the hand follows the arm, not the build, seen from front
+ * and back; from the side the hand hangs beside the hip.
  */
 const CARD_BEFORE_BODY: Readonly<
   Record<View, Readonly<Record<CardPlace, Readonly<Record<CardKind, Offset>>>>>
 > = {
   front: {
-    waist: { sheet: { mm: 173, sd: 44 }, id1: { mm: 156, sd: 35 } },
-    hand: { sheet: { mm: 138, sd: 50 }, id1: { mm: 130, sd: 45 } },
+    waist: {
+      sheet: { mm: 166, sd: 42, perMm: 0.9, sdKnown: 26 },
+      id1: { mm: 161, sd: 40, perMm: 0.95, sdKnown: 28 },
+    },
+    hand: {
+      sheet: { mm: 136, sd: 48, perMm: 0, sdKnown: 48 },
+      id1: { mm: 130, sd: 45, perMm: 0, sdKnown: 45 },
+    },
   },
   side: {
-    waist: { sheet: { mm: 160, sd: 30 }, id1: { mm: 155, sd: 30 } },
-    hand: { sheet: { mm: 345, sd: 28 }, id1: { mm: 346, sd: 26 } },
+    waist: {
+      sheet: { mm: 198, sd: 21, perMm: 0.44, sdKnown: 22 },
+      id1: { mm: 198, sd: 25, perMm: 0.44, sdKnown: 24 },
+    },
+    hand: {
+      sheet: { mm: 345, sd: 28, perMm: 0.5, sdKnown: 24 },
+      id1: { mm: 346, sd: 26, perMm: 0.5, sdKnown: 24 },
+    },
   },
   back: {
-    waist: { sheet: { mm: 118, sd: 22 }, id1: { mm: 86, sd: 29 } },
-    hand: { sheet: { mm: -46, sd: 45 }, id1: { mm: -47, sd: 50 } },
+    waist: {
+      sheet: { mm: 118, sd: 24, perMm: 0.33, sdKnown: 22 },
+      id1: { mm: 85, sd: 29, perMm: 0.4, sdKnown: 28 },
+    },
+    hand: {
+      sheet: { mm: -45, sd: 42, perMm: 0, sdKnown: 42 },
+      id1: { mm: -45, sd: 48, perMm: 0, sdKnown: 48 },
+    },
   },
+}
+
+function cardOffset(
+  view: View,
+  offset: Offset,
+  build: Build | undefined,
+): { mm: number; sd: number } {
+  const measure = view === 'side' ? 'hipBreadth' : 'bustDepth'
+  const known = build?.[measure]
+  if (known === undefined) return offset
+  return { mm: offset.mm + offset.perMm * (known - MEAN_BUILD[measure]), sd: offset.sdKnown }
+}
+
+/**
+ * How far the apexes lie before the middle plane: the deeper the bust, the further. Straight line
+ * through the 16 bodies; without a depth their mean.
+ */
+export function apexesBefore(build: Build | undefined): { mm: number; sd: number } {
+  const depth = build?.bustDepth
+  return depth === undefined ? { mm: 172, sd: 30 } : { mm: 8 + 0.7 * depth, sd: 20 }
 }
 
 /**
@@ -44,6 +99,8 @@ const CARD_BEFORE_BODY: Readonly<
  * 69.4 degrees of a lens "26 mm" on 36 mm film (common in phones, from memory) and longer ones.
  */
 const FOCAL = 0.748
+/** Fields of 60 to 75 degrees are met: the focal length strays by this share. */
+const FOCAL_SD = 0.07
 /** Card edges in the picture: refined to this share of their length, beside the fit's own residual. */
 const EDGE_SHARE = 0.002
 /** A card nearer to a wrist than this, in torsos, is held in that hand. */
@@ -65,13 +122,18 @@ export function scaleAt(reading: ViewReading, behind: number, spread: number): S
   if (!reading.card.ok) return undefined
   const { mmPerPx, corners, residualPx, kind } = reading.card.card
   const place = cardPlace(reading)
-  const offset = CARD_BEFORE_BODY[reading.view][place][kind]
+  const offset = cardOffset(
+    reading.view,
+    CARD_BEFORE_BODY[reading.view][place][kind],
+    reading.build,
+  )
   const focal = FOCAL * Math.max(reading.size.width, reading.size.height)
   const there = mmPerPx + (offset.mm + behind) / focal
   const edge = Math.hypot(corners[1].x - corners[0].x, corners[1].y - corners[0].y)
   // Four edges, two ends each, share the residual.
   const card = Math.hypot(EDGE_SHARE, residualPx / edge / 2)
-  const depth = Math.hypot(offset.sd, spread) / focal / there
+  const lens = FOCAL_SD * (offset.mm + behind)
+  const depth = Math.hypot(offset.sd, spread, lens) / focal / there
   const name = kind === 'sheet' ? 'sheet' : 'card'
   const words = place === 'waist' ? `${name} hung at the waist` : `${name} held in the hand`
   return { mmPerPx: there, sdShare: Math.hypot(card, depth), words }

@@ -47,13 +47,23 @@ interface Strip {
   /** -0.5 at the left edge of the trunk, 0.5 at the right. */
   readonly across: number
   readonly grey: readonly number[]
+  /** The strip's columns lie within those of the card. */
+  readonly behindCard: boolean
 }
+/** How far each row stands out; undefined where the card hides it. */
+type Line = readonly (number | undefined)[]
 interface Search {
   readonly from: number
   readonly to: number
   readonly seen: keyof typeof LEAST_SHARE
-  /** Columns where a card hides the trunk. */
-  readonly hidden?: { readonly left: number; readonly right: number }
+  /** Where a card hides the trunk, px. */
+  readonly hidden?: Hidden
+}
+export interface Hidden {
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
 }
 
 export function findBand(
@@ -66,10 +76,12 @@ export function findBand(
   if (!centre || to - from < 8) return undefined
   const width = centre.right - centre.left
   const strips = stripsOf(picture, trunk, search, width)
-  if (strips.length < LEAST_STRIPS) return undefined
   const finds = HALF_HEIGHTS.flatMap((half) => {
     const reach = Math.max(2, Math.round(half * width * 1.6))
-    const lines = strips.map((strip) => ridge(strip.grey, reach))
+    const lines = strips.map(({ grey, behindCard }) => {
+      const line = ridge(grey, reach)
+      return behindCard && search.hidden ? uncovered(line, search.hidden, from, reach) : line
+    })
     return [1, -1].flatMap((sign) => {
       const strength = (curve: Curve): number =>
         strengthOf(curve, strips, lines, width, sign, LEAST_SHARE[search.seen])
@@ -110,24 +122,30 @@ function strongestPerRow(rows: number, strength: (curve: Curve) => number) {
 function strengthOf(
   { middle, bow, tilt }: Curve,
   strips: readonly Strip[],
-  lines: readonly (readonly number[])[],
+  lines: readonly Line[],
   width: number,
   sign: number,
   leastShare: number,
   most = FULL_CONTRAST,
 ): number {
-  let [sum, clear] = [0, 0]
+  let [sum, clear, open] = [0, 0, 0]
   strips.forEach(({ across }, k) => {
     const row = middle + (4 * bow * across * across + tilt * across) * width
     const line = lines[k] ?? []
     const below = Math.floor(row)
-    const value =
-      ((line[below] ?? 0) * (below + 1 - row) + (line[below + 1] ?? 0) * (row - below)) * sign
+    if (below < 0 || below + 1 >= line.length) {
+      open += 1
+      return
+    }
+    const [upper, lower] = [line[below], line[below + 1]]
+    if (upper === undefined || lower === undefined) return
+    open += 1
+    const value = (upper * (below + 1 - row) + lower * (row - below)) * sign
     if (leastShare > 0 && value <= LEAST_CONTRAST) return
     clear += 1
     sum += Math.min(Math.max(0, value), most)
   })
-  return clear < leastShare * strips.length ? 0 : sum / strips.length
+  return open < LEAST_STRIPS || clear < leastShare * open ? 0 : sum / open
 }
 
 /** Steps the curve to its strongest place, a quarter of a pixel at a time at the end. */
@@ -167,22 +185,30 @@ function stripsOf(
   return Array.from({ length: STRIPS }, (_, k) => {
     const across = (k / (STRIPS - 1) - 0.5) * (1 - 2 * OUTER_SHARE)
     const grey: number[] = []
-    let covered = false
+    let behindCard = false
     for (let y = from; y < to; y++) {
       const row = rowAt(trunk, y)
       const x = row ? (row.left + row.right) / 2 + across * (row.right - row.left) : 0
-      covered ||= hidden !== undefined && x > hidden.left - half && x < hidden.right + half
+      behindCard ||= hidden !== undefined && x > hidden.left - half && x < hidden.right + half
       let sum = 0
       for (let dx = -half; dx <= half; dx++) sum += luma(picture, Math.floor(x) + dx, y)
       grey.push(sum / (2 * half + 1))
     }
-    return { across, grey, covered }
-  }).filter((strip) => !strip.covered)
+    return { across, grey, behindCard }
+  })
+}
+
+/** Blanks the rows whose neighbours at `reach` lie on the card. */
+function uncovered(line: Line, { top, bottom }: Hidden, from: number, reach: number): Line {
+  return line.map((value, k) =>
+    from + k + reach >= top && from + k - reach <= bottom ? undefined : value,
+  )
 }
 
 /** Triangle-weighted mean over `reach` rows to each side. */
-function softened(line: readonly number[], reach: number): number[] {
-  return line.map((_, k) => {
+function softened(line: Line, reach: number): (number | undefined)[] {
+  return line.map((own, k) => {
+    if (own === undefined) return undefined
     let [sum, weights] = [0, 0]
     for (let d = -reach; d <= reach; d++) {
       const weight = reach + 1 - Math.abs(d)

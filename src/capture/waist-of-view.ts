@@ -7,7 +7,7 @@ import type { BodyFrame } from './frame.ts'
 import type { Picture } from './picture.ts'
 import { WAIST, WAIST_ZONE } from './proportions.ts'
 import type { OutlineRow, View } from './reading.ts'
-import { findBand } from './waist-band.ts'
+import { findBand, type Hidden } from './waist-band.ts'
 import { NO_INDENT, narrowestLevel } from './waist-level.ts'
 
 export interface WaistOfView {
@@ -25,8 +25,14 @@ export interface WaistOfView {
 const BAND_SD_PX = 1.5
 /** Without a card the outline is judged at the usual torso, shoulder to hip joint, mm (same bench). */
 const USUAL_TORSO_MM = 490
-/** Paper round the black square of the sheet, in sides of the square: 24 mm of 100. */
-const PAPER_MARGIN = { sheet: 0.25, id1: 0.05 } as const
+/**
+ * Paper round the black square of the sheet, in sides of the square: A5 upright has 24 mm beside it
+ * and 79 below, A5 across 55 mm beside and 24 above.
+ */
+const PAPER = {
+  sheet: { beside: 0.45, above: 0.24, below: 0.8 },
+  id1: { beside: 0.05, above: 0.05, below: 0.05 },
+} as const
 
 export const NO_BAND_SIDE =
   'No elastic is seen at the waist in the side photo. Tie one and take the photo again, or drag the ' +
@@ -41,7 +47,7 @@ export function waistOfView(
   seenFrom: number,
 ): WaistOfView {
   const [from, to] = WAIST_ZONE.band.map((share) => Math.round(frame.level(share)))
-  const hidden = behind(card, from ?? 0, to ?? 0)
+  const hidden = behind(card)
   const band = findBand(picture, trunk, {
     from: from ?? 0,
     to: to ?? 0,
@@ -79,14 +85,17 @@ export function waistOfView(
   }
 }
 
-/** Columns a card hung in front of the trunk hides within these rows. */
-function behind(outcome: CardOutcome, from: number, to: number) {
+/** What a card hung in front of the trunk hides, its paper included; the paper may lie either way. */
+function behind(outcome: CardOutcome): Hidden | undefined {
   if (!outcome.ok) return undefined
   const { corners, kind } = outcome.card
   const [xs, ys] = [corners.map((p) => p.x), corners.map((p) => p.y)]
   const side = Math.max(...xs) - Math.min(...xs)
-  const tall = kind === 'sheet' ? side : 0
-  if (Math.min(...ys) - tall > to || Math.max(...ys) + tall < from) return undefined
-  const margin = PAPER_MARGIN[kind] * side
-  return { left: Math.min(...xs) - margin, right: Math.max(...xs) + margin }
+  const { beside, above, below } = PAPER[kind]
+  return {
+    left: Math.min(...xs) - beside * side,
+    right: Math.max(...xs) + beside * side,
+    top: Math.min(...ys) - above * side,
+    bottom: Math.max(...ys) + below * side,
+  }
 }

@@ -105,7 +105,7 @@ describe('the elastic at the waist', () => {
   })
 
   it('reads the line beside a card that hides the middle', () => {
-    const hidden = { left: 90, right: 150 }
+    const hidden = { left: 90, right: 150, top: 80, bottom: 199 }
     const card = cloth((x, y) =>
       x >= 90 && x < 150 && y >= 80 ? 250 : y >= 98 && y < 103 ? 230 : undefined,
     )

@@ -4,16 +4,15 @@
  */
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import type { Readings } from '../reading.ts'
+import { apexesBefore } from '../scale.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf } from './scene.ts'
-
-/** Apexes nearer to the camera than the middle plane (bench, see scale.ts). */
-const APEX_PLANE = { behind: -171, sd: 30 }
 
 export function apexSpacing(readings: Readings): EstimateOutcome {
   const found = pointsOf(readings, 'front', ['apexLeft', 'apexRight'])
   if (!found.ok) return found
   const { apexLeft, apexRight } = found.at
-  const scale = scaleIn(found.reading, APEX_PLANE.behind, APEX_PLANE.sd)
+  const before = apexesBefore(found.reading.build)
+  const scale = scaleIn(found.reading, -before.mm, before.sd)
   const px = Math.hypot(apexLeft.at.x - apexRight.at.x, apexLeft.at.y - apexRight.at.y)
   const sdPx = Math.hypot(apexLeft.sdPx, apexRight.sdPx)
   return together([

@@ -16,6 +16,8 @@ const SURVEY: Readonly<Record<Level, { base: number; b: number; d: number; resid
 }
 /** Bias of the same equation in another population, mm: -4 to -26 in two others, with larger spread. */
 const OTHER_POPULATION_SD = 20
+/** Normal distribution: the survey is large (any table). */
+const NINE_IN_TEN = 1.645
 /** Even a perfect photo gives no girth better than this, nine times in ten, mm (same source). */
 export const BEST_PM90 = 40
 
@@ -30,7 +32,7 @@ export function girth(
   const [wide, deep] = [breadth.estimate, depth.estimate]
   const value = base + b * wide.value + d * deep.value
   const photo = Math.hypot(b * wide.pm90, d * deep.pm90)
-  const pm90 = Math.hypot(photo, 1.645 * Math.hypot(residual, OTHER_POPULATION_SD))
+  const pm90 = Math.hypot(photo, NINE_IN_TEN * Math.hypot(residual, OTHER_POPULATION_SD))
   const basis = `breadth and depth of the photos, proportions of 3183 women; a check, not a measure`
   return { ok: true, estimate: { value: mm(value), pm90: mm(Math.max(BEST_PM90, pm90)), basis } }
 }
