@@ -57,6 +57,11 @@ export function segmentLength(s: Segment, t0 = 0, t1 = 1): number {
     case 'arc':
       return s.radius * Math.abs(s.sweep) * (t1 - t0)
     case 'cubic':
+      // Halving would go on for ever on a curve that is no curve; that is our own mistake.
+      if (
+        !Number.isFinite(s.from.x + s.from.y + s.c1.x + s.c1.y + s.c2.x + s.c2.y + s.to.x + s.to.y)
+      )
+        throw new Error(`segmentLength: a cubic without numbers, from (${s.from.x}, ${s.from.y})`)
       return halving(s, t0, t1, quadrature(s, t0, t1), 0, bent(s) ? BENT.depth : 0)
   }
 }

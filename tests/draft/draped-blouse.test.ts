@@ -172,6 +172,17 @@ describe('soundness, over bodies and choices', () => {
 import { CHOICES, type ChoiceId } from '../../src/draft/choices.ts'
 const choiceEnd = (id: ChoiceId, end: 'min' | 'max') => CHOICES[id][end]
 
+describe('numbers that cannot lie together', () => {
+  // Waist at 336 − 21 = 315 and underarm at 290 + 25 = 315: no side seam is left between them.
+  test('an underarm on the waist is refused with both levels, and does not run on for ever', () => {
+    const person = body({ napeToWaist: 336, napeToArmpitLevel: 290 })
+    const choices = { ...standardChoices(), lengthAdded: mm(-21) }
+    expect(() => draft('blouse', person, choices)).toThrow(
+      'back: the underarm at 315 mm leaves no side above the waist at 315 mm',
+    )
+  })
+})
+
 describe('steps', () => {
   test('read like a drafting book, in centimetres and in inches', () => {
     const { steps } = draft('blouse', body(), standardChoices())

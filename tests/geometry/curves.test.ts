@@ -59,6 +59,10 @@ describe('length', () => {
   test('of a quarter circle of radius 180 is 90π', () => {
     expect(segmentLength(arc(point(3, 4), 180, 0, Math.PI / 2))).toBeCloseTo(90 * Math.PI, 9)
   })
+  test('of a curve without numbers is our own mistake and says so', () => {
+    const broken = cubic(point(0, 0), point(NaN, 5), point(100, 40), point(100, 110))
+    expect(() => segmentLength(broken)).toThrow('a cubic without numbers')
+  })
   test('half way along a cubic leaves half its length on either side', () => {
     fc.assert(
       fc.property(anyCubic, (c) => {

@@ -269,9 +269,16 @@ function shapeWaist(s: Sheet, body: Body, choices: Choices, piece: 'back' | 'fro
   s.dart('M', dart, up, low('backDartLow'), 'legs equal in pairs')
 }
 
+/** Less side seam than this between underarm and waist is no seam. Common practice, no source. */
+const LEAST_SIDE = 20
+
 function sideAndHem(s: Sheet, body: Body): void {
   const [u, d, w, x, hem] = [s.at('U'), s.at('D'), s.at('W'), s.at('X'), s.at('L').y]
   const through = [u, ...(d.y - u.y > 1 ? [point(u.x, d.y)] : []), w, ...highHip(s, body), x]
+  if (!(w.y - u.y >= LEAST_SIDE))
+    throw new Error(
+      `${s.piece}: the underarm at ${u.y} mm leaves no side above the waist at ${w.y} mm`,
+    )
   const below = hem > x.y ? [point(x.x, hem)] : []
   const side = cutAtLevel(sideCurve([...through, ...below]), hem)
   const foot = side.at(-1)
