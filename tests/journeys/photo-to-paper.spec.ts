@@ -50,6 +50,29 @@ async function shownLength(page: Page, row: RegExp): Promise<readonly [number, n
   return [Number(cells[0]), Number(cells[1])]
 }
 
+const printedCm = (length: number): number => Math.round(length) / 10
+
+/**
+ * The blouse of the invented numbers by plane trigonometry alone. Back S (100, −25) and U
+ * (940/4 + 22, 186 + 25): overarm L = |SU|. Front S is 2 mm higher (426 − 424), T lies on the nape
+ * level at L, the arc's centre K slides by t = (L² − |SU|²) / (2(L − u·SU)). Pinned half way along
+ * the arc at P: θ = 2·asin(w / 2|AP|); the dart is 28 wide at R = √(165² + 14²) from the apex A.
+ */
+function exactRotation(w: number): { mouthBefore: number; mouthAfter: number } {
+  const [ux, uy, sx, sy] = [257, 211, 100, -27]
+  const L = Math.hypot(ux - 100, uy + 25)
+  const tx = sx + Math.sqrt(L * L - sy * sy)
+  const [alongX, alongY] = [(tx - sx) / L, -sy / L]
+  const [dx, dy] = [ux - sx, uy - sy]
+  const t = (L * L - dx * dx - dy * dy) / (2 * (L - (alongX * dx + alongY * dy)))
+  const [kx, ky] = [sx + t * alongX, sy + t * alongY]
+  const middle = (Math.atan2(0 - ky, tx - kx) + Math.atan2(uy - ky, ux - kx)) / 2
+  const [px, py] = [kx + (L - t) * Math.cos(middle), ky + (L - t) * Math.sin(middle)]
+  const theta = 2 * Math.asin(w / (2 * Math.hypot(px - 92, py - 235)))
+  const R = Math.hypot(165, 14)
+  return { mouthBefore: 28, mouthAfter: 2 * R * Math.sin(Math.asin(14 / R) + theta / 2) }
+}
+
 test('photos → tape → draft → muslin → pinned gape → correction → compare → paper → backup', async ({
   page,
   browser,
@@ -114,7 +137,17 @@ test('photos → tape → draft → muslin → pinned gape → correction → co
     await page.getByLabel(/Of that, change/).selectOption('1')
     const [dartWas, dartWillBe] = await shownLength(page, /waist dart/i)
     const [edgeWas, edgeWillBe] = await shownLength(page, /sleeve edge/i)
-    // apex (92, 235), pin half way along the edge; the leg at (92 ± 14, 400): R = √(165² + 14²) = 165.6.
+    const exact = exactRotation(12)
+    expect(dartWas).toBeCloseTo(printedCm(exact.mouthBefore), 9)
+    expect(dartWillBe).toBeCloseTo(printedCm(exact.mouthAfter), 9)
+    const opens = (dartWillBe - dartWas).toFixed(1)
+    const shorter = (edgeWas - edgeWillBe).toFixed(1)
+    await expect(
+      page.getByText(new RegExp(`waist dart opens by ${opens} cm`)).first(),
+    ).toBeVisible()
+    await expect(
+      page.getByText(new RegExp(`sleeve edge is ${shorter} cm shorter`)).first(),
+    ).toBeVisible()
     expect(dartWillBe).toBeGreaterThan(dartWas)
     expect(edgeWillBe).toBeLessThan(edgeWas)
     expect(edgeWas - edgeWillBe).toBeLessThan(1.2)
