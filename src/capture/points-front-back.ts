@@ -30,8 +30,6 @@ const ALONG = 0.4
 type Placed = Pick<ViewReading, 'points' | 'missing' | 'outline' | 'facing'>
 /** An edge of the trunk is read to about this, px. */
 export const EDGE_SD_PX = 1
-/** Where an arm lies on the trunk its edge is carried on from below; it strays about this, px. */
-export const CARRIED_SD_PX = 3
 
 export function placeFrontOrBack(
   view: 'front' | 'back',

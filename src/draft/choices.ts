@@ -136,7 +136,6 @@ export const CHOICES = {
 
 export type ChoiceId = keyof typeof CHOICES
 export const CHOICE_IDS = Object.keys(CHOICES) as readonly ChoiceId[]
-export const isChoiceId = (name: string): name is ChoiceId => Object.hasOwn(CHOICES, name)
 export type Choices = Readonly<Record<ChoiceId, Mm>>
 
 export const standardChoices = (): Choices =>

@@ -22,7 +22,6 @@ export const FINDING_WORDS = {
   upperArmUnknown: 'The upper arm is not taped, so the arm opening of {value} cannot be proved.',
   armpitUnknown:
     'The armpit level is not taped: the underarm stands {value} above the bust line. Sew a muslin with it, not cloth.',
-  overarmShort: 'With an overarm of {value} no sleeve edge can be struck; {limit} is the shortest.',
   dartWide: 'The waist dart is {value} wide; {limit} is the most one dart holds well.',
   headUnknown:
     'The head is not taped, so it is not known whether the neck opening of {value} passes over it.',

@@ -52,8 +52,6 @@ export type Correction =
       readonly round: number
     }
 
-export type CorrectionKind = Correction['kind']
-
 /** The corrections still in force, in the order they were decided. */
 export function inForce(list: readonly Correction[]): Correction[] {
   const withdrawn = new Set(list.flatMap((c) => (c.kind === 'withdraw' ? [c.correction] : [])))

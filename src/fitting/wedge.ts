@@ -39,7 +39,7 @@ import {
 import { contains } from '../geometry/contains.ts'
 import { selfIntersections } from '../geometry/self-intersection.ts'
 import { cubic, line } from '../geometry/segment.ts'
-import { DART_MOST } from '../draft/blocks/draped-blouse.ts'
+import { DART_MOST } from '../draft/blocks/waist-and-side.ts'
 import {
   edge,
   outline,
@@ -91,11 +91,8 @@ export function closeWedge(piece: Piece, name: EdgeName, along: number, width: M
   if (!upper || !lower) return { ok: false, why: { id: 'wedgeMissesEdge', edge: name } }
   const wider = widened(dart, pivot, turn)
   const mouth = distance(wider.inner, wider.outer)
-  const angle = Math.abs(
-    heading(wider.upperTip, wider.inner) - heading(wider.upperTip, wider.outer),
-  )
-  if (mouth > DART_MOST[piece.id] || angle > DART_ANGLE_MOST)
-    return { ok: false, why: { id: 'dartTooWide', to: mm(mouth), most: DART_MOST[piece.id] } }
+  const most = mostAtMouth(piece, wider)
+  if (mouth > most) return { ok: false, why: { id: 'dartTooWide', to: mm(mouth), most } }
   const [above] = splitPath(path, upper)
   const [, below] = splitPath(path, lower)
   const smooth = bridged(above, turnedPath(below, pivot, -turn), DRAWN_ANEW)
@@ -137,6 +134,15 @@ export function closeWedge(piece: Piece, name: EdgeName, along: number, width: M
     },
   }
 }
+
+/** What the mouth may be: the width a dart holds, or what keeps its tip's angle, if that is less. */
+const mostAtMouth = (piece: Piece, dart: Dart): Mm =>
+  mm(
+    Math.min(
+      DART_MOST[piece.id],
+      2 * distance(dart.upperTip, dart.inner) * Math.sin(DART_ANGLE_MOST / 2),
+    ),
+  )
 
 /** Where a ruling from the pivot meets the edge, nearest to the pinned spot. */
 function rayOn(path: Path, pivot: Point, angle: number, spot: Point): Place | undefined {

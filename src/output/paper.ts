@@ -17,7 +17,6 @@ export const PAPERS = {
 
 export type PaperId = keyof typeof PAPERS
 export const PAPER_IDS = Object.keys(PAPERS) as readonly PaperId[]
-export const isPaperId = (name: string): name is PaperId => Object.hasOwn(PAPERS, name)
 
 /** Home printers leave 3 to 8 mm white round a sheet; 10 is sure. Common practice, no source. */
 export const PRINT_MARGIN = mm(10)

@@ -2,6 +2,7 @@
  * Her work while the page is open: the tape book, the garments on the rail, their rounds. Every
  * method calls a pure function, waits until the store has kept the result, and only then shows
  * it; when keeping fails, nothing changes on the screen but the sentence that says why.
+ * Long, because book, rounds and photos must be kept in one order: an edit of the book moves rounds.
  */
 import { createContext } from 'svelte'
 import type { View, ViewReading } from '../capture/reading.ts'

@@ -122,7 +122,24 @@ describe('soundness, over bodies and choices', () => {
           ).toEqual([])
         },
       ),
-      { numRuns: 120 },
+      {
+        numRuns: 120,
+        // Found once: a short, shaped side whose back and front seams differed by 2.55 mm.
+        examples: [
+          [
+            {
+              bustGirth: 760,
+              napeToWaist: 350,
+              napeToArmpitLevel: 160,
+              waistToBustLevel: 140,
+              apexSpacing: 150,
+              sideNeckOverApexToWaist: 400,
+            },
+            0.75,
+            120,
+          ],
+        ],
+      },
     )
   })
 

@@ -248,6 +248,23 @@ describe('as a recorded decision', () => {
     }
     expect(Math.abs(b.lengths['back.side']! - b.lengths['front.side']!)).toBeLessThan(0.01)
   })
+  test('a dart whose tip would be wider than 22° is refused with the width that angle allows', () => {
+    // A leg of about 60 to 70 mm under a tip 40 below the apex: 22° allows 2·leg·sin 11°, some 25 mm.
+    const piece = test_piece(150, 100)
+    const [d] = piece.darts
+    const short: Piece = {
+      ...piece,
+      darts: [{ ...d!, upperTip: add(piece.points['apex']!, point(0, 40)) }],
+    }
+    const outcome = closeWedge(short, 'sleeveEdge', 0.5, mm(30))
+    const why = outcome.ok ? undefined : outcome.why
+    const leg = 100 - 40
+    expect(why?.id).toBe('dartTooWide')
+    if (why?.id === 'dartTooWide') {
+      expect(why.most).toBeLessThan(2 * (leg + 10) * Math.sin((11 * Math.PI) / 180))
+      expect(why.to).toBeGreaterThan(why.most)
+    }
+  })
   test('out of range, without a dart or too wide it is refused with the reason, and nothing moves', () => {
     const far: Correction = { ...longer, by: mm(200) }
     const refused = correctedDraft('blouse', body(), standardChoices(), [far]).refused

@@ -70,7 +70,11 @@ describe('length', () => {
         const t = tAtLength(c, whole / 2)
         expect(segmentLength(c, 0, t)).toBeCloseTo(segmentLength(c, t, 1), 1)
       }),
-      { numRuns: 40 },
+      {
+        numRuns: 40,
+        // Found once: a curve that doubles back, on which two halves agreed with the whole by chance.
+        examples: [[cubic(point(0, 0), point(155.95105431995975, 0), point(0, 0), point(0, 0))]],
+      },
     )
   })
 })

@@ -3,10 +3,10 @@
  * data; its confirmed numbers are made again from their tape readings, so nothing is cut from a
  * number that the tape did not give. Nothing leaves the device.
  */
-import fontUrl from 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf?url'
 import { correctedDraft } from '../../fitting/apply.ts'
 import { parseConfirmed } from '../../measurements/confirmed.ts'
 import { sheetPlan } from '../../output/draft-pages.ts'
+import { printedFace } from '../parts/printed-face.ts'
 import type { SheetsAnswer, SheetsOrder } from './sheets.ts'
 
 async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
@@ -19,7 +19,7 @@ async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
     const laid = sheetPlan(draft, words)
     return laid.ok ? { ok: true, plan: laid.plan } : laid
   }
-  const font = await typeFile()
+  const font = await printedFace()
   if (!font) return { ok: false, reason: NO_TYPE }
   const { draftPdf } = await import('../../output/pdf.ts')
   const made = await draftPdf(draft, { ...words, units, date, font })
@@ -28,15 +28,6 @@ async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
 
 const NO_TYPE =
   'The letters for the sheets could not be read. Open this page once with a network, then try again.'
-
-async function typeFile(): Promise<Uint8Array | undefined> {
-  try {
-    const response = await fetch(fontUrl)
-    return response.ok ? new Uint8Array(await response.arrayBuffer()) : undefined
-  } catch {
-    return undefined // offline before the file was ever kept: said to her as NO_TYPE
-  }
-}
 
 self.onmessage = ({ data }: MessageEvent<{ id: number; order: SheetsOrder }>) => {
   void answer(data.order).then(

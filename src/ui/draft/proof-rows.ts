@@ -39,7 +39,6 @@ const KIND_OF: Readonly<Record<FindingId, ProofKind>> = {
   armOpening: 'arm opening',
   upperArmUnknown: 'arm opening',
   armpitUnknown: 'arm opening',
-  overarmShort: 'arm opening',
   headUnknown: 'head',
   headOpening: 'head',
   gettingInUnknown: 'getting in',

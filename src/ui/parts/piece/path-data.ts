@@ -1,5 +1,5 @@
 /** SVG path data of what is drawn on a piece: paths with true arcs, crossings, arrow heads. */
-import { flatten, type Path } from '../../../geometry/path.ts'
+import type { Path } from '../../../geometry/path.ts'
 import { add, quarterTurn, scale, subtract, unit, type Point } from '../../../geometry/point.ts'
 import { pathData as written } from '../../../output/svg.ts'
 import type { Dart } from '../../../draft/piece.ts'
@@ -22,9 +22,3 @@ export function arrowData(from: Point, tip: Point, long: number): string {
 }
 
 export const dartData = (d: Dart): string => pathData(dartLegs(d))
-
-/** A closed run of straight lines, for fills that need no true arcs. */
-export const ringData = (path: Path): string =>
-  `M${flatten(path, 0.2)
-    .map((p) => `${p.x} ${p.y}`)
-    .join('L')}Z`

@@ -1,0 +1,34 @@
+/**
+ * Every place held against axe-core's rules for WCAG 2.2 A and AA (a reference library), at phone
+ * and laptop width, in day and lamp light, with an invented garment on the rail.
+ */
+import AxeBuilder from '@axe-core/playwright'
+import { expect, test } from '@playwright/test'
+import { goTo, INVENTED, tapeAll } from './walk.ts'
+
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
+const PLACES = ['Rail', 'Measure', 'Draft', 'Fit', 'Compare', 'Cut']
+
+test('no place breaks a rule of WCAG 2.2 AA, and none is wider than its window', async ({
+  page,
+}) => {
+  await page.goto('/')
+  await goTo(page, 'Measure')
+  await tapeAll(page, INVENTED)
+  await goTo(page, 'Rail')
+  await page.getByRole('button', { name: 'Hang a blouse' }).click()
+  for (const light of ['day', 'lamp'])
+    for (const width of [1440, 820, 390]) {
+      await page.setViewportSize({ width, height: 860 })
+      await page.evaluate((to) => (document.documentElement.dataset['light'] = to), light)
+      for (const place of PLACES) {
+        await goTo(page, place)
+        await page.getByRole('heading', { level: 1 }).waitFor()
+        const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze()
+        const said = violations.map((v) => `${v.id}: ${v.nodes[0]?.target.join(' ')}`)
+        expect(said, `${place}, ${width} px, ${light}`).toEqual([])
+        const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
+        expect(over, `${place}, ${width} px`).toBeLessThanOrEqual(0)
+      }
+    }
+})
