@@ -55,25 +55,44 @@ function row(
   return { name, outcome, meanPx, maxPx: Math.max(...off), scaleError, ms }
 }
 
-function report(label: string, rows: readonly Row[]): void {
+interface CardFigures {
+  readonly n: number
+  readonly accepted: number
+  readonly cornerMeanPx: number
+  readonly cornerWorstPx: number
+  readonly scaleMeanPercent: number
+  readonly scaleMedianAbsPercent: number
+  readonly scaleMaxAbsPercent: number
+  readonly msPerPicture: number
+}
+
+/** Prints what stands out and gives the figures of one kind of card. */
+function figures(label: string, rows: readonly Row[]): CardFigures {
   const found = rows.filter((r) => r.outcome.ok)
-  const mean = (f: (r: Row) => number): number =>
-    found.reduce((sum, r) => sum + f(r), 0) / found.length
-  const sorted = found.map((r) => Math.abs(r.scaleError)).sort((a, b) => a - b)
   for (const r of rows) {
     if (!r.outcome.ok) console.log(`  ${r.name} refused: ${r.outcome.reason.slice(0, 60)}`)
     else if (r.maxPx > 0.5 || Math.abs(r.scaleError) > 1)
       console.log(`  ${r.name} max ${r.maxPx.toFixed(2)} px, scale ${r.scaleError.toFixed(2)} %`)
   }
-  const fixed = (v: number | undefined, digits = 3): string => (v ?? NaN).toFixed(digits)
+  const mean = (list: readonly Row[], f: (r: Row) => number): number =>
+    rounded(list.reduce((sum, r) => sum + f(r), 0) / list.length)
+  const sorted = found.map((r) => Math.abs(r.scaleError)).sort((a, b) => a - b)
+  const made: CardFigures = {
+    n: rows.length,
+    accepted: found.length,
+    cornerMeanPx: mean(found, (r) => r.meanPx),
+    cornerWorstPx: rounded(Math.max(...found.map((r) => r.maxPx))),
+    scaleMeanPercent: mean(found, (r) => r.scaleError),
+    scaleMedianAbsPercent: rounded(sorted[sorted.length >> 1] ?? NaN),
+    scaleMaxAbsPercent: rounded(sorted.at(-1) ?? NaN),
+    msPerPicture: mean(rows, (r) => r.ms),
+  }
   console.log(
-    `RESULT card ${label}: accepted ${found.length}/${rows.length}; corner error mean ` +
-      `${fixed(mean((r) => r.meanPx))} px, worst ${fixed(Math.max(...found.map((r) => r.maxPx)))} px; ` +
-      `mm per px error mean ${fixed(mean((r) => r.scaleError))} %, median abs ` +
-      `${fixed(sorted[sorted.length >> 1])} %, max abs ${fixed(sorted.at(-1))} %; ` +
-      `${fixed(rows.reduce((sum, r) => sum + r.ms, 0) / rows.length, 0)} ms a picture`,
+    `${label}: ${made.accepted} of ${made.n} accepted, corners ${made.cornerMeanPx} px off in the mean`,
   )
+  return made
 }
+const rounded = (value: number): number => Math.round(value * 1000) / 1000
 
 async function main(): Promise<void> {
   if (!existsSync(FOLDER)) return console.log('card bench: no pictures beside the repository')
@@ -107,8 +126,8 @@ async function main(): Promise<void> {
   } finally {
     await canvas.close()
   }
-  report('printed sheet', sheets)
-  report('ID-1, taps', cards)
+  const [sheet, id1] = [figures('printed sheet', sheets), figures('ID-1, taps', cards)]
+  console.log(`RESULT ${JSON.stringify({ sheet, id1 })}`)
 }
 
 await main()
