@@ -3,6 +3,7 @@
  * correction turns a choice wherever the change is one; the construction reads them as amounts.
  */
 import type { Amount } from '../units/amount.ts'
+import { standardOptions, type Options } from './options.ts'
 import { choiceAmount } from '../units/amount.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
@@ -53,6 +54,30 @@ export const CHOICES = {
     'Room at the hip, a quarter of it on each half piece.',
     [19, 5, 60, 1],
     COMMON,
+  ),
+  easeHighHip: row(
+    'quarter-high-hip ease',
+    'Room at the high hip, a quarter of it on each half piece.',
+    [19, 5, 60, 1],
+    COMMON,
+  ),
+  frontShare: row(
+    'front wider than back',
+    'Moves the side seam: so much is added to the front quarter and taken from the back.',
+    [0, -20, 30, 1],
+    COMMON,
+  ),
+  cornerRadius: row(
+    'rounding of the underarm corner',
+    'Radius of the curve between sleeve edge and side; nought leaves a corner.',
+    [30, 0, 80, 1],
+    COMMON,
+  ),
+  armRoom: row(
+    'room over the upper arm',
+    'The arm opening is at least so much larger than the upper arm.',
+    [50, 25, 120, 1],
+    '51 mm and more in published sleeve drafts',
   ),
   neckHalfWidth: row(
     'half neck width',
@@ -108,6 +133,12 @@ export const CHOICES = {
     [20, 0, 25, 1],
     COMMON,
   ),
+  centreBackMost: row(
+    'most taken in at the centre back',
+    'Only where side and darts cannot take the waist in alone.',
+    [15, 0, 20, 1],
+    COMMON,
+  ),
   frontDartTip: row(
     'front dart tip below the apex',
     'A fuller bust wants it lower.',
@@ -132,14 +163,44 @@ export const CHOICES = {
     [140, 40, 170, 1],
     'from memory: 130 to 150 mm',
   ),
+  facingWidth: row(
+    'width of a facing',
+    'From the edge to the free edge of a shaped facing.',
+    [60, 40, 80, 5],
+    'public dressmaking lessons: 50 to 64 mm at a neck',
+  ),
+  stripWidth: row(
+    'width of the bias strip',
+    'As it is cut, both turnings counted.',
+    [30, 20, 60, 1],
+    'an old school textbook: 25 to 32 mm for a single bias facing',
+  ),
+  buttonOverlap: row(
+    'overlap of a buttoned front',
+    'From the centre front to the folded edge; half a button and a little more.',
+    [20, 15, 40, 1],
+    COMMON,
+  ),
 } as const satisfies Record<string, Choice>
 
 export type ChoiceId = keyof typeof CHOICES
 export const CHOICE_IDS = Object.keys(CHOICES) as readonly ChoiceId[]
-export type Choices = Readonly<Record<ChoiceId, Mm>>
+export const isChoiceId = (name: string): name is ChoiceId => Object.hasOwn(CHOICES, name)
+/** Amounts and words together: everything a construction may be told beside the body. */
+export type Choices = Readonly<Record<ChoiceId, Mm>> & Options
 
-export const standardChoices = (): Choices =>
+export const standardChoices = (): Choices => ({ ...standardAmounts(), ...standardOptions() })
+
+const standardAmounts = (): Readonly<Record<ChoiceId, Mm>> =>
   Object.fromEntries(CHOICE_IDS.map((id) => [id, CHOICES[id].default])) as Record<ChoiceId, Mm>
+
+/** Eases by fit; everything else stays. Common practice, no source. */
+export const FITS = {
+  easy: { easeBust: mm(22), easeWaist: mm(14), easeHighHip: mm(19), easeHip: mm(19) },
+  close: { easeBust: mm(12), easeWaist: mm(8), easeHighHip: mm(10), easeHip: mm(10) },
+} as const
+export type Fit = keyof typeof FITS
+export const withFit = (choices: Choices, fit: Fit): Choices => ({ ...choices, ...FITS[fit] })
 
 export const choice = (choices: Choices, id: ChoiceId): Amount =>
   choiceAmount(id, CHOICES[id].label, choices[id])

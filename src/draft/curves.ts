@@ -1,40 +1,75 @@
 /** The two freehand curves of the bodice, made so that they meet their neighbours truly. */
 import type { Path } from '../geometry/path.ts'
-import { add, point, quarterTurn, scale, subtract, unit, type Point } from '../geometry/point.ts'
+import {
+  add,
+  cross,
+  dot,
+  point,
+  rotate,
+  scale,
+  subtract,
+  unit,
+  type Point,
+} from '../geometry/point.ts'
 import { at, cubic, part } from '../geometry/segment.ts'
 
 /**
- * How far the neck curve runs along its two end directions, as a share of its width and height.
- * 0.5523 would be a quarter ellipse (the usual cubic for a quarter circle); a neck is drawn a
- * little fuller at the fold. Common practice, no source.
+ * How far a neck curve runs along its two end directions, as a share of its width and height.
+ * 0.5523 twice would be a quarter ellipse (the usual cubic for a quarter circle); a round neck is
+ * drawn a little fuller at the fold, a boat lies flat, a scoop is full at both. Common practice.
  */
-const NECK_AT_FOLD = 0.6
-const NECK_AT_SHOULDER = 0.5
+const FULLNESS = {
+  round: { fold: 0.6, shoulder: 0.5 },
+  boat: { fold: 0.85, shoulder: 0.25 },
+  scoop: { fold: 0.75, shoulder: 0.7 },
+} as const
 
 /**
- * Neck edge from the fold to the side-neck point: leaves the fold square and meets the overarm
- * seam square, so that front and back laid together at the seam run on in one line (90° + 90°).
+ * Neck edge from the fold to the side-neck point. It leaves the fold square; at the side neck it
+ * stands `angle` off the overarm seam, so that front and back, laid together there, run on in one
+ * line when their angles add to 180°.
  */
-export function neckCurve(fold: Point, sideNeck: Point, overarmEnd: Point): Path {
+export function neckCurve(
+  fold: Point,
+  sideNeck: Point,
+  overarmEnd: Point,
+  shape: keyof typeof FULLNESS,
+  angle = Math.PI / 2,
+): Path {
   const overarm = unit(subtract(overarmEnd, sideNeck))
-  const width = sideNeck.x - fold.x
-  const height = Math.abs(sideNeck.y - fold.y)
-  const square = quarterTurn(overarm)
+  const [width, height] = [sideNeck.x - fold.x, Math.abs(sideNeck.y - fold.y)]
+  const inwards = rotate(overarm, point(0, 0), angle)
+  const full = FULLNESS[shape]
+  const rising = fold.y - sideNeck.y > 0
+  const atShoulder = Math.max(full.shoulder * height, rising && height > LOW ? 0 : LEAST_HANDLE)
+  // The radius at the end of a cubic is 1.5·handle² over what the first handle lacks of the width.
+  const lacking = Math.min((1 - full.fold) * width, (1.5 * atShoulder ** 2) / LEAST_RADIUS)
   return [
     cubic(
       fold,
-      point(fold.x + NECK_AT_FOLD * width, fold.y),
-      add(sideNeck, scale(square, NECK_AT_SHOULDER * height)),
+      point(sideNeck.x - lacking, fold.y),
+      add(sideNeck, scale(inwards, atShoulder)),
       sideNeck,
     ),
   ]
+}
+/** A neck is nowhere bent tighter than this where it meets the shoulder, mm: a strip turns it. */
+const LEAST_RADIUS = 15
+/** A back neck lower than this keeps a handle long enough for it, mm. */
+const LOW = 24
+const LEAST_HANDLE = 12
+
+/** The angle a straight line from `sideNeck` towards `to` makes with the overarm seam. */
+export function angleToOverarm(sideNeck: Point, overarmEnd: Point, to: Point): number {
+  const [a, b] = [unit(subtract(overarmEnd, sideNeck)), unit(subtract(to, sideNeck))]
+  return Math.abs(Math.atan2(cross(a, b), dot(a, b)))
 }
 
 /**
  * Side seam through points given from the top down: one cubic a span, smooth at every join,
  * never wider or narrower than the points it passes (Fritsch & Carlson, "Monotone piecewise
  * cubic interpolation", SIAM J. Numer. Anal. 17 (1980) 238–246, with x as a function of y).
- * The last span ends plumb.
+ * Both ends are plumb.
  */
 export function sideCurve(through: readonly Point[]): Path {
   const slopes = monotoneSlopes(through)
@@ -54,8 +89,7 @@ function monotoneSlopes(p: readonly Point[]): number[] {
   const span = (i: number): number => (p[i + 1]!.x - p[i]!.x) / (p[i + 1]!.y - p[i]!.y)
   const last = p.length - 1
   return p.map((_, i) => {
-    if (i === last) return 0
-    if (i === 0) return span(0)
+    if (i === 0 || i === last) return 0
     const [before, after] = [span(i - 1), span(i)]
     if (before * after <= 0) return 0
     const [h0, h1] = [p[i]!.y - p[i - 1]!.y, p[i + 1]!.y - p[i]!.y]

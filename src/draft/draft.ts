@@ -6,6 +6,7 @@ import type { Body } from '../measurements/confirmed.ts'
 import type { PieceId, Piece } from './piece.ts'
 import type { Choices } from './choices.ts'
 import type { Finding } from './finding.ts'
+import type { Opening } from './opening.ts'
 import type { Step } from './step.ts'
 
 export type GarmentId = 'blouse'
@@ -16,6 +17,8 @@ export interface Draft {
   readonly body: Body
   readonly choices: Choices
   readonly pieces: readonly Piece[]
+  /** How she gets in; empty where neck and waist pass as they are. */
+  readonly openings: readonly Opening[]
   readonly steps: readonly Step[]
   /** `back.U` → the measurements and choices the point rests on. */
   readonly restsOn: Readonly<Record<string, readonly string[]>>

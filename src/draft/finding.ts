@@ -3,7 +3,7 @@
  * `muslin`: for a muslin only. `note`: good to know.
  */
 import { formatLength, type UnitChoice } from '../units/format.ts'
-import type { Mm } from '../units/length.ts'
+import { mm, type Mm } from '../units/length.ts'
 
 export type Severity = 'stop' | 'muslin' | 'note'
 
@@ -12,31 +12,53 @@ export const FINDING_WORDS = {
     'Overarm seams of back and front differ by {value}; sewn together they may differ by {limit}.',
   sidePair:
     'Side seams of back and front differ by {value}; sewn together they may differ by {limit}.',
-  dartLegs:
-    'The legs of the waist dart differ by {value}; sewn together they may differ by {limit}.',
+  dartLegs: 'The legs of a dart differ by {value}; sewn together they may differ by {limit}.',
   neckJoin: 'Back and front neck do not run on in one line at the overarm seam.',
+  notSquare: 'This corner is not square where it lies on the fold.',
+  sideJoin: 'The side seam is not smooth here.',
   outlineCrosses:
     'The outline of this piece crosses itself. Change the number that was changed last.',
   armOpening:
     'The arm opening is {value} round; her upper arm and room to move need {limit}. Lower the underarm or lengthen the overarm.',
   upperArmUnknown: 'The upper arm is not taped, so the arm opening of {value} cannot be proved.',
+  underarmPlace:
+    'The underarm lies {value} below the armpit level; nearer than {limit} it cuts into the arm.',
   armpitUnknown:
     'The armpit level is not taped: the underarm stands {value} above the bust line. Sew a muslin with it, not cloth.',
-  dartWide: 'The waist dart is {value} wide; {limit} is the most one dart holds well.',
+  overarmShort:
+    'The taped overarm of {value} is too short for both sleeve edges; the shortest is {limit}. The length found from the underarm is used.',
+  struckOutside:
+    'An arc struck with the taped overarm of {value} meets the side out of reach of the armpit. The length found from the underarm is used.',
+  dartWide: 'A dart is {value} wide; {limit} is the most it holds well.',
+  secondDart:
+    'One dart would be {value} wide and holds {limit}, so the rest goes to the side and a second dart.',
+  centreBackSeam:
+    'Side and darts cannot take the waist in alone: a centre-back seam takes {value}.',
+  dartOpen:
+    'The hem is too near for this dart to close: it runs out open, {value} wide at the hem.',
+  bustDart:
+    'The front is longer than the back over the body: a dart of {value} in the side takes what the raise of {limit} does not.',
   headUnknown:
     'The head is not taped, so it is not known whether the neck opening of {value} passes over it.',
   headOpening:
-    'The neck opening is {value} round; the head needs {limit}. Widen or deepen the neck.',
+    'The neck opening is {value} round; the head needs {limit}. Widen or deepen the neck, or choose an opening there.',
   gettingInUnknown:
     'It is not known whether the waist of {value} passes over the bust and shoulders: tape the slip-through girth.',
   gettingIn:
-    'The sewn waist is {value} round; {limit} must pass through it. It needs an opening at the side.',
-  frontLength:
-    'The front is {value} longer than the back over the body; {limit} of it lies in the raise. The rest wants a side bust dart.',
+    'The sewn waist is {value} round; {limit} must pass through it. Choose an opening that reaches the waist.',
+  openingAdded:
+    'Sewn shut, {value} would have to pass {limit}. The draft adds an opening; choose another if you like.',
+  frontNeckHigh:
+    'The front neck edge lies {value} below the nape level, above her front neck point at {limit}. Make the neck deeper.',
+  neckBaseUnknown:
+    'The neck base is not taped: the side-neck point does not follow the slope of the shoulder.',
+  fullerBust:
+    'The bust is {value} larger than the high bust. Over {limit} a wider front and a lower dart tip may lie better.',
   balanceUnknown:
     'Front and back lengths over bust and blade are not taped; the front is raised by {value}, the usual amount.',
-  straightWaist:
-    'The waist is as wide as the bust here: the side runs straight and there is no dart.',
+  straightWaist: 'The waist runs straight here: there is no dart.',
+  waistWider:
+    'The waist is wider than the bust here: the side runs out to it and there is no dart.',
 } as const
 export type FindingId = keyof typeof FINDING_WORDS
 
@@ -48,6 +70,14 @@ export interface Finding {
   readonly value: Mm
   readonly limit: Mm
 }
+
+export const say = (
+  id: FindingId,
+  severity: Severity,
+  place: string,
+  value = 0,
+  limit = 0,
+): Finding => ({ id, severity, place, value: mm(value), limit: mm(limit) })
 
 export const findingSentence = (f: Finding, units: UnitChoice): string =>
   FINDING_WORDS[f.id]

@@ -3,9 +3,10 @@ import type { MeasurementId } from '../measurements/catalogue.ts'
 import type { Body } from '../measurements/confirmed.ts'
 import { boxOf } from '../geometry/box.ts'
 import { point } from '../geometry/point.ts'
-import { BLOUSE_NEEDS, BLOUSE_USES, drawBack, drawFront } from './blocks/draped-blouse.ts'
+import { BLOUSE_NEEDS, BLOUSE_USES, drawBlouse } from './blocks/draped-blouse.ts'
 import type { Choices } from './choices.ts'
-import { pieceOf, type Draft, type GarmentId } from './draft.ts'
+import { completed } from './completed.ts'
+import type { Draft, GarmentId } from './draft.ts'
 import type { Piece, PieceId } from './piece.ts'
 import { prove } from './proof.ts'
 import type { Sheet } from './sheet.ts'
@@ -31,26 +32,29 @@ export const draft = (garment: GarmentId, body: Body, choices: Choices): Draft =
 export function drawn(garment: GarmentId, body: Body, choices: Choices): Draft {
   switch (garment) {
     case 'blouse': {
-      const back = drawBack(body, choices)
-      const front = drawFront(body, choices, back.numbers)
+      const { back, front } = drawBlouse(body, choices)
       return {
         garment,
         body,
         choices,
-        pieces: [finished(back.sheet, 'Back, half'), finished(front, 'Front, half')],
-        steps: [...back.sheet.steps, ...front.steps],
-        restsOn: { ...provenance(back.sheet), ...provenance(front) },
+        pieces: [finished(back, 'Back, half'), finished(front, 'Front, half')],
+        openings: [],
+        steps: [...back.steps, ...front.steps],
+        restsOn: { ...provenance(back), ...provenance(front) },
         findings: [],
       }
     }
   }
 }
 
-/** The same draft with its findings found anew: after a correction every seam is proved again. */
-export const proved = (d: Draft): Draft => ({
-  ...d,
-  findings: prove(pieceOf(d, 'back'), pieceOf(d, 'front'), d.body, d.choices),
-})
+/**
+ * The same draft made whole and proved: openings, finishing pieces and findings, all from the
+ * halves as they stand. Once, after the last correction.
+ */
+export function proved(d: Draft): Draft {
+  const whole = completed(d)
+  return { ...whole, findings: prove(whole) }
+}
 
 function finished(sheet: Sheet, words: string): Piece {
   // The outline is closed clockwise in this order, whatever the order of the steps.
@@ -64,6 +68,8 @@ function finished(sheet: Sheet, words: string): Piece {
     cutting: 'Cut 1 on the fold',
     edges,
     darts: sheet.darts,
+    edgeDarts: sheet.edgeDarts,
+    inner: [],
     points: sheet.points,
     levels: sheet.levels(box.right),
     grain: { from: point(x, box.bottom * 0.35), to: point(x, box.bottom * 0.75) },

@@ -2,14 +2,26 @@
  * A pattern piece as plain data: half pieces lie with their centre on x = 0, y grows down the
  * paper, millimetres, right half seen flat. Edges close the outline, clockwise on the page.
  */
+import { pathLength } from '../geometry/length.ts'
 import type { Path } from '../geometry/path.ts'
-import type { Point } from '../geometry/point.ts'
+import { distance, type Point } from '../geometry/point.ts'
 
-export type PieceId = 'back' | 'front'
+export type HalfId = 'back' | 'front'
+/** Pieces that finish an edge; made from the corrected halves, so they follow every change. */
+export type FinishingId =
+  'backNeckFacing' | 'frontNeckFacing' | 'neckStrip' | 'slitFacing' | 'buttonFacing'
+export type PieceId = HalfId | FinishingId
 
 /** fold: on the fold of the cloth. seam: sewn to its partner. edge: finished by itself. hem: turned up. */
 export type EdgeRole = 'fold' | 'seam' | 'edge' | 'hem'
-export type EdgeName = 'centre' | 'neck' | 'overarm' | 'sleeveEdge' | 'side' | 'hem'
+export type HalfEdgeName = 'centre' | 'neck' | 'overarm' | 'sleeveEdge' | 'side' | 'hem'
+export type EdgeName =
+  | HalfEdgeName
+  /** Free edge of a facing, long free edge of a strip. */
+  | 'outer'
+  /** The two short ends of a strip. */
+  | 'start'
+  | 'end'
 
 export const EDGE_WORDS: Readonly<Record<EdgeName, string>> = {
   centre: 'centre',
@@ -18,6 +30,19 @@ export const EDGE_WORDS: Readonly<Record<EdgeName, string>> = {
   sleeveEdge: 'sleeve edge',
   side: 'side seam',
   hem: 'hem',
+  outer: 'free edge',
+  start: 'short end',
+  end: 'other short end',
+}
+
+export const PIECE_WORDS: Readonly<Record<PieceId, string>> = {
+  back: 'back',
+  front: 'front',
+  backNeckFacing: 'back neck facing',
+  frontNeckFacing: 'front neck facing',
+  neckStrip: 'bias strip of the neck',
+  slitFacing: 'facing of the slit',
+  buttonFacing: 'front facing',
 }
 
 export interface Edge {
@@ -28,13 +53,39 @@ export interface Edge {
 
 /** A diamond dart: legs from the upper tip to the mouth at the waist and on to the lower tip. */
 export interface Dart {
-  readonly name: 'waistDart'
+  readonly name: 'waistDart' | 'waistDart2'
   readonly upperTip: Point
   /** Mouth point on the leg nearer the centre fold. */
   readonly inner: Point
   /** Mouth point on the leg nearer the side. */
   readonly outer: Point
+  /** Where the lower legs meet; below the hem when the dart runs out open. */
   readonly lowerTip: Point
+  /** The ends of the lower legs at the hem, for a dart that is too wide to close above it. */
+  readonly open?: { readonly inner: Point; readonly outer: Point }
+}
+
+/** A dart whose mouth lies on an edge: legs from the tip to both ends of the mouth. */
+export interface EdgeDart {
+  readonly name: 'bustDart'
+  readonly edge: EdgeName
+  readonly tip: Point
+  readonly upper: Point
+  readonly lower: Point
+}
+
+export type AnyDart = Dart['name'] | EdgeDart['name']
+export const DART_WORDS: Readonly<Record<AnyDart, string>> = {
+  waistDart: 'waist dart',
+  waistDart2: 'second waist dart',
+  bustDart: 'side bust dart',
+}
+
+/** A line inside the outline that is sewn or marked: an opening, the centre of a buttoned front. */
+export interface InnerLine {
+  readonly name: 'zip' | 'slit' | 'buttons' | 'centreFront' | 'fold'
+  readonly words: string
+  readonly path: Path
 }
 
 /** A level of the body drawn on the piece: bust line, waist line, hip line. */
@@ -48,8 +99,12 @@ export interface Piece {
   readonly id: PieceId
   readonly words: string
   readonly cutting: string
+  /** A strip or a facing of a slit: its turnings are counted in, no allowance is added. */
+  readonly cutAsDrawn?: true
   readonly edges: readonly Edge[]
   readonly darts: readonly Dart[]
+  readonly edgeDarts: readonly EdgeDart[]
+  readonly inner: readonly InnerLine[]
   /** Lettered points, and `apex` on the front. */
   readonly points: Readonly<Record<string, Point>>
   readonly levels: readonly Level[]
@@ -69,6 +124,15 @@ export function namedPoint(piece: Piece, name: string): Point {
   if (!found) throw new Error(`${piece.id}: no point ${name}`)
   return found
 }
+
+/** Length of an edge as it is sewn: the mouths of darts on it are folded away. */
+export const sewnLength = (piece: Piece, name: EdgeName): number =>
+  pathLength(edge(piece, name).path) -
+  piece.edgeDarts
+    .filter((d) => d.edge === name)
+    .reduce((sum, d) => sum + distance(d.upper, d.lower), 0)
+
+export const isHalf = (id: PieceId): id is HalfId => id === 'back' || id === 'front'
 
 export const withEdge = (piece: Piece, name: EdgeName, path: Path): Piece => ({
   ...piece,

@@ -23,6 +23,8 @@ export function record(draft: Draft): NumberRecord {
     for (const e of piece.edges) lengths[`${piece.id}.${e.name}`] = hundredth(pathLength(e.path))
     for (const d of piece.darts)
       lengths[`${piece.id}.${d.name}`] = hundredth(distance(d.inner, d.outer))
+    for (const d of piece.edgeDarts)
+      lengths[`${piece.id}.${d.name}`] = hundredth(distance(d.upper, d.lower))
     for (const [name, p] of Object.entries(piece.points))
       points[`${piece.id}.${name}`] = [hundredth(p.x), hundredth(p.y)]
   }

@@ -4,7 +4,7 @@
  */
 import { inWords, type Amount } from '../units/amount.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
-import { EDGE_WORDS } from './piece.ts'
+import { EDGE_WORDS, PIECE_WORDS } from './piece.ts'
 import type { Act, Direction, Guide } from './step.ts'
 
 /** What she reads at the left of the line: the points it joins. */
@@ -23,6 +23,13 @@ export function stepTitle(step: Act): string {
       return `${step.from}–${step.to}`
     case 'dart':
       return step.at
+    case 'edgeDart':
+      return step.tip
+    case 'trace':
+    case 'parallel':
+    case 'rectangle':
+    case 'open':
+      return '·'
     case 'wedge':
       return 'P'
   }
@@ -51,8 +58,23 @@ export function sentence(step: Act, units: UnitChoice): string {
       return `Compass in ${step.centre}, open to ${say(step.amount)}. Swing from ${step.from} to ${step.to}: the ${EDGE_WORDS[step.edge]}, ${step.why}.`
     case 'curve':
       return `Draw the ${EDGE_WORDS[step.edge]} from ${step.from} to ${step.to}, ${step.why}. ${guideWords(step.base, step.along, step.guides, units)}`
-    case 'dart':
-      return `The dart: ${say(step.width)} wide at ${step.at}, half on either side. Upper tip ${say(step.up)} above ${step.at}, lower tip ${say(step.down)} below; ${step.why}.`
+    case 'dart': {
+      const low =
+        step.atHem.mm > 0
+          ? `Below, rule towards a tip ${say(step.down)} down and stop at the hem, ${say(step.atHem)} wide there: the dart runs out open`
+          : `Lower tip ${say(step.down)} below`
+      return `The dart: ${say(step.width)} wide at ${step.at}, half on either side. Upper tip ${say(step.up)} above ${step.at}. ${low}; ${step.why}.`
+    }
+    case 'edgeDart':
+      return `Rule ${step.upper} and ${step.lower} to ${step.tip}: the bust dart in the ${EDGE_WORDS[step.edge]}, ${say(step.width)} wide, ${step.why}.`
+    case 'trace':
+      return `Lay paper over the ${PIECE_WORDS[step.of]} and trace ${listed(step.edges.map((e) => `the ${EDGE_WORDS[e]}`))}: ${step.why}.`
+    case 'parallel':
+      return `Measure ${sum(step.by)} square from the ${EDGE_WORDS[step.to]} at every finger’s width and draw through the marks: the ${EDGE_WORDS[step.edge]}, ${step.why}.`
+    case 'rectangle':
+      return `Rule a rectangle ${sum(step.long)} long and ${sum(step.wide)} wide: ${step.why}.`
+    case 'open':
+      return `Mark the ${step.words}, ${say(step.long)} long: ${step.why}.`
     case 'wedge':
       return (
         `Mark P on the ${EDGE_WORDS[step.edge]}, ${say(step.at)} from ${step.from} along the edge. Rule P to the ${step.pivot}. ` +
@@ -62,6 +84,11 @@ export function sentence(step: Act, units: UnitChoice): string {
       )
   }
 }
+
+const listed = (words: readonly string[]): string =>
+  words.length < 2
+    ? words.join('')
+    : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1] ?? ''}`
 
 const WAYS: Readonly<Record<Direction, string>> = {
   down: 'Down',

@@ -9,7 +9,7 @@ import { pathStart, type Path } from '../geometry/path.ts'
 import { add, distance, point, scale, subtract, unit, type Point } from '../geometry/point.ts'
 import { found, sources, type Amount } from '../units/amount.ts'
 import { mm } from '../units/length.ts'
-import type { Dart, Edge, EdgeName, EdgeRole, Level, PieceId } from './piece.ts'
+import type { Dart, Edge, EdgeDart, EdgeName, EdgeRole, Level, PieceId } from './piece.ts'
 import type { Act, Direction, Guide, Step } from './step.ts'
 
 const WAY: Readonly<Record<Direction, Point>> = {
@@ -27,6 +27,7 @@ export class Sheet {
   private readonly written: Step[] = []
   private readonly drawnEdges: Edge[] = []
   private readonly drawnDarts: Dart[] = []
+  private readonly drawnEdgeDarts: EdgeDart[] = []
   private readonly drawnLevels: Level[] = []
 
   constructor(readonly piece: PieceId) {}
@@ -123,22 +124,44 @@ export class Sheet {
     ])
   }
 
-  /** A diamond dart about `at`, `width` wide there, tips `up` and `down` of it. */
-  dart(at: string, width: Amount, up: Amount, down: Amount, why: string): void {
+  /** A diamond dart about `at`, `width` wide there, tips `up` and `down` of it; cut off by a hem nearer than that. */
+  dart(at: string, width: Amount, up: Amount, down: Amount, hem: number): void {
     const m = this.at(at)
     const half = width.mm / 2
+    const left = 1 - (hem - m.y) / down.mm
+    const name = this.drawnDarts.length === 0 ? 'waistDart' : 'waistDart2'
     const dart: Dart = {
-      name: 'waistDart',
+      name,
       upperTip: point(m.x, m.y - up.mm),
       inner: point(m.x - half, m.y),
       outer: point(m.x + half, m.y),
       lowerTip: point(m.x, m.y + down.mm),
+      ...(left > 0
+        ? { open: { inner: point(m.x - half * left, hem), outer: point(m.x + half * left, hem) } }
+        : {}),
     }
     this.drawnDarts.push(dart)
-    this.write(
-      { verb: 'dart', at, width, up, down, why },
-      dartLegs(dart).map((leg) => [leg]),
-    )
+    const atHem = found('', mm(Math.max(0, width.mm * left)))
+    this.write({ verb: 'dart', at, width, up, down, atHem, why: 'legs equal in pairs' }, [
+      ...dartLegs(dart).map((leg) => [leg]),
+    ])
+  }
+
+  /** A dart from `tip` to a mouth on an edge. */
+  edgeDart(
+    edge: EdgeName,
+    upper: string,
+    lower: string,
+    tip: string,
+    width: Amount,
+    why: string,
+  ): void {
+    const [u, l, t] = [this.at(upper), this.at(lower), this.at(tip)]
+    this.drawnEdgeDarts.push({ name: 'bustDart', edge, tip: t, upper: u, lower: l })
+    this.write({ verb: 'edgeDart', edge, upper, lower, tip, width, why }, [
+      [line(t, u)],
+      [line(t, l)],
+    ])
   }
 
   /** A straight distance read off the paper. */
@@ -160,6 +183,9 @@ export class Sheet {
   }
   get darts(): readonly Dart[] {
     return this.drawnDarts
+  }
+  get edgeDarts(): readonly EdgeDart[] {
+    return this.drawnEdgeDarts
   }
   get steps(): readonly Step[] {
     return this.written
@@ -186,16 +212,21 @@ export class Sheet {
       throw new Error(
         `${this.piece}: edge ${name} has no length at ${JSON.stringify(pathStart(path))}`,
       )
-    this.drawnEdges.push({ name, role, path })
+    const begun = this.drawnEdges.findIndex((e) => e.name === name)
+    if (begun < 0) this.drawnEdges.push({ name, role, path })
+    else this.drawnEdges[begun] = { name, role, path: [...this.drawnEdges[begun]!.path, ...path] }
   }
   private write(act: Act, lights: readonly Path[]): void {
     this.written.push({ ...act, piece: this.piece, lights })
   }
 }
 
+export const edgeDartLegs = (d: EdgeDart) => [line(d.tip, d.upper), line(d.tip, d.lower)]
+
+/** The lines that are sewn: two upper and two lower legs, the lower ones cut off at an open hem. */
 export const dartLegs = (d: Dart) => [
   line(d.upperTip, d.inner),
-  line(d.inner, d.lowerTip),
-  line(d.lowerTip, d.outer),
+  line(d.inner, d.open?.inner ?? d.lowerTip),
+  line(d.open?.outer ?? d.lowerTip, d.outer),
   line(d.outer, d.upperTip),
 ]

@@ -76,6 +76,42 @@ export type Act =
       readonly width: Amount
       readonly up: Amount
       readonly down: Amount
+      /** Width left at the hem where the lower tip would lie below it; 0 when the dart closes. */
+      readonly atHem: Amount
+      readonly why: string
+    }
+  | {
+      readonly verb: 'edgeDart'
+      readonly edge: EdgeName
+      readonly upper: string
+      readonly lower: string
+      readonly tip: string
+      readonly width: Amount
+      readonly why: string
+    }
+  | {
+      readonly verb: 'trace'
+      readonly of: PieceId
+      readonly edges: readonly EdgeName[]
+      readonly why: string
+    }
+  | {
+      readonly verb: 'parallel'
+      readonly edge: EdgeName
+      readonly to: EdgeName
+      readonly by: Amount
+      readonly why: string
+    }
+  | {
+      readonly verb: 'rectangle'
+      readonly long: Amount
+      readonly wide: Amount
+      readonly why: string
+    }
+  | {
+      readonly verb: 'open'
+      readonly words: string
+      readonly long: Amount
       readonly why: string
     }
   | {

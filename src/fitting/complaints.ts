@@ -4,7 +4,7 @@
  * complaints. Sources and evidence: the articles named, seen in part; figures as quoted there.
  */
 import type { ChoiceId } from '../draft/choices.ts'
-import type { EdgeName, PieceId } from '../draft/piece.ts'
+import type { HalfEdgeName, HalfId } from '../draft/piece.ts'
 import type { MeasurementId } from '../measurements/catalogue.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { LET_OUT_SHARE, TAKE_IN_SHARE, type HowRead } from './pinned.ts'
@@ -13,7 +13,7 @@ export type ComplaintId = 'B8' | 'W1'
 
 /** What an answer leads to. */
 export type Remedy =
-  | { readonly kind: 'close-wedge'; readonly piece: PieceId; readonly edge: EdgeName }
+  | { readonly kind: 'close-wedge'; readonly piece: HalfId; readonly edge: HalfEdgeName }
   | { readonly kind: 'turn-choice'; readonly choice: ChoiceId; readonly sign: 1 | -1 }
   /** The draft is right; something else is to be done. */
   | { readonly kind: 'leave'; readonly advice: string }

@@ -4,7 +4,7 @@
  * carries it along, and replaying the list on the same numbers gives the same pieces.
  */
 import type { ChoiceId } from '../draft/choices.ts'
-import type { EdgeName, PieceId } from '../draft/piece.ts'
+import type { HalfEdgeName, HalfId } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
 import type { ComplaintId } from './complaints.ts'
 import type { Pinned } from './pinned.ts'
@@ -37,8 +37,8 @@ export type Correction =
       readonly v: 1
       readonly id: string
       readonly kind: 'close-wedge'
-      readonly piece: PieceId
-      readonly edge: EdgeName
+      readonly piece: HalfId
+      readonly edge: HalfEdgeName
       readonly along: number
       readonly width: Mm
       readonly because: Because

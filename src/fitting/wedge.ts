@@ -15,7 +15,6 @@ import { crossings } from '../geometry/intersect.ts'
 import { pathLength } from '../geometry/length.ts'
 import {
   endTangent,
-  flatten,
   lengthTo,
   pathEnd,
   pointAtLength,
@@ -36,12 +35,12 @@ import {
   unit,
   type Point,
 } from '../geometry/point.ts'
-import { contains } from '../geometry/contains.ts'
 import { selfIntersections } from '../geometry/self-intersection.ts'
 import { cubic, line } from '../geometry/segment.ts'
-import { DART_MOST } from '../draft/blocks/waist-and-side.ts'
+import { DART_ANGLE_MOST, DART_MOST } from '../draft/blocks/waist-plan.ts'
 import {
   edge,
+  isHalf,
   outline,
   withEdge,
   type Dart,
@@ -54,8 +53,6 @@ import type { Why } from './refusal.ts'
 
 /** How far either side of the wedge the edge is drawn anew. Common practice, no source. */
 const DRAWN_ANEW = 70
-/** A dart angle past this pokes: 22°. Common practice, no source. */
-const DART_ANGLE_MOST = (22 * Math.PI) / 180
 
 export interface Wedge {
   readonly piece: Piece
@@ -98,14 +95,20 @@ export function closeWedge(piece: Piece, name: EdgeName, along: number, width: M
   const smooth = bridged(above, turnedPath(below, pivot, -turn), DRAWN_ANEW)
   const side = turnedPath(edge(piece, 'side').path, pivot, -turn)
   const slit = point(dart.lowerTip.x, pathEnd(edge(piece, 'side').path).y)
-  const carried = part(pivot, below, piece, slit)
+  const carried = carriedBy(pivot, toSpot + turn / 2, slit)
   const turnedPiece: Piece = {
     ...withEdge(
       withEdge(withEdge(piece, name, smooth), 'side', side),
       'hem',
       hemAnew(piece, side, slit),
     ),
-    darts: [wider],
+    darts: [wider, ...piece.darts.slice(1).map((d) => turnedDart(d, pivot, turn))],
+    edgeDarts: piece.edgeDarts.map((d) => ({
+      ...d,
+      tip: rotate(d.tip, pivot, -turn),
+      upper: rotate(d.upper, pivot, -turn),
+      lower: rotate(d.lower, pivot, -turn),
+    })),
     points: Object.fromEntries(
       Object.entries(piece.points).map(([n, p]) => [
         n,
@@ -139,7 +142,7 @@ export function closeWedge(piece: Piece, name: EdgeName, along: number, width: M
 const mostAtMouth = (piece: Piece, dart: Dart): Mm =>
   mm(
     Math.min(
-      DART_MOST[piece.id],
+      isHalf(piece.id) ? DART_MOST[piece.id] : Infinity,
       2 * distance(dart.upperTip, dart.inner) * Math.sin(DART_ANGLE_MOST / 2),
     ),
   )
@@ -155,6 +158,19 @@ function rayOn(path: Path, pivot: Point, angle: number, spot: Point): Place | un
   return behind > 1 && behind < pathLength(path) - 1 ? nearest.place : undefined
 }
 
+/** A dart nearer the side lies wholly on the part that turns. */
+function turnedDart(dart: Dart, pivot: Point, turn: number): Dart {
+  const go = (p: Point): Point => rotate(p, pivot, -turn)
+  return {
+    ...dart,
+    upperTip: go(dart.upperTip),
+    inner: go(dart.inner),
+    outer: go(dart.outer),
+    lowerTip: go(dart.lowerTip),
+    ...(dart.open ? { open: { inner: go(dart.open.inner), outer: go(dart.open.outer) } } : {}),
+  }
+}
+
 /** The outer leg turns; both tips stay on the line that halves the dart, so the legs stay equal. */
 function widened(dart: Dart, pivot: Point, turn: number): Dart {
   const half = (p: Point): Point => rotate(p, pivot, -turn / 2)
@@ -163,14 +179,17 @@ function widened(dart: Dart, pivot: Point, turn: number): Dart {
     outer: rotate(dart.outer, pivot, -turn),
     upperTip: half(dart.upperTip),
     lowerTip: half(dart.lowerTip),
+    ...(dart.open
+      ? { open: { inner: dart.open.inner, outer: rotate(dart.open.outer, pivot, -turn) } }
+      : {}),
   }
 }
 
-/** Is a point on the part that turns: right of the slit and below the lower ruling? */
-function part(pivot: Point, below: Path, piece: Piece, slit: Point): (p: Point) => boolean {
-  const ring = [pivot, ...flatten(below), ...flatten(edge(piece, 'side').path), slit]
-  return (p) => p.x > slit.x + 0.01 && contains(ring, p)
-}
+/** Is a point carried by the part that turns: right of the slit and below the lower ruling? */
+const carriedBy =
+  (pivot: Point, ruling: number, slit: Point) =>
+  (p: Point): boolean =>
+    p.x > slit.x + 0.01 && heading(pivot, p) > ruling
 
 /** Straight from the fold to the slit, then a curve that reaches the turned side seam square. */
 function hemAnew(piece: Piece, side: Path, slit: Point): Path {

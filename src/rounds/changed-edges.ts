@@ -24,7 +24,9 @@ export function changedLines(before: Piece, after: Piece): ChangedLines {
     edges: after.edges
       .filter((e) => apart(edge(before, e.name).path, e.path) > PENCIL)
       .map((e) => e.name),
-    dart: dartsApart(before.darts[0], after.darts[0]),
+    dart:
+      after.darts.length !== before.darts.length ||
+      after.darts.some((d, i) => dartsApart(before.darts[i], d)),
   }
 }
 

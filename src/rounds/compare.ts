@@ -1,7 +1,14 @@
 /** Two drafts side by side: what changed, by how much, largest first; points that moved. */
 import { CHOICE_IDS, CHOICES, type ChoiceId } from '../draft/choices.ts'
 import type { Draft } from '../draft/draft.ts'
-import { EDGE_WORDS, type EdgeName } from '../draft/piece.ts'
+import {
+  DART_WORDS,
+  EDGE_WORDS,
+  PIECE_WORDS,
+  type AnyDart,
+  type EdgeName,
+  type PieceId,
+} from '../draft/piece.ts'
 import { record } from '../draft/record.ts'
 import { measure, MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
 import { mm, type Mm } from '../units/length.ts'
@@ -58,9 +65,9 @@ export function compare(before: Draft, after: Draft): Comparison {
 export function lengthWords(name: string): string {
   const [piece, part] = name.split('.')
   if (!piece || !part) throw new Error(`compare: no length is called ${name}`)
-  return part === 'waistDart'
-    ? `${piece} waist dart, width`
-    : `${piece} ${EDGE_WORDS[part as EdgeName] ?? part}`
+  const whose = PIECE_WORDS[piece as PieceId] ?? piece
+  const dart = DART_WORDS[part as AnyDart]
+  return dart ? `${whose} ${dart}, width` : `${whose} ${EDGE_WORDS[part as EdgeName] ?? part}`
 }
 
 function measurements(before: Draft, after: Draft): Change[] {

@@ -4,7 +4,7 @@
  */
 import { movedPath } from '../geometry/path.ts'
 import { add, subtract, type Point } from '../geometry/point.ts'
-import type { Piece, PieceId } from '../draft/piece.ts'
+import { isHalf, type HalfId, type Piece } from '../draft/piece.ts'
 
 export type Anchor = 'sideNeck' | 'apex' | 'waistFold' | 'nape'
 
@@ -22,14 +22,16 @@ export const ANCHOR_WORDS: Readonly<Record<Anchor, string>> = {
   nape: 'nape',
 }
 /** What a piece can be laid over on; the first is where most changes show least shifted. */
-export const ANCHORS: Readonly<Record<PieceId, readonly Anchor[]>> = {
+export const ANCHORS: Readonly<Record<HalfId, readonly Anchor[]>> = {
   front: ['apex', 'sideNeck', 'waistFold'],
   back: ['nape', 'sideNeck', 'waistFold'],
 }
 
 /** Only the anchors that both drawings have: without a dart there is no bust tip. */
 export const sharedAnchors = (before: Piece, after: Piece): readonly Anchor[] =>
-  ANCHORS[after.id].filter((a) => before.points[LETTER[a]] && after.points[LETTER[a]])
+  (isHalf(after.id) ? ANCHORS[after.id] : []).filter(
+    (a) => before.points[LETTER[a]] && after.points[LETTER[a]],
+  )
 
 /** Where the anchor lies on a piece; asking for one it lacks is our own mistake. */
 export function anchorOn(piece: Piece, anchor: Anchor): Point {
@@ -53,7 +55,15 @@ function movedPiece(piece: Piece, by: Point): Piece {
       inner: go(d.inner),
       outer: go(d.outer),
       lowerTip: go(d.lowerTip),
+      ...(d.open ? { open: { inner: go(d.open.inner), outer: go(d.open.outer) } } : {}),
     })),
+    edgeDarts: piece.edgeDarts.map((d) => ({
+      ...d,
+      tip: go(d.tip),
+      upper: go(d.upper),
+      lower: go(d.lower),
+    })),
+    inner: piece.inner.map((i) => ({ ...i, path: movedPath(i.path, by) })),
     points: Object.fromEntries(Object.entries(piece.points).map(([name, p]) => [name, go(p)])),
     levels: piece.levels.map((l) => ({ ...l, from: go(l.from), to: go(l.to) })),
     grain: { from: go(piece.grain.from), to: go(piece.grain.to) },

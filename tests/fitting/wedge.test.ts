@@ -72,6 +72,8 @@ function test_piece(r: number, R: number): Piece {
       { name: 'hem', role: 'hem', path: [line(y, l)] },
       { name: 'centre', role: 'fold', path: [line(l, point(0, 40))] },
     ],
+    edgeDarts: [],
+    inner: [],
     darts: [
       {
         name: 'waistDart',
@@ -163,7 +165,7 @@ describe('on the blouse', () => {
   test('the outline closes and is smooth where the edge was drawn anew', () => {
     checkJoined([...outline(after), outline(after)[0]!], 'front')
     expect(selfIntersections(outline(after))).toEqual([])
-    const points = flatten(edge(after, 'sleeveEdge').path, 0.05)
+    const points = flatten(edge(after, 'sleeveEdge').path, 0.02)
     const turns = points
       .slice(2)
       .map((p, i) =>
@@ -254,6 +256,8 @@ describe('as a recorded decision', () => {
     const [d] = piece.darts
     const short: Piece = {
       ...piece,
+      edgeDarts: [],
+      inner: [],
       darts: [{ ...d!, upperTip: add(piece.points['apex']!, point(0, 40)) }],
     }
     const outcome = closeWedge(short, 'sleeveEdge', 0.5, mm(30))

@@ -42,8 +42,10 @@ test('it is moved whole: no edge, dart or level changes its length, and the give
   expect(namedPoint(before, 'U')).toEqual(start)
 })
 
-test('a front without a dart offers no bust tip to lay over on', () => {
-  const straight = front(0, { bustGirth: 880, waistGirth: 888 })
+test('a front without a bust tip does not offer it to lay over on', () => {
+  const whole = front(0)
+  const { apex: _apex, ...points } = whole.points
+  const straight = { ...whole, points }
   expect(sharedAnchors(front(0), front(15))).toContain('apex')
   expect(sharedAnchors(straight, front(0))).toEqual(['sideNeck', 'waistFold'])
   expect(() => layOver(straight, front(0), 'apex')).toThrow('front has no point for apex')

@@ -4,10 +4,11 @@
  */
 import * as v from 'valibot'
 import { CHOICE_IDS, CHOICES, standardChoices, type Choices } from '../../draft/choices.ts'
+import { isOptionWord, OPTION_IDS, OPTIONS, type OptionId } from '../../draft/options.ts'
 import { mm } from '../../units/length.ts'
 import { shown } from './parsed.ts'
 
-const entries = Object.fromEntries(
+const amounts = Object.fromEntries(
   CHOICE_IDS.map((id) => {
     const { label, min, max, default: standard } = CHOICES[id]
     const why = (issue: v.BaseIssue<unknown>): string =>
@@ -22,10 +23,23 @@ const entries = Object.fromEntries(
   }),
 )
 
-/** As it stands in a file: any of the choices, in millimetres. */
+const words = Object.fromEntries(
+  OPTION_IDS.map((id) => {
+    const { label, words: said, default: standard } = OPTIONS[id]
+    const known = Object.keys(said)
+    const word = v.picklist(
+      known,
+      (issue) => `${label} would be ${shown(issue.input)}; it is one of ${known.join(', ')}.`,
+    )
+    return [id, v.exactOptional(v.pipe(word, v.description(`${label}; ${standard} when left out`)))]
+  }),
+)
+const entries = { ...amounts, ...words }
+
+/** As it stands in a file: any of the choices, amounts in millimetres, options as words. */
 export const GivenChoicesSchema = v.strictObject(entries, (issue) =>
   issue.expected === 'never'
-    ? `There is no choice "${issue.path?.at(-1)?.key ?? ''}". The choices are ${CHOICE_IDS.join(', ')}.`
+    ? `There is no choice "${issue.path?.at(-1)?.key ?? ''}". The choices are ${[...CHOICE_IDS, ...OPTION_IDS].join(', ')}.`
     : `${shown(issue.input)} is not a set of choices.`,
 )
 
@@ -35,9 +49,12 @@ export const ChoicesSchema = v.pipe(
 )
 
 /** The standard of every choice that is not given. */
-export function filled(given: Readonly<Record<string, number | undefined>>): Choices {
-  return CHOICE_IDS.reduce<Choices>((all, id) => {
+export function filled(given: Readonly<Record<string, number | string | undefined>>): Choices {
+  const amounts = CHOICE_IDS.reduce<Choices>((all, id) => {
     const value = given[id]
-    return value === undefined ? all : { ...all, [id]: mm(value) }
+    return typeof value === 'number' ? { ...all, [id]: mm(value) } : all
   }, standardChoices())
+  return OPTION_IDS.reduce<Choices>((all, id) => withWord(all, id, given[id]), amounts)
 }
+const withWord = (all: Choices, id: OptionId, word: unknown): Choices =>
+  isOptionWord(id, word) ? { ...all, [id]: word } : all

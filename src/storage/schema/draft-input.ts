@@ -117,7 +117,7 @@ const CorrectionInputSchema = v.variant(
 )
 
 const allowanceEntries = EDGE_NAMES.map((edge) => {
-  const most = edge === 'centre' ? 0 : WIDEST_ALLOWANCE
+  const most = WIDEST_ALLOWANCE
   const why = (issue: v.BaseIssue<unknown>): string =>
     `The allowance at the ${EDGE_WORDS[edge]} would be ${shown(issue.input)}; give 0 to ${most} mm.`
   return [

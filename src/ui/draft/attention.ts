@@ -4,9 +4,17 @@
  */
 import { movedBy, pieceOf, type Draft } from '../../draft/draft.ts'
 import type { Finding } from '../../draft/finding.ts'
-import { EDGE_WORDS, type EdgeName, type Piece, type PieceId } from '../../draft/piece.ts'
+import {
+  DART_WORDS,
+  EDGE_WORDS,
+  PIECE_WORDS,
+  type AnyDart,
+  type EdgeName,
+  type Piece,
+  type PieceId,
+} from '../../draft/piece.ts'
 import type { Direction, Guide, Step } from '../../draft/step.ts'
-import { dartLegs } from '../../draft/sheet.ts'
+import { dartLegs, edgeDartLegs } from '../../draft/sheet.ts'
 import type { Path } from '../../geometry/path.ts'
 import { add, point, scale, type Point } from '../../geometry/point.ts'
 
@@ -75,20 +83,24 @@ const onPiece = (piece: PieceId) => (place: string) =>
 /** `front.sleeveEdge`: which piece, and an edge of it or its waist dart. */
 export function placeOf(place: string): { piece: PieceId; part: string } {
   const [piece, part] = place.split('.')
-  if ((piece !== 'back' && piece !== 'front') || !part)
+  if (!piece || !part || !Object.hasOwn(PIECE_WORDS, piece))
     throw new Error(`draft page: a finding lies at "${place}", which is no place of a piece`)
-  return { piece, part }
+  return { piece: piece as PieceId, part }
 }
 
 function linesOf(piece: Piece, part: string): readonly Path[] {
-  if (part === 'waistDart') return piece.darts.flatMap((d) => dartLegs(d).map((leg) => [leg]))
+  const dart = piece.darts.find((d) => d.name === part)
+  if (dart) return dartLegs(dart).map((leg) => [leg])
+  const onEdge = piece.edgeDarts.find((d) => d.name === part)
+  if (onEdge) return edgeDartLegs(onEdge).map((leg) => [leg])
   return piece.edges.filter((e) => e.name === part).map((e) => e.path)
 }
 
 /** "back, sleeve edge": where to look, in words. */
 export function placeWords(place: string): string {
   const { piece, part } = placeOf(place)
-  return `${piece}, ${part === 'waistDart' ? 'waist dart' : (EDGE_WORDS[part as EdgeName] ?? part)}`
+  const words = DART_WORDS[part as AnyDart] ?? EDGE_WORDS[part as EdgeName] ?? part
+  return `${PIECE_WORDS[piece]}, ${words}`
 }
 
 export function lettersOf(step: Step): readonly string[] {
@@ -105,6 +117,13 @@ export function lettersOf(step: Step): readonly string[] {
       return [step.centre, step.to]
     case 'arc':
       return [step.centre, step.from, step.to]
+    case 'edgeDart':
+      return [step.upper, step.lower, step.tip]
+    case 'trace':
+    case 'parallel':
+    case 'rectangle':
+    case 'open':
+      return []
     case 'wedge':
       return [step.from, step.pivot]
   }

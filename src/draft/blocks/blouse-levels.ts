@@ -1,0 +1,113 @@
+/** Levels and widths of the draped blouse: the grid on which both halves are drawn. */
+import { knows, measured, type Body } from '../../measurements/confirmed.ts'
+import type { MeasurementId } from '../../measurements/catalogue.ts'
+import { fixed, found, minus, over, plus, type Amount } from '../../units/amount.ts'
+import { mm, type Mm } from '../../units/length.ts'
+import { choice, type ChoiceId, type Choices } from '../choices.ts'
+import type { Sheet } from '../sheet.ts'
+import type { BlouseNumbers, HalfId } from './blouse-numbers.ts'
+
+/** Without an armpit reading the underarm lies this far above the bust line; for a muslin only. */
+export const UNDERARM_GUESS = 25
+export const BALANCE_IDS = ['sideNeckOverApexToWaist', 'sideNeckOverBladeToWaist'] as const
+
+/** A quarter of a girth with its ease; the front's share is added there and taken from the back. */
+export function quarter(
+  body: Body,
+  girth: MeasurementId,
+  ease: ChoiceId,
+  choices: Choices,
+  half: HalfId,
+): Amount {
+  const own = plus(over(measured(body, girth), 4), choice(choices, ease))
+  if (choices.frontShare === 0) return own
+  return (half === 'front' ? plus : minus)(own, choice(choices, 'frontShare'))
+}
+
+/** @param underarm level of a struck underarm below the nape; absent: by the armpit or the guess */
+export function levels(
+  s: Sheet,
+  body: Body,
+  choices: Choices,
+  n: BlouseNumbers,
+  half: HalfId,
+  underarm?: Mm,
+): void {
+  const opened = half === 'front' ? n.bustDart : 0
+  const added = (a: Amount): Amount =>
+    choices.lengthAdded === 0 ? a : plus(a, choice(choices, 'lengthAdded'))
+  const dart = (words: string, size: number, a: Amount): Amount =>
+    opened === 0 ? a : plus(a, found(words, mm(size), BALANCE_IDS))
+  s.measure(
+    'C',
+    'A',
+    'down',
+    dart('the bust dart', opened, added(measured(body, 'napeToWaist'))),
+    '',
+    'waist line',
+  )
+  s.measure(
+    'D',
+    'C',
+    'up',
+    dart('half the bust dart', opened / 2, added(measured(body, 'waistToBustLevel'))),
+    '',
+    'bust line',
+  )
+  underarmLevel(s, body, choices, opened, underarm)
+  s.measure(
+    'U',
+    'E',
+    'right',
+    quarter(body, 'bustGirth', 'easeBust', choices, half),
+    'the underarm point',
+  )
+  if (choices.overarmDrop !== 0)
+    s.measure(
+      'G',
+      'A',
+      choices.overarmDrop < 0 ? 'up' : 'down',
+      { ...choice(choices, 'overarmDrop'), mm: mm(Math.abs(choices.overarmDrop)) },
+      'the level where the overarm ends',
+    )
+  s.measure('H', 'C', 'down', measured(body, 'waistToHip'), '', 'hip line')
+  s.measure(
+    'X',
+    'H',
+    'right',
+    quarter(body, 'hipGirth', 'easeHip', choices, half),
+    'the side at the hip',
+  )
+  s.measure('L', 'C', 'down', choice(choices, 'lengthBelowWaist'), 'the hem at the fold')
+}
+
+function underarmLevel(
+  s: Sheet,
+  body: Body,
+  choices: Choices,
+  opened: number,
+  struck: Mm | undefined,
+): void {
+  if (struck !== undefined) {
+    const depth = found('where the struck arc meets the side', struck, [
+      'sideNeckToSleeveEdge',
+      'bustGirth',
+      'easeBust',
+      'cornerRadius',
+    ])
+    return s.measure('E', 'A', 'down', depth, 'the depth of the arm opening', 'underarm line')
+  }
+  if (knows(body, 'napeToArmpitLevel')) {
+    const depth = plus(measured(body, 'napeToArmpitLevel'), choice(choices, 'underarmDrop'))
+    return s.measure('E', 'A', 'down', depth, 'the depth of the arm opening', 'underarm line')
+  }
+  // The front's bust line may stand lower by half a dart; the underarm stays level with the back.
+  s.measure(
+    'E',
+    'D',
+    'up',
+    fixed(mm(UNDERARM_GUESS + opened / 2)),
+    'the depth of the arm opening, while the armpit is not taped',
+    'underarm line',
+  )
+}

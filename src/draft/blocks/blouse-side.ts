@@ -1,0 +1,188 @@
+/** Side seam, bust dart on it, hem and centre of the draped blouse. */
+import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
+import { movedPath, pathEnd, splitPath, type Path } from '../../geometry/path.ts'
+import { point, type Point } from '../../geometry/point.ts'
+import { cubic, line } from '../../geometry/segment.ts'
+import { found } from '../../units/amount.ts'
+import { mm } from '../../units/length.ts'
+import type { Choices } from '../choices.ts'
+import { cutAtLevel, guidesOn, sideCurve } from '../curves.ts'
+import type { Sheet } from '../sheet.ts'
+import { BALANCE_IDS } from './blouse-levels.ts'
+import { frontTip, share, type BlouseNumbers, type HalfId } from './blouse-numbers.ts'
+import { openBelow } from './waist-plan.ts'
+
+/** The mouth of a bust dart keeps this far below the underarm, mm. Common practice, no source. */
+const MOUTH_BELOW_UNDERARM = 25
+/** Less side seam than this between underarm and waist is no seam, mm. Common practice, no source. */
+const LEAST_SIDE = 20
+/** Levels nearer together than this are drawn as one, mm. */
+const ONE_LEVEL = 5
+
+export function drawSide(
+  s: Sheet,
+  body: Body,
+  choices: Choices,
+  n: BlouseNumbers,
+  half: HalfId,
+): void {
+  const opened = half === 'front' ? n.bustDart : 0
+  const hem = s.at('L').y
+  if (!(s.at('W').y - opened - s.at('U').y >= LEAST_SIDE))
+    throw new Error(
+      `${s.piece}: the underarm at ${s.at('U').y} mm leaves no side above the waist at ${s.at('W').y} mm`,
+    )
+  const closed = cutAtLevel(
+    sideCurve(closedPoints(s, body, choices, n, half, opened)),
+    hem - opened,
+  )
+  const path = opened > 0 ? openDart(s, body, choices, closed, opened) : closed
+  s.measure(
+    'Y',
+    'L',
+    'right',
+    found('', mm(pathEnd(path).x), [...s.restsOf('X'), ...s.restsOf('L')]),
+    'the hem at the side',
+  )
+  const through = opened > 0 ? 'through J1, J2 and W' : 'through W'
+  s.curve(
+    'U',
+    'Y',
+    path,
+    {
+      base: 'E',
+      along: 'down',
+      guides: guidesOn(
+        path.filter((x) => x.kind === 'cubic'),
+        [0.5, 1],
+      ),
+    },
+    'side',
+    'seam',
+    `${through}${hem > s.at('X').y ? ' and X' : ''}, smooth`,
+  )
+  s.join('Y', 'L', 'hem', 'hem', 'square to the fold')
+  drawCentre(s, n.waist[half].centre, half)
+}
+
+/** What the side passes through with the bust dart closed: underarm, bust, waist, high hip, hip, hem. */
+function closedPoints(
+  s: Sheet,
+  body: Body,
+  choices: Choices,
+  n: BlouseNumbers,
+  half: HalfId,
+  opened: number,
+): Point[] {
+  const up = (p: Point): Point => point(p.x, p.y - opened)
+  const [u, w, x, hem] = [s.at('U'), up(s.at('W')), up(s.at('X')), s.at('L').y - opened]
+  const bust = w.y - n.rise
+  return [
+    u,
+    ...(bust - u.y > ONE_LEVEL && w.y - bust > ONE_LEVEL ? [point(u.x, bust)] : []),
+    w,
+    ...highHip(body, choices, n, half, w, x, hem),
+    x,
+    ...(hem > x.y ? [point(x.x, hem)] : []),
+  ]
+}
+
+/** At the high hip darts and centre seam may still be open; the side makes room for the wider half. */
+function highHip(
+  body: Body,
+  choices: Choices,
+  n: BlouseNumbers,
+  half: HalfId,
+  w: Point,
+  x: Point,
+  hem: number,
+): Point[] {
+  if (!(knows(body, 'highHipGirth') && knows(body, 'waistToHighHip'))) return []
+  const below = lengthOf(body, 'waistToHighHip')
+  if (below < ONE_LEVEL || w.y + below > x.y - ONE_LEVEL) return []
+  const [toHem, toKnee] = [hem - w.y, Math.min(hem, x.y) - w.y]
+  const open = Math.max(
+    openBelow(n.waist.back, choices.backDartLow, toHem, toKnee, below),
+    openBelow(n.waist.front, choices.frontDartLow, toHem, toKnee, below),
+  )
+  const quarter = lengthOf(body, 'highHipGirth') / 4 + choices.easeHighHip
+  return [point(quarter + share(choices, half) + open, w.y + below)]
+}
+
+/** Cuts the closed side below the underarm, moves what lies under it down, and puts the dart between. */
+function openDart(s: Sheet, body: Body, choices: Choices, closed: Path, opened: number): Path {
+  const level = Math.max(s.at('D').y - opened / 2, s.at('E').y + MOUTH_BELOW_UNDERARM)
+  const [above, below] = splitAtLevel(closed, level)
+  const mouth = pathEnd(above)
+  const width = found('the bust dart', mm(opened), BALANCE_IDS)
+  const rests = [...s.restsOf('D'), ...s.restsOf('E')]
+  s.measure(
+    'J',
+    'E',
+    'down',
+    found('', mm(level - s.at('E').y), rests),
+    'the level of the bust dart',
+  )
+  s.measure(
+    'J1',
+    'J',
+    'right',
+    found('', mm(mouth.x), s.restsOf('U')),
+    'the upper end of the bust dart at the side',
+  )
+  s.measure('J2', 'J1', 'down', width, 'its lower end')
+  s.measure('J3', 'J1', 'down', found('half of it', mm(opened / 2), BALANCE_IDS), 'its middle')
+  const reach = mouth.x - s.at('apex').x - frontTip(body, choices)
+  s.measure(
+    'J4',
+    'J3',
+    'left',
+    found('', mm(reach), [...s.restsOf('apex'), ...s.restsOf('U')]),
+    'its tip, short of the bust tip',
+  )
+  s.edgeDart('side', 'J1', 'J2', 'J4', width, 'folded before the side seam is sewn')
+  return [
+    ...above,
+    line(mouth, point(mouth.x, mouth.y + opened)),
+    ...movedPath(below, point(0, opened)),
+  ]
+}
+
+function splitAtLevel(path: Path, y: number): readonly [Path, Path] {
+  const index = path.findIndex((seg) => seg.kind === 'cubic' && seg.to.y >= y)
+  const seg = path[index]
+  if (seg?.kind !== 'cubic') throw new Error(`side seam: no place at the level ${y} mm`)
+  return splitPath(path, { index, t: (y - seg.from.y) / (seg.to.y - seg.from.y) })
+}
+
+/** On the fold, or a shaped centre-back seam from the bust line to the hip. */
+function drawCentre(s: Sheet, taken: number, half: HalfId): void {
+  const top = half === 'back' ? 'A' : 'F'
+  if (taken === 0) return s.join('L', top, 'centre', 'fold', 'cut on the fold')
+  s.measure(
+    'C1',
+    'C',
+    'right',
+    found('the centre-back seam', mm(taken), s.restsOf('W')),
+    'the centre back at the waist',
+  )
+  const [l, h, c, d] = [s.at('L'), s.at('H'), s.at('C1'), s.at('D')]
+  const long = l.y > h.y
+  if (long) s.join('L', 'H', 'centre', 'seam', 'straight')
+  const path = [...swung(long ? h : l, c), ...swung(c, d)]
+  s.curve(
+    long ? 'H' : 'L',
+    'D',
+    path,
+    { base: 'C', along: 'up', guides: guidesOn(path, [0.25, 0.5, 0.75]) },
+    'centre',
+    'seam',
+    'through C1, smooth',
+  )
+  s.join('D', top, 'centre', 'seam', 'straight')
+}
+/** Upright at both ends; handles at the thirds, so the level grows evenly along it. */
+function swung(from: Point, to: Point): Path {
+  const third = (to.y - from.y) / 3
+  return [cubic(from, point(from.x, from.y + third), point(to.x, to.y - third), to)]
+}

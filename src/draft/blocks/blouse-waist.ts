@@ -1,0 +1,131 @@
+/** Waist of the draped blouse: the side at the waist and its darts. */
+import { measured, type Body } from '../../measurements/confirmed.ts'
+import { found, minus, over, plus, type Amount } from '../../units/amount.ts'
+import { mm } from '../../units/length.ts'
+import { choice, type Choices } from '../choices.ts'
+import type { Sheet } from '../sheet.ts'
+import { quarter } from './blouse-levels.ts'
+import { frontTip, fullerBust, type BlouseNumbers, type HalfId } from './blouse-numbers.ts'
+import { lowerTip, SECOND_TIP } from './waist-plan.ts'
+
+/** Two back darts stand at these shares of the width from the fold. Common practice, no source. */
+const BACK_PAIR = [0.38, 0.7] as const
+
+export function shapeWaist(
+  s: Sheet,
+  body: Body,
+  choices: Choices,
+  n: BlouseNumbers,
+  half: HalfId,
+): void {
+  if (half === 'front')
+    s.measure('apex', 'D', 'right', over(measured(body, 'apexSpacing'), 2), 'the bust tip')
+  const rests = [...s.restsOf('U'), 'waistGirth', 'easeWaist', 'sideIntake', 'shaping', 'surplus']
+  placeSide(s, body, choices, n, half, rests)
+  const { darts } = n.waist[half]
+  const toHem = s.at('L').y - s.at('C').y
+  for (const [i, mouth] of darts.entries()) {
+    const at = i === 0 ? 'M' : 'O'
+    const width = dartWidth(darts, i, rests)
+    dartMiddle(s, body, half, at, i, darts.length)
+    const rise = found(
+      half === 'front' ? 'apex to waist' : 'waist to bust line',
+      mm(s.at('C').y - s.at('D').y),
+      s.restsOf('D'),
+    )
+    const lower = i === 0 ? rise : minus(rise, found('the second dart’s lower tip', mm(SECOND_TIP)))
+    const up = minus(lower, upperTip(body, choices, half))
+    s.dart(at, width, up, lowerAmount(choices, half, mouth, toHem), s.at('L').y)
+  }
+}
+
+function placeSide(
+  s: Sheet,
+  body: Body,
+  choices: Choices,
+  n: BlouseNumbers,
+  half: HalfId,
+  rests: readonly string[],
+): void {
+  const why = 'the side at the waist'
+  const waist = quarter(body, 'waistGirth', 'easeWaist', choices, half)
+  if (n.waist.kind === 'wider than the bust') return s.measure('W', 'C', 'right', waist, why)
+  if (n.waist.kind === 'straight') return s.measure('W', 'C', 'right', s.across('E', 'U'), why)
+  const { darts, centre } = n.waist[half]
+  // The dart takes the front's share back, so the sewn waist is the plain quarter again.
+  const sewn = plus(over(measured(body, 'waistGirth'), 4), choice(choices, 'easeWaist'))
+  const withDarts = darts.reduce((sum, _, i) => plus(sum, dartWidth(darts, i, rests)), sewn)
+  const whole =
+    centre > 0 ? plus(withDarts, found('the centre-back seam', mm(centre), rests)) : withDarts
+  s.measure('W', 'C', 'right', whole, why)
+}
+
+const dartWidth = (darts: readonly number[], i: number, rests: readonly string[]): Amount =>
+  found(
+    darts.length === 1 ? 'the dart’s width' : `the width of dart ${i + 1}`,
+    mm(darts[i] ?? 0),
+    rests,
+  )
+
+function upperTip(body: Body, choices: Choices, half: HalfId): Amount {
+  if (half === 'back') return choice(choices, 'backDartTip')
+  return fullerBust(body)
+    ? found('tip below the apex, for a fuller bust', mm(frontTip(body, choices)), [
+        'highBustGirth',
+        'bustGirth',
+        'frontDartTip',
+      ])
+    : choice(choices, 'frontDartTip')
+}
+
+/** One dart under the apex, or in the middle of the back; a second one nearer the side. */
+function dartMiddle(
+  s: Sheet,
+  body: Body,
+  half: HalfId,
+  at: 'M' | 'O',
+  index: number,
+  count: number,
+): void {
+  if (half === 'front' && index === 0)
+    return s.measure(
+      at,
+      'C',
+      'right',
+      over(measured(body, 'apexSpacing'), 2),
+      'the middle of the dart, under the apex',
+    )
+  const width = s.across('C', 'W')
+  if (half === 'front') {
+    const out = (s.at('M').x + s.at('W').x) / 2
+    return s.measure(
+      at,
+      'C',
+      'right',
+      found('', mm(out), s.restsOf('W')),
+      'the middle of the second dart, half way from M to W',
+    )
+  }
+  if (count === 1) return s.measure(at, 'C', 'right', over(width, 2), 'the middle of the dart')
+  s.measure(
+    at,
+    'C',
+    'right',
+    found('', mm(width.mm * (BACK_PAIR[index] ?? 0)), s.restsOf('W')),
+    index === 0 ? 'the middle of the first dart' : 'the middle of the second dart',
+  )
+}
+
+const TIP_WORDS = {
+  'short of the hem': 'short of the hem',
+  'runs out': 'to where the legs meet below the hem',
+  'longer leg': 'so that the tip does not poke',
+} as const
+
+function lowerAmount(choices: Choices, half: HalfId, mouth: number, toHem: number): Amount {
+  const id = half === 'back' ? 'backDartLow' : 'frontDartLow'
+  const { down, why } = lowerTip(mouth, choices[id], toHem)
+  return why === 'chosen'
+    ? choice(choices, id)
+    : found(TIP_WORDS[why], mm(down), ['lengthBelowWaist', id])
+}

@@ -1,0 +1,154 @@
+/**
+ * The draft made whole after its corrections: how she gets in, the halves opened for it, and the
+ * pieces that finish its edges. Everything here is made anew from the corrected halves.
+ */
+import { crossings } from '../geometry/intersect.ts'
+import { pathLength } from '../geometry/length.ts'
+import { lengthTo, pathEnd, pathStart, splitPath, type Path } from '../geometry/path.ts'
+import { add, point } from '../geometry/point.ts'
+import { line } from '../geometry/segment.ts'
+import type { Choices } from './choices.ts'
+import { found } from '../units/amount.ts'
+import { mm } from '../units/length.ts'
+import { pieceOf, type Draft } from './draft.ts'
+import { buttonFacing, neckFacing, neckStrip, slitFacing, type Finishing } from './facing.ts'
+import { openings, through, type Opening } from './opening.ts'
+import { edge, withEdge, type InnerLine, type Piece } from './piece.ts'
+import type { Step } from './step.ts'
+
+export function completed(d: Draft): Draft {
+  const [rawBack, rawFront] = [pieceOf(d, 'back'), pieceOf(d, 'front')]
+  const list = openings(rawBack, rawFront, d.body, d.choices)
+  const back = opened(rawBack, list, d.choices)
+  const front = opened(rawFront, list, d.choices)
+  const finishing = finishingOf(back, front, list, d)
+  return {
+    ...d,
+    pieces: [back, front, ...finishing.map(({ piece }) => piece)],
+    openings: list,
+    steps: [
+      ...d.steps,
+      ...list.map((o) => openStep(o, back, front)),
+      ...finishing.flatMap((f) => f.steps),
+    ],
+  }
+}
+
+/** The centre of a piece that is no fold: cut twice. */
+const cutTwice = (piece: Piece): Piece =>
+  edge(piece, 'centre').role === 'fold' ? piece : { ...piece, cutting: 'Cut 2, one turned over' }
+
+function opened(piece: Piece, list: readonly Opening[], choices: Choices): Piece {
+  const done = list.reduce((p, o) => (o.piece === p.id ? openedFor(p, o, choices) : p), piece)
+  return cutTwice(done)
+}
+
+function openedFor(piece: Piece, o: Opening, choices: Choices): Piece {
+  switch (o.kind) {
+    case 'sideZip': {
+      const path = between(edge(piece, 'side').path, o.from, o.to)
+      return withInner(piece, { name: 'zip', words: 'zip, left side only', path })
+    }
+    case 'backZip': {
+      const path = between(edge(piece, 'centre').path, o.from, o.to)
+      const seam: Piece = {
+        ...piece,
+        edges: piece.edges.map((e) => (e.name === 'centre' ? { ...e, role: 'seam' } : e)),
+      }
+      return withInner(seam, { name: 'zip', words: 'zip', path })
+    }
+    case 'neckSlit': {
+      const path = [line(point(0, o.from), point(0, o.to))]
+      return withInner(piece, { name: 'slit', words: 'slit, with a loop at the top', path })
+    }
+    case 'buttonedFront':
+      return overlapped(piece, choices.buttonOverlap)
+  }
+}
+const withInner = (piece: Piece, inner: InnerLine): Piece => ({
+  ...piece,
+  inner: [...piece.inner, inner],
+})
+
+/** The front carried past its centre; the centre stays as a line, the neck runs on straight. */
+function overlapped(front: Piece, by: number): Piece {
+  const [neck, hem] = [edge(front, 'neck').path, edge(front, 'hem').path]
+  const [top, low] = [pathStart(neck), pathEnd(hem)]
+  const out = point(-by, 0)
+  const wider = withEdge(withEdge(front, 'neck', [line(add(top, out), top), ...neck]), 'hem', [
+    ...hem,
+    line(low, add(low, out)),
+  ])
+  return {
+    ...wider,
+    edges: wider.edges.map((e) =>
+      e.name === 'centre' ? { ...e, role: 'edge', path: [line(add(low, out), add(top, out))] } : e,
+    ),
+    inner: [
+      ...front.inner,
+      { name: 'centreFront', words: 'centre front, buttons on it', path: [line(top, low)] },
+    ],
+  }
+}
+
+/** The part of an edge between two levels. */
+function between(path: Path, from: number, to: number): Path {
+  const wide = (y: number) => line(point(-2000, y), point(4000, y))
+  const at = [from, to]
+    .flatMap((y) => crossings(path, wide(y)).slice(0, 1))
+    .sort((a, b) => lengthTo(path, a.place) - lengthTo(path, b.place))
+  const [first, last] = at
+  if (!first || !last) return path
+  const [upTo] = splitPath(path, last.place)
+  return splitPath(upTo, first.place)[1]
+}
+
+function finishingOf(
+  back: Piece,
+  front: Piece,
+  list: readonly Opening[],
+  d: Draft,
+): readonly Finishing[] {
+  const { choices } = d
+  const neck =
+    choices.neckFinish === 'facing'
+      ? [neckFacing(back, choices), neckFacing(front, choices)]
+      : [neckStrip(through(back, front, d.body).neck, choices)]
+  const slit = list.find(({ kind }) => kind === 'neckSlit')
+  const buttons = list.some(({ kind }) => kind === 'buttonedFront')
+  return [
+    ...neck,
+    ...(slit ? [slitFacing(mm(slit.to - slit.from))] : []),
+    ...(buttons ? [buttonFacing(front, choices)] : []),
+  ]
+}
+
+const OPEN_WORDS = {
+  sideZip: {
+    words: 'zip in the left side seam',
+    why: 'on the left half only, from below the underarm',
+  },
+  backZip: {
+    words: 'zip in the centre-back seam',
+    why: 'from the neck down; the back is cut in two halves',
+  },
+  buttonedFront: {
+    words: 'overlap down the centre front',
+    why: 'buttons stand on the centre line, the edge is faced',
+  },
+  neckSlit: { words: 'slit at the centre back', why: 'faced, with a button and a loop at the top' },
+} as const
+
+function openStep(o: Opening, back: Piece, front: Piece): Step {
+  const piece = o.piece === 'back' ? back : front
+  const path = piece.inner.at(-1)?.path ?? edge(piece, o.edge).path
+  const { words, why } = OPEN_WORDS[o.kind]
+  return {
+    verb: 'open',
+    piece: o.piece,
+    words,
+    long: found('', mm(pathLength(path))),
+    why,
+    lights: [path],
+  }
+}

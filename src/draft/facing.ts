@@ -1,0 +1,212 @@
+/**
+ * Pieces that finish an edge, cut from the corrected halves: shaped facings, the bias strip, the
+ * facings of a slit and of a buttoned front. Source: facings 50 to 64 mm wide and a strip as long
+ * as its edge and 50 mm more (public dressmaking lessons); the rest common practice, no source.
+ */
+import { boxOf } from '../geometry/box.ts'
+import { crossings } from '../geometry/intersect.ts'
+import { offsetPath } from '../geometry/offset.ts'
+import {
+  endTangent,
+  pathEnd,
+  pathStart,
+  reversedPath,
+  splitPath,
+  startTangent,
+  type Path,
+} from '../geometry/path.ts'
+import { add, point, scale, subtract, unit, type Point } from '../geometry/point.ts'
+import { line } from '../geometry/segment.ts'
+import { choice, type Choices } from './choices.ts'
+import { fixed, found, plus, type Amount } from '../units/amount.ts'
+import { mm, type Mm } from '../units/length.ts'
+import { edge, PIECE_WORDS, type Edge, type FinishingId, type Piece } from './piece.ts'
+import type { Act, Step } from './step.ts'
+
+export interface Finishing {
+  readonly piece: Piece
+  readonly steps: readonly Step[]
+}
+
+/** Longer than the edge it finishes by this, for joining and turning in, mm. */
+const STRIP_SPARE = mm(50)
+/** A slit facing stands so far to either side and below the slit, mm. Common practice, no source. */
+const SLIT_MARGIN = 40
+/** How far a line is carried on to find its crossing, mm. */
+const REACH = 400
+
+export function neckFacing(half: Piece, choices: Choices): Finishing {
+  const id = half.id === 'back' ? 'backNeckFacing' : 'frontNeckFacing'
+  const [neck, overarm] = [edge(half, 'neck').path, edge(half, 'overarm').path]
+  const width = choice(choices, 'facingWidth')
+  const [fold, sideNeck] = [pathStart(neck), pathEnd(neck)]
+  const beside = line(
+    sideNeck,
+    add(sideNeck, scale(unit(subtract(pathEnd(overarm), sideNeck)), REACH)),
+  )
+  const centre = line(point(fold.x, fold.y - REACH), point(fold.x, fold.y + REACH))
+  const far = cutBetween(parallel(neck, width.mm), centre, beside)
+  const edges: Edge[] = [
+    { name: 'neck', role: 'edge', path: neck },
+    { name: 'overarm', role: 'seam', path: [line(sideNeck, pathEnd(far))] },
+    { name: 'outer', role: 'edge', path: reversedPath(far) },
+    { name: 'centre', role: edge(half, 'centre').role, path: [line(pathStart(far), fold)] },
+  ]
+  return made(id, edges, half.cutting, [
+    {
+      verb: 'trace',
+      of: half.id,
+      edges: ['neck', 'overarm', 'centre'],
+      why: 'the facing takes the neck as it lies now',
+    },
+    {
+      verb: 'parallel',
+      edge: 'outer',
+      to: 'neck',
+      by: width,
+      why: 'neatened before it is sewn on',
+    },
+  ])
+}
+
+/** @param neck length of the whole neck edge */
+export function neckStrip(neck: Mm, choices: Choices): Finishing {
+  const long = plus(found('the whole neck edge', neck), fixed(STRIP_SPARE))
+  return rectangle(
+    'neckStrip',
+    long,
+    choice(choices, 'stripWidth'),
+    'Cut 1 on the true bias',
+    'cut at 45° to the selvedge; join strips on the straight grain where one is too short',
+  )
+}
+
+/** @param slit its length, mm */
+export function slitFacing(slit: Mm): Finishing {
+  return rectangle(
+    'slitFacing',
+    plus(found('the slit', slit), fixed(mm(SLIT_MARGIN))),
+    fixed(mm(2 * SLIT_MARGIN)),
+    'Cut 1',
+    'the slit is drawn down its middle, sewn round and only then cut',
+  )
+}
+
+/** From the folded edge of a buttoned front inward; as high as the neck, as low as the hem. */
+export function buttonFacing(front: Piece, choices: Choices): Finishing {
+  const [centre, neck, hem] = [edge(front, 'centre'), edge(front, 'neck'), edge(front, 'hem')]
+  const width = plus(choice(choices, 'facingWidth'), choice(choices, 'buttonOverlap'))
+  const x = pathEnd(centre.path).x + width.mm
+  const cut = line(point(x, -REACH), point(x, pathEnd(hem.path).y + REACH))
+  const up = crossings(neck.path, cut)[0]
+  if (!up) throw new Error(`front facing: the neck is narrower than ${width.mm} mm`)
+  const [top] = splitPath(neck.path, up.place)
+  const low = point(x, pathEnd(hem.path).y)
+  const edges: Edge[] = [
+    { name: 'neck', role: 'edge', path: top },
+    { name: 'outer', role: 'edge', path: [line(pathEnd(top), low)] },
+    { name: 'hem', role: 'hem', path: [line(low, pathEnd(hem.path))] },
+    { name: 'centre', role: 'edge', path: centre.path },
+  ]
+  return made('buttonFacing', edges, 'Cut 2, one turned over', [
+    {
+      verb: 'trace',
+      of: 'front',
+      edges: ['centre', 'neck', 'hem'],
+      why: 'the facing takes the front edge as it lies now',
+    },
+    {
+      verb: 'parallel',
+      edge: 'outer',
+      to: 'centre',
+      by: width,
+      why: 'neatened before it is sewn on',
+    },
+  ])
+}
+
+/** Every segment moved inward, neighbours carried on until they meet. */
+function parallel(path: Path, by: number): Path {
+  return path
+    .map((s) => offsetPath([s], -by))
+    .reduce((done, next) => {
+      if (done.length === 0) return next
+      const [on, back] = [onward(done), reversedPath(onward(reversedPath(next)))]
+      const met = back.flatMap((s, index) =>
+        crossings(on, s).map((c) => ({ on: c.place, back: { index, t: c.u } })),
+      )[0]
+      if (!met) return [...done, line(pathEnd(done), pathStart(next)), ...next]
+      return [...splitPath(on, met.on)[0], ...splitPath(back, met.back)[1]]
+    }, [])
+}
+const onward = (path: Path): Path => {
+  const end = pathEnd(path)
+  return [...path, line(end, add(end, scale(endTangent(path), REACH)))]
+}
+/** The part of a path between the centre line and the overarm, carried on where it is short. */
+function cutBetween(
+  path: Path,
+  first: ReturnType<typeof line>,
+  last: ReturnType<typeof line>,
+): Path {
+  const start = pathStart(path)
+  const before = line(add(start, scale(startTangent(path), -REACH)), start)
+  const whole = [before, ...onward(path)]
+  const from = crossings(whole, first)[0]
+  const kept = from ? splitPath(whole, from.place)[1] : whole
+  const to = crossings(kept, last)[0]
+  if (!from || !to) throw new Error('facing: its free edge misses the centre or the overarm')
+  return splitPath(kept, to.place)[0]
+}
+
+function rectangle(
+  id: FinishingId,
+  long: Amount,
+  wide: Amount,
+  cutting: string,
+  why: string,
+): Finishing {
+  const [l, w] = [long.mm, wide.mm]
+  const corners = [point(0, 0), point(l, 0), point(l, w), point(0, w)] as const
+  const names = ['neck', 'end', 'outer', 'start'] as const
+  const edges = names.map((name, i): Edge => ({
+    name,
+    role: 'edge',
+    path: [line(corners[i]!, corners[(i + 1) % 4]!)],
+  }))
+  return made(id, edges, cutting, [{ verb: 'rectangle', long, wide, why }])
+}
+
+function made(
+  id: FinishingId,
+  edges: readonly Edge[],
+  cutting: string,
+  acts: readonly Act[],
+): Finishing {
+  const box = boxOf(edges.map((e) => e.path))
+  const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2]
+  const words = PIECE_WORDS[id]
+  const bias = id === 'neckStrip'
+  const half = 0.3 * (box.bottom - box.top)
+  const across: Point = bias ? point(half, half) : point(0, half)
+  return {
+    piece: {
+      id,
+      words: words.charAt(0).toUpperCase() + words.slice(1),
+      cutting,
+      ...(id === 'neckStrip' || id === 'slitFacing' ? { cutAsDrawn: true } : {}),
+      edges,
+      darts: [],
+      edgeDarts: [],
+      inner: [],
+      points: {},
+      levels: [],
+      grain: { from: subtract(point(x, y), across), to: add(point(x, y), across) },
+    },
+    steps: acts.map((act) => ({
+      ...act,
+      piece: id,
+      lights: edges.filter((e) => act.verb !== 'parallel' || e.name === 'outer').map((e) => e.path),
+    })),
+  }
+}

@@ -1,0 +1,84 @@
+/**
+ * Options: the choices that are words and not amounts. Each has a default that is right without
+ * touching it, and says what it is for and what it is not for.
+ */
+export interface Option<Word extends string> {
+  readonly label: string
+  readonly does: string
+  readonly default: NoInfer<Word>
+  readonly words: Readonly<Record<Word, string>>
+}
+
+const option = <Word extends string>(o: Option<Word>): Option<Word> => o
+
+export const OPTIONS = {
+  overarmRule: option({
+    label: 'overarm length',
+    does: 'Where the length of the overarm comes from.',
+    default: 'auto',
+    words: {
+      auto: 'the tape when taped, else found from the underarm',
+      found: 'found from the underarm',
+      struck: 'one compass from the side neck, as in a hand draft',
+    },
+  }),
+  neckShape: option({
+    label: 'neck shape',
+    does: 'The line of the neck edge. A boat neck wants a wider and shallower neck, a scoop a deeper one.',
+    default: 'round',
+    words: { round: 'round', square: 'square', vee: 'V', boat: 'boat', scoop: 'scoop' },
+  }),
+  shaping: option({
+    label: 'waist shaping',
+    does: 'Darts follow the waist; straight hangs from the bust.',
+    default: 'darts',
+    words: { darts: 'waist darts', straight: 'straight, no darts' },
+  }),
+  surplus: option({
+    label: 'what one dart cannot hold',
+    does: 'Where the surplus at the waist goes when one dart would be too wide.',
+    default: 'auto',
+    words: {
+      auto: 'more at the side, then a second dart, then the centre back',
+      twoDarts: 'a second dart at once',
+      centreBack: 'the centre back before a second dart',
+    },
+  }),
+  opening: option({
+    label: 'opening',
+    does: 'How you get in. What neck and waist still need is added by itself.',
+    default: 'auto',
+    words: {
+      auto: 'as needed',
+      sideZip: 'zip in the left side',
+      backZip: 'zip at the centre back',
+      buttonedFront: 'buttoned front',
+      neckSlit: 'slit at the back neck with a loop',
+      none: 'none yet',
+    },
+  }),
+  neckFinish: option({
+    label: 'neck finish',
+    does: 'A bias strip turns any curve; a shaped facing lies flatter on crisp cloth.',
+    default: 'biasStrip',
+    words: { biasStrip: 'bias strip', facing: 'shaped facing' },
+  }),
+} as const
+
+export type OptionId = keyof typeof OPTIONS
+export type OptionWord<Id extends OptionId> = keyof (typeof OPTIONS)[Id]['words']
+export type Options = { readonly [Id in OptionId]: OptionWord<Id> }
+
+export const OPTION_IDS = Object.keys(OPTIONS) as readonly OptionId[]
+export const isOptionId = (name: string): name is OptionId => Object.hasOwn(OPTIONS, name)
+export const isOptionWord = <Id extends OptionId>(id: Id, word: unknown): word is OptionWord<Id> =>
+  typeof word === 'string' && Object.hasOwn(OPTIONS[id].words, word)
+
+export const standardOptions = (): Options => ({
+  overarmRule: OPTIONS.overarmRule.default,
+  neckShape: OPTIONS.neckShape.default,
+  shaping: OPTIONS.shaping.default,
+  surplus: OPTIONS.surplus.default,
+  opening: OPTIONS.opening.default,
+  neckFinish: OPTIONS.neckFinish.default,
+})

@@ -1,0 +1,100 @@
+/** Findings that rest on the body beside the drawing: what is not taped, and what follows from it. */
+import { knows, lengthOf } from '../measurements/confirmed.ts'
+import { distance } from '../geometry/point.ts'
+import { UNDERARM_GUESS } from './blocks/blouse-levels.ts'
+import { frontNeckPoint } from './blocks/blouse-neck.ts'
+import {
+  blouseNumbers,
+  FULLER,
+  fullerBust,
+  RAISE_MOST,
+  type BlouseNumbers,
+} from './blocks/blouse-numbers.ts'
+import { settleOverarm, STRUCK } from './blocks/blouse-overarm.ts'
+import { DART_MOST } from './blocks/waist-plan.ts'
+import type { Draft } from './draft.ts'
+import { say, type Finding } from './finding.ts'
+
+export function bodyFindings(d: Draft): Finding[] {
+  const numbers = blouseNumbers(d.body, d.choices)
+  return [
+    ...underarm(d, numbers),
+    ...neck(d),
+    ...balance(d, numbers),
+    ...waist(d, numbers),
+    ...(fullerBust(d.body) && d.choices.frontShare === 0
+      ? [
+          say(
+            'fullerBust',
+            'note',
+            'front.side',
+            lengthOf(d.body, 'bustGirth') - lengthOf(d.body, 'highBustGirth'),
+            FULLER,
+          ),
+        ]
+      : []),
+  ]
+}
+
+function underarm({ body, choices }: Draft, n: BlouseNumbers): Finding[] {
+  const { unused, underarm: struck } = settleOverarm(body, choices, n)
+  const armpit = knows(body, 'napeToArmpitLevel')
+  const drop =
+    struck !== undefined && armpit
+      ? struck - lengthOf(body, 'napeToArmpitLevel')
+      : choices.underarmDrop
+  return [
+    ...(armpit ? [] : [say('armpitUnknown', 'muslin', 'back.sleeveEdge', UNDERARM_GUESS)]),
+    ...(armpit && drop < STRUCK.least
+      ? [say('underarmPlace', 'stop', 'back.sleeveEdge', drop, STRUCK.least)]
+      : []),
+    ...(unused?.why === 'tooShort'
+      ? [
+          say(
+            'overarmShort',
+            'note',
+            'back.overarm',
+            unused.wanted,
+            settleOverarm(body, choices, n).shortest,
+          ),
+        ]
+      : []),
+    ...(unused?.why === 'struckOutside'
+      ? [say('struckOutside', 'note', 'back.overarm', unused.wanted)]
+      : []),
+  ]
+}
+
+function neck({ body, choices }: Draft): Finding[] {
+  const point = frontNeckPoint(body)
+  return [
+    ...(knows(body, 'neckBaseGirth') ? [] : [say('neckBaseUnknown', 'note', 'back.neck')]),
+    ...(point !== undefined && choices.frontNeckDrop < point
+      ? [say('frontNeckHigh', 'stop', 'front.neck', choices.frontNeckDrop, point)]
+      : []),
+  ]
+}
+
+function balance({ choices }: Draft, n: BlouseNumbers): Finding[] {
+  if (n.balance === undefined)
+    return [say('balanceUnknown', 'note', 'front.overarm', choices.frontRaise)]
+  return n.bustDart > 0 ? [say('bustDart', 'note', 'front.bustDart', n.bustDart, RAISE_MOST)] : []
+}
+
+function waist(d: Draft, { waist: plan }: BlouseNumbers): Finding[] {
+  if (plan.kind !== 'shaped') {
+    const id = plan.kind === 'straight' ? 'straightWaist' : 'waistWider'
+    return [say(id, 'note', 'back.side'), say(id, 'note', 'front.side')]
+  }
+  return d.pieces.flatMap((piece) => {
+    if (piece.id !== 'back' && piece.id !== 'front') return []
+    const { centre } = plan[piece.id]
+    const mouths = piece.darts.reduce((sum, x) => sum + distance(x.inner, x.outer), 0)
+    return [
+      ...(piece.darts.length > 1
+        ? [say('secondDart', 'note', `${piece.id}.waistDart2`, mouths, DART_MOST[piece.id])]
+        : []),
+      ...(centre > 0 ? [say('centreBackSeam', 'note', `${piece.id}.centre`, centre)] : []),
+    ]
+  })
+}
