@@ -5,7 +5,7 @@
  */
 import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
 import type { Choices } from '../choices.ts'
-import { waistPlan, type WaistPlan } from './waist-plan.ts'
+import { waistPlan, waistPlans, type WaistPlan } from './waist-plan.ts'
 
 /** More balance than this is no raise but a side bust dart. */
 export const RAISE_MOST = 20
@@ -36,24 +36,33 @@ export const frontTip = (body: Body, choices: Choices): number =>
   fullerBust(body) ? Math.max(choices.frontDartTip, FULLER_TIP) : choices.frontDartTip
 
 export function blouseNumbers(body: Body, choices: Choices): BlouseNumbers {
-  const balance =
-    knows(body, 'sideNeckOverApexToWaist') && knows(body, 'sideNeckOverBladeToWaist')
-      ? lengthOf(body, 'sideNeckOverApexToWaist') - lengthOf(body, 'sideNeckOverBladeToWaist')
-      : undefined
-  const rest = (balance ?? 0) - RAISE_MOST
-  const bustDart = rest >= DART_LEAST ? rest : 0
-  const rise = lengthOf(body, 'waistToBustLevel') + choices.lengthAdded
+  const { balance, bustDart } = frontLength(body)
+  const rise = riseOf(body, choices)
   return {
     balance,
     raise: (balance ?? choices.frontRaise) - bustDart,
     bustDart,
     rise,
-    waist: waistPlan(widths(body, choices), choices, {
-      back: rise - choices.backDartTip,
-      front: rise + bustDart / 2 - frontTip(body, choices),
-    }),
+    waist: waistPlan(widths(body, choices), choices, legs(body, choices)),
   }
 }
+
+function frontLength(body: Body): Pick<BlouseNumbers, 'balance' | 'bustDart'> {
+  const balance =
+    knows(body, 'sideNeckOverApexToWaist') && knows(body, 'sideNeckOverBladeToWaist')
+      ? lengthOf(body, 'sideNeckOverApexToWaist') - lengthOf(body, 'sideNeckOverBladeToWaist')
+      : undefined
+  const rest = (balance ?? 0) - RAISE_MOST
+  return { balance, bustDart: rest >= DART_LEAST ? rest : 0 }
+}
+const riseOf = (body: Body, choices: Choices): number =>
+  lengthOf(body, 'waistToBustLevel') + choices.lengthAdded
+
+/** From the waist up to where the tip of the first dart lies. */
+const legs = (body: Body, choices: Choices): Readonly<Record<HalfId, number>> => ({
+  back: riseOf(body, choices) - choices.backDartTip,
+  front: riseOf(body, choices) + frontLength(body).bustDart / 2 - frontTip(body, choices),
+})
 
 /** What the front is wider than a quarter, and the back narrower. */
 export const share = (choices: Choices, half: HalfId): number =>
@@ -66,3 +75,7 @@ const widths = (body: Body, choices: Choices) => {
     waist: lengthOf(body, 'waistGirth') / 4 + choices.easeWaist,
   }
 }
+
+/** The ways the waist could be taken in, each with its numbers, for her to choose among. */
+export const blouseWaistPlans = (body: Body, choices: Choices): ReturnType<typeof waistPlans> =>
+  waistPlans(widths(body, choices), choices, legs(body, choices))

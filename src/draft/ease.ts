@@ -1,0 +1,112 @@
+/**
+ * Sewn ease: what the finished garment measures round the body less the body, level by level,
+ * beside what published tables and books give for woven cloth.
+ */
+import { knows, lengthOf, type Body } from '../measurements/confirmed.ts'
+import type { MeasurementId } from '../measurements/catalogue.ts'
+import { crossings } from '../geometry/intersect.ts'
+import { distance, point, type Point } from '../geometry/point.ts'
+import { line, type Line } from '../geometry/segment.ts'
+import { mm, type Mm } from '../units/length.ts'
+import { pieceOf, type Draft } from './draft.ts'
+import { edge, type Piece } from './piece.ts'
+import { dartLegs } from './sheet.ts'
+
+export type EaseLevel = 'bust' | 'waist' | 'highHip' | 'hip'
+
+export interface SewnEase {
+  readonly level: EaseLevel
+  readonly body: Mm
+  /** Round the sewn garment, darts and centre seam taken away. */
+  readonly sewn: Mm
+  readonly ease: Mm
+}
+
+const GIRTH: Readonly<Record<EaseLevel, MeasurementId>> = {
+  bust: 'bustGirth',
+  waist: 'waistGirth',
+  highHip: 'highHipGirth',
+  hip: 'hipGirth',
+}
+
+/** Ease for woven blouses round the body, mm, from published sources; a span from least to most. */
+export interface EaseBand {
+  readonly words: string
+  readonly source: string
+  readonly spans: Readonly<Partial<Record<EaseLevel, readonly [number, number]>>>
+}
+export const EASE_BANDS: readonly EaseBand[] = [
+  {
+    words: 'fitted bodice',
+    source: 'a public metric ease reference',
+    spans: { bust: [40, 60], waist: [20, 40], hip: [40, 60] },
+  },
+  {
+    words: 'shirt',
+    source: 'a public metric ease reference',
+    spans: { bust: [60, 100], waist: [40, 80], hip: [60, 100] },
+  },
+  {
+    words: 'blouse, extension circular',
+    source: 'New Mexico State University circular C-228',
+    spans: { bust: [76, 102] },
+  },
+  {
+    words: 'bodice of a costume textbook',
+    source: 'a costume construction textbook of the 1960s',
+    spans: { bust: [38, 51], waist: [19, 25], hip: [51, 70] },
+  },
+]
+
+/** Levels the garment reaches and the tape has measured. */
+export function sewnEase(d: Draft): SewnEase[] {
+  const [back, front] = [pieceOf(d, 'back'), pieceOf(d, 'front')]
+  return (['bust', 'waist', 'highHip', 'hip'] as const).flatMap((level) => {
+    const id = GIRTH[level]
+    if (!knows(d.body, id)) return []
+    const [b, f] = [widthAt(back, level, d.body), widthAt(front, level, d.body)]
+    if (b === undefined || f === undefined) return []
+    const sewn = 2 * (b + f)
+    const girth = lengthOf(d.body, id)
+    return [{ level, body: girth, sewn: mm(sewn), ease: mm(sewn - girth) }]
+  })
+}
+
+/** Sewn width of a half piece at a level of the body; undefined when the hem lies above it. */
+function widthAt(piece: Piece, level: EaseLevel, body: Body): number | undefined {
+  const y = levelOf(piece, level, body)
+  const hem = piece.points['L']
+  if (y === undefined || !hem || y > hem.y + HEM_SLACK) return undefined
+  // A side turned by a correction leaves the level of the fold: the crossing is taken where it lies.
+  const cut = line(point(-REACH, y), point(REACH, y))
+  const x = (path: Parameters<typeof crossings>[0]): number[] =>
+    crossings(path, cut).map(({ at }) => at.x)
+  const outer = Math.max(...x(edge(piece, 'side').path))
+  const inner = Math.max(0, ...x(edge(piece, 'centre').path).filter((v) => v < outer / 2))
+  if (!Number.isFinite(outer)) return undefined
+  const darts = piece.darts.reduce((sum, d) => sum + openAt(dartLegs(d), cut), 0)
+  return outer - inner - darts
+}
+const REACH = 3000
+const HEM_SLACK = 0.01
+
+function levelOf(piece: Piece, level: EaseLevel, body: Body): number | undefined {
+  const [u, c, h] = [piece.points['U'], piece.points['C'], piece.points['H']]
+  switch (level) {
+    case 'bust':
+      return u && u.y + 0.01
+    case 'waist':
+      return c?.y
+    case 'highHip':
+      return c && knows(body, 'waistToHighHip') ? c.y + lengthOf(body, 'waistToHighHip') : undefined
+    case 'hip':
+      return h?.y
+  }
+}
+
+function openAt(legs: readonly Line[], cut: Line): number {
+  const hits: Point[] = legs.flatMap((leg) => crossings([leg], cut).map(({ at }) => at))
+  const [first, ...rest] = hits.sort((a, b) => a.x - b.x)
+  const last = rest.at(-1)
+  return first && last ? distance(first, last) : 0
+}
