@@ -274,3 +274,10 @@ export function body(
   if (!result.ok) throw new Error(`body: ${result.missing.map(({ why }) => why).join(' ')}`)
   return result.body
 }
+
+/** A body of which only these were taped. */
+export function bodyOf(numbers: Partial<InventedNumbers>): Confirmed {
+  const result = confirm(bookOf(numbers), [], MEASUREMENT_IDS)
+  if (!result.ok) throw new Error('bodyOf: nothing was taped')
+  return result.body
+}

@@ -3,7 +3,7 @@
  * square and compass are all she needs.
  */
 import { inWords, type Amount } from '../units/amount.ts'
-import { formatLength, type UnitChoice } from '../units/format.ts'
+import { formatLength, formatStep, type UnitChoice } from '../units/format.ts'
 import { EDGE_WORDS, PIECE_WORDS } from './piece.ts'
 import type { Act, Direction, Guide } from './step.ts'
 
@@ -37,6 +37,7 @@ export function stepTitle(step: Act): string {
 
 export function sentence(step: Act, units: UnitChoice): string {
   const say = (a: Amount): string => formatLength(a.mm, units)
+  const fine = (a: Amount): string => formatStep(a.mm, units)
   const sum = (a: Amount): string => withWords(a, units)
   switch (step.verb) {
     case 'start':
@@ -50,20 +51,20 @@ export function sentence(step: Act, units: UnitChoice): string {
       return `Compass in ${step.centre}, open to ${sum(step.amount)}. Mark ${step.to} where it meets the level of ${step.level}: ${step.why}.`
     case 'slide':
       return step.away
-        ? `Lengthen the line ${step.along}–${step.from} past ${step.from} by ${say(step.amount)}: ${step.why}.`
-        : `From ${step.from} towards ${step.along}, ${say(step.amount)}: ${step.why}.`
+        ? `Lengthen the line ${step.along}–${step.from} past ${step.from} by ${fine(step.amount)}: ${step.why}.`
+        : `From ${step.from} towards ${step.along}, ${fine(step.amount)}: ${step.why}.`
     case 'join':
       return `Rule ${step.from} to ${step.to}: the ${EDGE_WORDS[step.edge]}, ${step.why}.`
     case 'arc':
-      return `Compass in ${step.centre}, open to ${say(step.amount)}. Swing from ${step.from} to ${step.to}: the ${EDGE_WORDS[step.edge]}, ${step.why}.`
+      return `Compass in ${step.centre}, open to ${fine(step.amount)}. Swing from ${step.from} to ${step.to}: the ${EDGE_WORDS[step.edge]}, ${step.why}.`
     case 'curve':
       return `Draw the ${EDGE_WORDS[step.edge]} from ${step.from} to ${step.to}, ${step.why}. ${guideWords(step.base, step.along, step.guides, units)}`
     case 'dart': {
       const low =
         step.atHem.mm > 0
-          ? `Below, rule towards a tip ${say(step.down)} down and stop at the hem, ${say(step.atHem)} wide there: the dart runs out open`
-          : `Lower tip ${say(step.down)} below`
-      return `The dart: ${say(step.width)} wide at ${step.at}, half on either side. Upper tip ${say(step.up)} above ${step.at}. ${low}; ${step.why}.`
+          ? `Below, rule towards a tip ${fine(step.down)} down and stop at the hem, ${say(step.atHem)} wide there: the dart runs out open`
+          : `Lower tip ${fine(step.down)} below`
+      return `The dart: ${fine(step.width)} wide at ${step.at}, half on either side. Upper tip ${fine(step.up)} above ${step.at}. ${low}; ${step.why}.`
     }
     case 'edgeDart':
       return `Rule ${step.upper} and ${step.lower} to ${step.tip}: the bust dart in the ${EDGE_WORDS[step.edge]}, ${say(step.width)} wide, ${step.why}.`
@@ -104,8 +105,7 @@ function guideWords(
   units: UnitChoice,
 ): string {
   const spots = guides.map((g) => {
-    const out = formatLength(g.out.mm, units)
-    const by = formatLength(g.by.mm, units)
+    const [out, by] = [formatLength(g.out.mm, units), formatLength(g.by.mm, units)]
     return /[1-9]/.test(by)
       ? `${out} ${THEN[along]} and ${by} ${SIDE[g.then]}`
       : `${out} ${THEN[along]}`
@@ -129,6 +129,6 @@ const halved = (length: Amount['mm']): Amount['mm'] => (length / 2) as Amount['m
 
 /** "nape to waist, 41.2 cm"; a fixed length says its number once. */
 function withWords(a: Amount, units: UnitChoice): string {
-  const [words, number] = [inWords(a, units), formatLength(a.mm, units)]
+  const [words, number] = [inWords(a, units), formatStep(a.mm, units)]
   return words === '' || words === number ? number : `${words}, ${number}`
 }

@@ -18,6 +18,8 @@ export type Term =
 export interface Amount {
   readonly mm: Mm
   readonly from: Term
+  /** Names it rests on that its words leave out: a choice that is nought, a number behind a rule. */
+  readonly also?: readonly string[]
 }
 
 /** A tape measurement; `name` is its id, `label` the words of the step: 'nape to waist'. */
@@ -43,6 +45,11 @@ export const plus = (a: Amount, b: Amount): Amount => ({
 export const minus = (a: Amount, b: Amount): Amount => ({
   mm: mm(a.mm - b.mm),
   from: { kind: 'sum', left: a, right: b, sign: -1 },
+})
+/** The same length and words, resting on more. */
+export const restingOn = (a: Amount, names: readonly string[]): Amount => ({
+  ...a,
+  also: [...(a.also ?? []), ...names],
 })
 /** One part of `a` divided by `divisor`; 0 or less is our own mistake. */
 export function over(a: Amount, divisor: number): Amount {
@@ -72,7 +79,9 @@ export function sources(amount: Amount): readonly string[] {
   return [...new Set(allSources(amount))]
 }
 
-function allSources({ from }: Amount): readonly string[] {
+const allSources = (a: Amount): readonly string[] => [...(a.also ?? []), ...termSources(a.from)]
+
+function termSources(from: Term): readonly string[] {
   switch (from.kind) {
     case 'measurement':
     case 'choice':

@@ -33,6 +33,18 @@ export function formatLength(length: Mm, choice: UnitChoice): string {
   return `${formatNumber(length, choice)} ${unitMark(choice)}`
 }
 
+/**
+ * A length of a construction step, unit included. In centimetres half a millimetre is kept
+ * ("26.85 cm"), because a step is measured from points that were themselves measured, and whole
+ * millimetres would add up to more than a pencil line. In inches it is the printed length.
+ */
+export function formatStep(length: Mm, choice: UnitChoice): string {
+  const halves = Math.round(length * 2)
+  return choice.unit === 'cm' && halves % 2 !== 0
+    ? `${(Math.abs(halves) / 20).toFixed(2)} cm`
+    : formatLength(mm(choice.unit === 'cm' ? halves / 2 : length), choice)
+}
+
 /** The printed length without its unit: "41.3", "16 1/4". */
 export function formatNumber(length: Mm, choice: UnitChoice): string {
   return joinParts(partsOf(stepsOf(length, choice), choice))

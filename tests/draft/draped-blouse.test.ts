@@ -5,19 +5,28 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { CHOICE_IDS, standardChoices, type Choices } from '../../src/draft/choices.ts'
-import { movedBy, pieceOf } from '../../src/draft/draft.ts'
+import { movedBy, pieceOf, type Draft } from '../../src/draft/draft.ts'
 import { draft } from '../../src/draft/garments.ts'
 import { neckAngle, SEAM_EQUAL } from '../../src/draft/proof.ts'
-import { edge, isHalf, outline, sewnLength } from '../../src/draft/piece.ts'
+import { sewnEase } from '../../src/draft/ease.ts'
+import { edge, isHalf, namedPoint, outline, sewnLength } from '../../src/draft/piece.ts'
 import { record } from '../../src/draft/record.ts'
 import { sentence } from '../../src/draft/sentence.ts'
 import { area } from '../../src/geometry/area.ts'
-import { checkJoined, endTangent, pathEnd, startTangent } from '../../src/geometry/path.ts'
+import {
+  checkJoined,
+  endTangent,
+  pathEnd,
+  pathStart,
+  startTangent,
+} from '../../src/geometry/path.ts'
+import { pathLength } from '../../src/geometry/length.ts'
+import { distance, scale } from '../../src/geometry/point.ts'
 import { selfIntersections } from '../../src/geometry/self-intersection.ts'
 import { MEASUREMENT_IDS } from '../../src/measurements/catalogue.ts'
 import { confirm } from '../../src/measurements/confirmed.ts'
 import { mm } from '../../src/units/length.ts'
-import { bookOf, body, INVENTED_BODIES, MIDDLE, type InventedNumbers } from '../bodies.ts'
+import { bodyOf, bookOf, body, INVENTED_BODIES, MIDDLE, type InventedNumbers } from '../bodies.ts'
 
 const cmUnits = { unit: 'cm', inchStep: 8 } as const
 
@@ -232,5 +241,164 @@ describe('steps', () => {
         if (s.verb === 'measure' || s.verb === 'compass' || s.verb === 'slide') placed.add(s.to)
       }
     }
+  })
+})
+
+describe('one number moves only what rests on it', () => {
+  const taped = MEASUREMENT_IDS.filter((id) => id in MIDDLE)
+  const away = (d: Draft, other: Draft): string[] => {
+    const [a, b] = [record(d).points, record(other).points]
+    return Object.keys(a).filter((name) => {
+      const [p, q] = [a[name]!, b[name]]
+      return !q || Math.hypot(p[0] - q[0], p[1] - q[1]) > 0.02
+    })
+  }
+  const bodies = [MIDDLE, { ...MIDDLE, sideNeckOverApexToWaist: 470, waistGirth: 640 }]
+  test.each(taped)('%s', (id) => {
+    for (const numbers of bodies) {
+      const before = draft('blouse', body({}, numbers), standardChoices())
+      const after = draft('blouse', body({ [id]: numbers[id] + 3 }, numbers), standardChoices())
+      const known = new Set(movedBy(before, id))
+      expect(away(before, after).filter((name) => !known.has(name))).toEqual([])
+    }
+  })
+  test.each(CHOICE_IDS)('%s', (id) => {
+    for (const numbers of bodies) {
+      const choices = standardChoices()
+      const before = draft('blouse', body({}, numbers), choices)
+      const after = draft('blouse', body({}, numbers), { ...choices, [id]: mm(choices[id] + 2) })
+      const known = new Set(movedBy(before, id))
+      expect(away(before, after).filter((name) => !known.has(name))).toEqual([])
+    }
+  })
+})
+
+test('left and right shoulder changed over give the same draft', () => {
+  const [left, right] = [
+    {
+      shoulderLengthLeft: 130,
+      shoulderLengthRight: 122,
+      shoulderSlopeLeft: 48,
+      shoulderSlopeRight: 38,
+    },
+    {
+      shoulderLengthLeft: 122,
+      shoulderLengthRight: 130,
+      shoulderSlopeLeft: 38,
+      shoulderSlopeRight: 48,
+    },
+  ]
+  const [a, b] = [left, right].map((s) => record(draft('blouse', body(s), standardChoices())))
+  expect(a).toEqual(b)
+})
+
+test('a body and choices all larger by a part give pieces larger by that part', () => {
+  // Nothing of a fixed size may bind: no neck base (its rule adds 8 mm), one dart within limits.
+  const numbers = { ...MIDDLE, waistGirth: 800 }
+  const { neckBaseGirth: _n, ...rest } = numbers
+  fc.assert(
+    fc.property(fc.double({ min: 0.9, max: 1.12, noNaN: true }), (k) => {
+      const larger = <T extends object>(of: T): T =>
+        Object.fromEntries(
+          Object.entries(of).map(([n, v]) => [
+            n,
+            typeof v === 'number' ? Math.round(v * k * 1e6) / 1e6 : v,
+          ]),
+        ) as T
+      // A side neck so high that the back neck is nowhere bent as tight as a strip allows.
+      const choices = { ...standardChoices(), sideNeckRise: mm(48) }
+      const plain = draft('blouse', bodyOf(rest), choices)
+      const grown = draft('blouse', bodyOf(larger(rest)), larger(choices))
+      for (const half of ['back', 'front'] as const) {
+        const [a, b] = [pieceOf(plain, half), pieceOf(grown, half)]
+        for (const name of Object.keys(a.points))
+          expect(distance(scale(a.points[name]!, k), b.points[name]!), name).toBeLessThan(0.01)
+        for (const e of a.edges)
+          expect(Math.abs(pathLength(edge(b, e.name).path) - k * pathLength(e.path))).toBeLessThan(
+            0.01,
+          )
+      }
+    }),
+    { numRuns: 40 },
+  )
+})
+
+describe('what each body and choice brings', () => {
+  const halves = (over: Partial<InventedNumbers>, choices: Partial<Choices> = {}) => {
+    const d = draft('blouse', body(over), { ...standardChoices(), ...choices })
+    return {
+      d,
+      back: pieceOf(d, 'back'),
+      front: pieceOf(d, 'front'),
+      ids: d.findings.map((f) => f.id),
+    }
+  }
+  test('a balance of 42: 20 in the raise, 22 in a side bust dart aimed at the apex', () => {
+    // 466 − 424 = 42. The side neck rises 20 more in front; the waist line lies 22 lower there.
+    const { back, front } = halves({ sideNeckOverApexToWaist: 466 })
+    expect(namedPoint(back, 'S').y - namedPoint(front, 'S').y).toBeCloseTo(20, 9)
+    expect(namedPoint(front, 'C').y - namedPoint(back, 'C').y).toBeCloseTo(22, 9)
+    const [dart] = front.edgeDarts
+    if (!dart) throw new Error('no bust dart')
+    expect(distance(dart.upper, dart.lower)).toBeCloseTo(22, 9)
+    expect(distance(dart.tip, dart.upper)).toBeCloseTo(distance(dart.tip, dart.lower), 9)
+    expect(dart.tip.x).toBeCloseTo(namedPoint(front, 'apex').x + 25, 9)
+    expect(sewnLength(front, 'side')).toBeCloseTo(sewnLength(back, 'side'), 6)
+  })
+  test('a shorter front is lowered, not raised', () => {
+    const { back, front } = halves({ sideNeckOverApexToWaist: 412 })
+    expect(namedPoint(front, 'S').y - namedPoint(back, 'S').y).toBeCloseTo(12, 9)
+  })
+  test('the neck falls along the shoulder past the neck base', () => {
+    // Base 372/6 + 8 = 70; 30 beyond it on a slope of asin(42/125) fall 30·tan(19.63°) = 10.7.
+    const { back } = halves({})
+    expect(-namedPoint(back, 'S').y).toBeCloseTo(25 - 30 * Math.tan(Math.asin(42 / 125)), 6)
+  })
+  test('an arc struck with the taped overarm puts the underarm where it meets the side', () => {
+    // S = (100, −14.3), Q at x = 257 + 30: (300 + 30)² = 187² + Δ² → Δ = 271.9, E at 257.6.
+    const { back, front } = halves({ sideNeckToSleeveEdge: 300 }, { overarmRule: 'struck' })
+    const s = namedPoint(back, 'S')
+    expect(namedPoint(back, 'U').y).toBeCloseTo(s.y + Math.sqrt(330 ** 2 - 187 ** 2), 6)
+    expect(namedPoint(front, 'U').y).toBeCloseTo(namedPoint(back, 'U').y, 9)
+    expect(back.points['K']).toBeUndefined()
+  })
+  test('struck out of reach of the armpit, the length found is used and said', () => {
+    const { ids } = halves({ sideNeckToSleeveEdge: 400 }, { overarmRule: 'struck' })
+    expect(ids).toContain('struckOutside')
+  })
+  test('a taped overarm too short for both edges is not used; the shortest is named', () => {
+    const { d, ids } = halves({ sideNeckToSleeveEdge: 170 })
+    expect(ids).toContain('overarmShort')
+    const { limit } = d.findings.find((f) => f.id === 'overarmShort')!
+    expect(halves({ sideNeckToSleeveEdge: Math.ceil(limit) }).ids).not.toContain('overarmShort')
+  })
+  test('a side edge rounded by 30 meets the side plumb and the arc smoothly, the side begins at U', () => {
+    const { back } = halves({})
+    const [arc, corner] = edge(back, 'sleeveEdge').path
+    if (!arc || !corner) throw new Error('two arcs')
+    expect(corner.kind === 'arc' && corner.radius).toBeCloseTo(30, 9)
+    expect(distance(endTangent([arc]), startTangent([corner]))).toBeLessThan(1e-6)
+    expect(Math.abs(endTangent([corner]).x)).toBeLessThan(1e-9)
+    expect(pathStart(edge(back, 'side').path)).toEqual(namedPoint(back, 'U'))
+  })
+  test('sewn ease is the chosen ease at bust, waist and hip, and no less at the high hip', () => {
+    for (const [, numbers] of INVENTED_BODIES) {
+      const ease = sewnEase(draft('blouse', body({}, numbers), standardChoices()))
+      const at = Object.fromEntries(ease.map((e) => [e.level, e.ease]))
+      expect(at['bust']).toBeCloseTo(88, 6)
+      expect(at['waist']).toBeCloseTo(56, 6)
+      expect(at['hip']).toBeCloseTo(76, 6)
+      expect(at['highHip']).toBeGreaterThan(76 - 1e-6)
+    }
+  })
+  test('a front neck edge above the front neck point stops the cutting', () => {
+    // Nape to waist 400, front neck to waist 346: the point lies 54 below the nape level, 62 is below it.
+    expect(halves({}, { frontNeckDrop: mm(62) }).ids).not.toContain('frontNeckHigh')
+    const low = halves({ frontNeckToWaist: 325 }, { frontNeckDrop: mm(62) })
+    expect(low.d.findings.find((f) => f.id === 'frontNeckHigh')).toMatchObject({
+      severity: 'stop',
+      value: 62,
+      limit: 75,
+    })
   })
 })

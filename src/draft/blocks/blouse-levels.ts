@@ -1,7 +1,7 @@
 /** Levels and widths of the draped blouse: the grid on which both halves are drawn. */
 import { knows, measured, type Body } from '../../measurements/confirmed.ts'
 import type { MeasurementId } from '../../measurements/catalogue.ts'
-import { fixed, found, minus, over, plus, type Amount } from '../../units/amount.ts'
+import { fixed, found, minus, over, plus, restingOn, type Amount } from '../../units/amount.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import { choice, type ChoiceId, type Choices } from '../choices.ts'
 import type { Sheet } from '../sheet.ts'
@@ -20,7 +20,7 @@ export function quarter(
   half: HalfId,
 ): Amount {
   const own = plus(over(measured(body, girth), 4), choice(choices, ease))
-  if (choices.frontShare === 0) return own
+  if (choices.frontShare === 0) return restingOn(own, ['frontShare'])
   return (half === 'front' ? plus : minus)(own, choice(choices, 'frontShare'))
 }
 
@@ -35,7 +35,9 @@ export function levels(
 ): void {
   const opened = half === 'front' ? n.bustDart : 0
   const added = (a: Amount): Amount =>
-    choices.lengthAdded === 0 ? a : plus(a, choice(choices, 'lengthAdded'))
+    choices.lengthAdded === 0
+      ? restingOn(a, ['lengthAdded'])
+      : plus(a, choice(choices, 'lengthAdded'))
   const dart = (words: string, size: number, a: Amount): Amount =>
     opened === 0 ? a : plus(a, found(words, mm(size), BALANCE_IDS))
   s.measure(

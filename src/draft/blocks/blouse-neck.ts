@@ -40,6 +40,8 @@ export function sideNeck(
           found('the fall along the shoulder', mm(fall), [
             'neckBaseGirth',
             'neckHalfWidth',
+            'shoulderLengthLeft',
+            'shoulderLengthRight',
             'shoulderSlopeLeft',
             'shoulderSlopeRight',
           ]),

@@ -137,7 +137,12 @@ function openDart(s: Sheet, body: Body, choices: Choices, closed: Path, opened: 
     'J4',
     'J3',
     'left',
-    found('', mm(reach), [...s.restsOf('apex'), ...s.restsOf('U')]),
+    found('', mm(reach), [
+      ...s.restsOf('apex'),
+      ...s.restsOf('W'),
+      'frontDartTip',
+      'highBustGirth',
+    ]),
     'its tip, short of the bust tip',
   )
   s.edgeDart('side', 'J1', 'J2', 'J4', width, 'folded before the side seam is sewn')

@@ -7,7 +7,7 @@
  * With t = 0 the length is found: L = |SQ| − ρ. Without rounding Q is U and ρ is 0.
  */
 import { dot, norm, point, subtract, unit, type Point } from '../../geometry/point.ts'
-import { found, type Amount } from '../../units/amount.ts'
+import { found, restingOn, type Amount } from '../../units/amount.ts'
 import { mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
 import type { Sheet } from '../sheet.ts'
@@ -70,7 +70,8 @@ export function placeCorner(s: Sheet, choices: Choices): void {
 
 /** T, K when the centre slides, P where the two arcs touch. */
 export function placeSleeveEdge(s: Sheet, choices: Choices, overarm: Amount): void {
-  s.compass('T', 'S', overarm, s.has('G') ? 'G' : 'A', 'the end of the overarm')
+  const reaching = restingOn(overarm, ['overarmDrop'])
+  s.compass('T', 'S', reaching, s.has('G') ? 'G' : 'A', 'the end of the overarm')
   const rounding = choices.cornerRadius
   const corner = subtract(s.at(rounding > 0 ? 'Q' : 'U'), s.at('S'))
   const along = unit(subtract(s.at('T'), s.at('S')))
@@ -78,7 +79,13 @@ export function placeSleeveEdge(s: Sheet, choices: Choices, overarm: Amount): vo
   const slid = (reach ** 2 - dot(corner, corner)) / (2 * (reach - dot(along, corner)))
   const centre = Math.abs(slid) < CENTRE_STAYS ? 'S' : 'K'
   if (centre === 'K')
-    s.slide('K', 'S', 'T', found('', mm(slid), s.restsOf('U')), 'the centre of the sleeve edge')
+    s.slide(
+      'K',
+      'S',
+      'T',
+      found('', mm(slid), [...s.restsOf('U'), 'cornerRadius']),
+      'the centre of the sleeve edge',
+    )
   if (rounding > 0)
     s.slide(
       'P',

@@ -102,7 +102,7 @@ function dartMiddle(
       at,
       'C',
       'right',
-      found('', mm(out), s.restsOf('W')),
+      found('', mm(out), [...s.restsOf('W'), ...s.restsOf('M')]),
       'the middle of the second dart, half way from M to W',
     )
   }

@@ -119,7 +119,7 @@ export function lowerTip(
 ): { readonly down: number; readonly why: TipWhy } {
   const least = mouth * LEG_TO_MOUTH
   const room = toHem - TIP_TO_HEM
-  if (room < least) return { down: Math.max(least, toHem + TIP_TO_HEM), why: 'runs out' }
+  if (room < least) return { down: Math.max(least, chosen, toHem + TIP_TO_HEM), why: 'runs out' }
   if (chosen > room) return { down: room, why: 'short of the hem' }
   return chosen >= least ? { down: chosen, why: 'chosen' } : { down: least, why: 'longer leg' }
 }

@@ -1,0 +1,166 @@
+/**
+ * Openings and the pieces that finish an edge, against sums worked out by hand and distances
+ * measured on flattened outlines. Rules: common practice, no source, but for the facing's width
+ * and the strip's spare length (public dressmaking lessons).
+ */
+import { describe, expect, test } from 'vitest'
+import { standardChoices, type Choices } from '../../src/draft/choices.ts'
+import { pieceOf, type Draft } from '../../src/draft/draft.ts'
+import { draft } from '../../src/draft/garments.ts'
+import { passes, sewnWaist, through } from '../../src/draft/opening.ts'
+import { edge, outline, type FinishingId } from '../../src/draft/piece.ts'
+import { pathLength } from '../../src/geometry/length.ts'
+import { checkJoined, flatten, pathEnd, pathStart } from '../../src/geometry/path.ts'
+import { selfIntersections } from '../../src/geometry/self-intersection.ts'
+import { mm } from '../../src/units/length.ts'
+import { body, bodyOf, INVENTED_BODIES, MIDDLE, type InventedNumbers } from '../bodies.ts'
+
+const made = (over: Partial<InventedNumbers> = {}, choices: Partial<Choices> = {}): Draft =>
+  draft('blouse', body(over), { ...standardChoices(), ...choices })
+const kinds = (d: Draft): string[] => d.openings.map(({ kind }) => kind)
+const ids = (d: Draft): string[] => d.findings.map(({ id }) => id)
+
+describe('what the draft adds', () => {
+  // Sewn waist: 4 × (780/4 + 14) = 836. Neck: about 566.
+  test('nothing where head and shoulders pass', () => {
+    const d = made({ headGirth: 540, slipThroughGirth: 830 })
+    expect(through(pieceOf(d, 'back'), pieceOf(d, 'front'), d.body).waist).toBeCloseTo(836, 6)
+    expect(kinds(d)).toEqual([])
+    expect(ids(d)).not.toContain('openingAdded')
+  })
+  test('a zip in the side for the waist alone, 40 below the underarm', () => {
+    const d = made({ headGirth: 540 })
+    expect(kinds(d)).toEqual(['sideZip'])
+    // Underarm 186 + 25, zip from 251; to 180 below the waist, 40 above a hem at 620: 580.
+    expect(d.openings[0]).toMatchObject({ from: 251, to: 580, added: true })
+  })
+  test('a slit for the neck alone, long enough for its two edges to make up what lacks', () => {
+    const d = made({ headGirth: 700, slipThroughGirth: 830 })
+    const [slit] = d.openings
+    const t = through(pieceOf(d, 'back'), pieceOf(d, 'front'), d.body)
+    expect(slit?.kind).toBe('neckSlit')
+    expect(t.neck + 2 * (slit!.to - slit!.from)).toBeGreaterThanOrEqual(720)
+    expect((slit!.to - slit!.from) % 5).toBe(0)
+  })
+  test('both where both fail, and nothing stops the cutting', () => {
+    const d = made()
+    expect(kinds(d)).toEqual(['sideZip', 'neckSlit'])
+    expect(d.findings.filter(({ severity }) => severity === 'stop')).toEqual([])
+  })
+  test('a zip at the centre back or a buttoned front serves neck and waist', () => {
+    for (const opening of ['backZip', 'buttonedFront'] as const)
+      expect(kinds(made({}, { opening }))).toEqual([opening])
+  })
+  test('what she chose is kept, and what it leaves open is added', () => {
+    expect(kinds(made({}, { opening: 'neckSlit' }))).toEqual(['neckSlit', 'sideZip'])
+  })
+  test('none yet: not for cutting, both reasons said', () => {
+    const d = made({}, { opening: 'none' })
+    const stops = d.findings.filter(({ severity }) => severity === 'stop').map(({ id }) => id)
+    expect(stops).toEqual(['headOpening', 'gettingIn'])
+  })
+  test('an untaped head or slip-through is for a muslin only', () => {
+    const { headGirth: _h, slipThroughGirth: _s, ...rest } = MIDDLE
+    const d = draft('blouse', bodyOf(rest), standardChoices())
+    expect(passes(through(pieceOf(d, 'back'), pieceOf(d, 'front'), d.body), [])).toEqual({
+      neck: true,
+      waist: true,
+    })
+    expect(ids(d)).toEqual(expect.arrayContaining(['headUnknown', 'gettingInUnknown']))
+  })
+})
+
+describe('halves opened', () => {
+  test('a centre-back zip makes the fold a seam and the back is cut twice', () => {
+    const back = pieceOf(made({}, { opening: 'backZip' }), 'back')
+    expect(edge(back, 'centre').role).toBe('seam')
+    expect(back.cutting).toBe('Cut 2, one turned over')
+  })
+  test('a buttoned front runs 20 past the centre, its neck and hem straight on', () => {
+    const plain = pieceOf(made(), 'front')
+    const front = pieceOf(made({}, { opening: 'buttonedFront' }), 'front')
+    const centre = edge(front, 'centre').path
+    expect([pathStart(centre).x, pathEnd(centre).x]).toEqual([-20, -20])
+    const longer = (name: 'neck' | 'hem'): number =>
+      pathLength(edge(front, name).path) - pathLength(edge(plain, name).path)
+    expect(longer('neck')).toBeCloseTo(20, 9)
+    expect(longer('hem')).toBeCloseTo(20, 9)
+    checkJoined([...outline(front), outline(front)[0]!], 'front')
+    // The sewn waist is counted from the centre, not from the edge of the overlap.
+    expect(sewnWaist(front)).toBeCloseTo(sewnWaist(plain), 9)
+  })
+})
+
+/** Least distance from a spot to a chain of chords. */
+function away(chain: readonly { x: number; y: number }[], p: { x: number; y: number }): number {
+  return Math.min(
+    ...chain.slice(1).map((b, i) => {
+      const a = chain[i]!
+      const [dx, dy] = [b.x - a.x, b.y - a.y]
+      const t = ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy)
+      const k = Math.max(0, Math.min(1, t))
+      return Math.hypot(a.x + k * dx - p.x, a.y + k * dy - p.y)
+    }),
+  )
+}
+
+describe('finishing pieces', () => {
+  test.each(['round', 'square', 'vee', 'boat', 'scoop'] as const)(
+    'facings of a %s neck follow it at 60 mm, closed and clean',
+    (neckShape) => {
+      for (const [, numbers] of INVENTED_BODIES) {
+        const d = draft('blouse', body({}, numbers), {
+          ...standardChoices(),
+          neckShape,
+          neckFinish: 'facing',
+        })
+        for (const [id, half] of [
+          ['backNeckFacing', 'back'],
+          ['frontNeckFacing', 'front'],
+        ] as const) {
+          const facing = pieceOf(d, id)
+          const whole = outline(facing)
+          checkJoined([...whole, whole[0]!], id)
+          expect(selfIntersections(whole)).toEqual([])
+          const neck = flatten(edge(pieceOf(d, half), 'neck').path, 0.005)
+          expect(pathLength(edge(facing, 'neck').path)).toBeCloseTo(
+            pathLength(edge(pieceOf(d, half), 'neck').path),
+            9,
+          )
+          const outer = flatten(edge(facing, 'outer').path, 0.005)
+          // Nowhere nearer than its width; farther only at a corner, by the mitre of a right angle.
+          for (const p of outer.slice(1, -1)) {
+            expect(away(neck, p)).toBeGreaterThan(60 - 0.05)
+            expect(away(neck, p)).toBeLessThan(60 * Math.SQRT2 + 0.05)
+          }
+        }
+      }
+    },
+  )
+  test('the strip is the whole neck and 50 mm, 30 wide, on the true bias', () => {
+    const d = made()
+    const strip = pieceOf(d, 'neckStrip')
+    const t = through(pieceOf(d, 'back'), pieceOf(d, 'front'), d.body)
+    expect(pathLength(edge(strip, 'neck').path)).toBeCloseTo(t.neck + 50, 6)
+    expect(pathLength(edge(strip, 'end').path)).toBe(30)
+    const { from, to } = strip.grain
+    expect(Math.abs(to.x - from.x)).toBeCloseTo(Math.abs(to.y - from.y), 9)
+  })
+  test('they follow the choices: a deeper neck makes a longer strip', () => {
+    const long = (d: Draft, id: FinishingId): number =>
+      pathLength(edge(pieceOf(d, id), 'neck').path)
+    const [a, b] = [made(), made({}, { frontNeckDrop: mm(150) })]
+    const necks = (d: Draft): number =>
+      2 * pathLength(edge(pieceOf(d, 'front'), 'neck').path) +
+      2 * pathLength(edge(pieceOf(d, 'back'), 'neck').path)
+    expect(long(b, 'neckStrip') - long(a, 'neckStrip')).toBeCloseTo(necks(b) - necks(a), 6)
+  })
+  test('a buttoned front gets a facing as wide as the overlap and 60', () => {
+    const d = made({}, { opening: 'buttonedFront' })
+    const facing = pieceOf(d, 'buttonFacing')
+    const whole = outline(facing)
+    checkJoined([...whole, whole[0]!], 'buttonFacing')
+    expect(pathStart(edge(facing, 'outer').path).x).toBeCloseTo(60, 6)
+    expect(pathStart(edge(facing, 'centre').path).x).toBeCloseTo(-20, 9)
+  })
+})

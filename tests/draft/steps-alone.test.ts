@@ -1,0 +1,90 @@
+/**
+ * The written steps are enough: `by-hand.ts` draws the pieces from the printed page with ruler,
+ * square and compass and arrives at the points of the draft. The bound is half a millimetre, the
+ * width of a pencil line (common practice, no source).
+ */
+import { describe, expect, test } from 'vitest'
+import { standardChoices, type Choices } from '../../src/draft/choices.ts'
+import { pieceOf } from '../../src/draft/draft.ts'
+import { draft } from '../../src/draft/garments.ts'
+import { edge, EDGE_WORDS, type HalfId } from '../../src/draft/piece.ts'
+import { record } from '../../src/draft/record.ts'
+import { flatten } from '../../src/geometry/path.ts'
+import { stepsText } from '../../src/output/instruction-page.ts'
+import { mm } from '../../src/units/length.ts'
+import { bodyOf, INVENTED_BODIES, MIDDLE, type InventedNumbers } from '../bodies.ts'
+import { drawByHand, stepsUnder, type Spot } from './by-hand.ts'
+
+const PENCIL = 0.5
+const HEADINGS: Readonly<Record<HalfId, string>> = { back: 'Back, half', front: 'Front, half' }
+const apart = (p: Spot, q: Spot): number => Math.hypot(p.x - q.x, p.y - q.y)
+
+const { napeToArmpitLevel: _armpit, ...withoutArmpit } = MIDDLE
+const CASES: readonly (readonly [string, Partial<InventedNumbers>, Partial<Choices>])[] = [
+  ...INVENTED_BODIES.map(([name, numbers]) => [`${name} body`, numbers, {}] as const),
+  ['corner left sharp', MIDDLE, { cornerRadius: mm(0), overarmRule: 'found' }],
+  ['struck with one compass', { ...MIDDLE, sideNeckToSleeveEdge: 300 }, { overarmRule: 'struck' }],
+  ['square neck, lower overarm', MIDDLE, { neckShape: 'square', overarmDrop: mm(40) }],
+  ['side bust dart', { ...MIDDLE, sideNeckOverApexToWaist: 468 }, {}],
+  ['two darts and a centre-back seam', { ...MIDDLE, waistGirth: 620 }, {}],
+  ['a hem that cuts the darts open', { ...MIDDLE, waistGirth: 700 }, { lengthBelowWaist: mm(60) }],
+  ['a front wider than the back', MIDDLE, { frontShare: mm(13) }],
+  ['no armpit taped', withoutArmpit, {}],
+]
+
+describe.each(CASES)('%s', (_, numbers, choices) => {
+  const d = draft('blouse', bodyOf(numbers), {
+    ...standardChoices(),
+    ...choices,
+  })
+  const text = stepsText(d, { unit: 'cm', inchStep: 8 })
+  const { points } = record(d)
+
+  test.each(['back', 'front'] as const)('the %s comes out as drafted', (half) => {
+    const hand = drawByHand(stepsUnder(text, HEADINGS[half]))
+    const names = Object.keys(points).filter((name) => name.startsWith(`${half}.`))
+    for (const name of names) {
+      const [x, y] = points[name]!
+      const drawn = hand.points.get(name.slice(half.length + 1))
+      expect(drawn, name).toBeDefined()
+      expect(apart(drawn!, { x, y }), name).toBeLessThanOrEqual(PENCIL + 0.01)
+    }
+    expect(hand.points.size).toBe(names.length)
+  })
+
+  test.each(['back', 'front'] as const)(
+    'compass, darts and guide points of the %s close',
+    (half) => {
+      const hand = drawByHand(stepsUnder(text, HEADINGS[half]))
+      const piece = pieceOf(d, half)
+      expect(hand.arcs.length).toBeGreaterThan(0)
+      for (const { centre, from, to, radius } of hand.arcs) {
+        expect(Math.abs(apart(centre, from) - radius)).toBeLessThan(PENCIL + 0.1)
+        expect(Math.abs(apart(centre, to) - radius)).toBeLessThan(PENCIL + 0.1)
+      }
+      expect(hand.darts).toHaveLength(piece.darts.length)
+      for (const [i, dart] of piece.darts.entries()) {
+        const drawn = hand.darts[i]!
+        expect(apart(drawn.up, dart.upperTip)).toBeLessThan(PENCIL + 0.25)
+        expect(apart(drawn.down, dart.lowerTip)).toBeLessThan(PENCIL + 0.25)
+        expect(apart(drawn.inner, dart.inner)).toBeLessThan(PENCIL + 0.25)
+        expect(apart(drawn.outer, dart.outer)).toBeLessThan(PENCIL + 0.25)
+      }
+      // Guides are printed to a millimetre each way: half a diagonal of that, and the base's own error.
+      for (const name of ['neck', 'side'] as const) {
+        const chain = flatten(edge(piece, name).path, 0.01)
+        for (const spot of hand.guides.get(EDGE_WORDS[name]) ?? [])
+          expect(Math.min(...segments(chain, spot)), name).toBeLessThan(0.71 + PENCIL)
+      }
+    },
+  )
+})
+
+function segments(chain: readonly Spot[], p: Spot): number[] {
+  return chain.slice(1).map((b, i) => {
+    const a = chain[i]!
+    const [dx, dy] = [b.x - a.x, b.y - a.y]
+    const t = Math.max(0, Math.min(1, ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy)))
+    return Math.hypot(a.x + t * dx - p.x, a.y + t * dy - p.y)
+  })
+}
