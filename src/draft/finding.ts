@@ -32,6 +32,10 @@ export const FINDING_WORDS = {
   dartWide: 'A dart is {value} wide; {limit} is the most it holds well.',
   secondDart:
     'One dart would be {value} wide and holds {limit}, so the rest goes to the side and a second dart.',
+  waistLooser:
+    'Darts here hold {limit}; the waist hangs looser by {value} than was chosen, on each half.',
+  underarmDeeper:
+    'The underarm is {value} deeper than chosen, so that the arm opening reaches {limit}.',
   centreBackSeam:
     'Side and darts cannot take the waist in alone: a centre-back seam takes {value}.',
   dartOpen:

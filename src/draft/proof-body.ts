@@ -37,7 +37,7 @@ export function bodyFindings(d: Draft): Finding[] {
 }
 
 function underarm({ body, choices }: Draft, n: BlouseNumbers): Finding[] {
-  const { unused, underarm: struck } = settleOverarm(body, choices, n)
+  const { unused, underarm: struck, deeper, shortest } = settleOverarm(body, choices, n)
   const armpit = knows(body, 'napeToArmpitLevel')
   const drop =
     struck !== undefined && armpit
@@ -48,16 +48,19 @@ function underarm({ body, choices }: Draft, n: BlouseNumbers): Finding[] {
     ...(armpit && drop < STRUCK.least
       ? [say('underarmPlace', 'stop', 'back.sleeveEdge', drop, STRUCK.least)]
       : []),
-    ...(unused?.why === 'tooShort'
+    ...(deeper > 0 && knows(body, 'upperArmGirth')
       ? [
           say(
-            'overarmShort',
+            'underarmDeeper',
             'note',
-            'back.overarm',
-            unused.wanted,
-            settleOverarm(body, choices, n).shortest,
+            'back.sleeveEdge',
+            deeper,
+            lengthOf(body, 'upperArmGirth') + choices.armRoom,
           ),
         ]
+      : []),
+    ...(unused?.why === 'tooShort'
+      ? [say('overarmShort', 'note', 'back.overarm', unused.wanted, shortest)]
       : []),
     ...(unused?.why === 'struckOutside'
       ? [say('struckOutside', 'note', 'back.overarm', unused.wanted)]
@@ -88,12 +91,13 @@ function waist(d: Draft, { waist: plan }: BlouseNumbers): Finding[] {
   }
   return d.pieces.flatMap((piece) => {
     if (piece.id !== 'back' && piece.id !== 'front') return []
-    const { centre } = plan[piece.id]
+    const { centre, left } = plan[piece.id]
     const mouths = piece.darts.reduce((sum, x) => sum + distance(x.inner, x.outer), 0)
     return [
       ...(piece.darts.length > 1
         ? [say('secondDart', 'note', `${piece.id}.waistDart2`, mouths, DART_MOST[piece.id])]
         : []),
+      ...(left > 0 ? [say('waistLooser', 'note', `${piece.id}.side`, left, mouths)] : []),
       ...(centre > 0 ? [say('centreBackSeam', 'note', `${piece.id}.centre`, centre)] : []),
     ]
   })

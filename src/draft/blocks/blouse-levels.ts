@@ -24,14 +24,19 @@ export function quarter(
   return (half === 'front' ? plus : minus)(own, choice(choices, 'frontShare'))
 }
 
-/** @param underarm level of a struck underarm below the nape; absent: by the armpit or the guess */
+/** Where the underarm lies: struck at a level below the nape, or by the armpit and so much deeper. */
+export interface Underarm {
+  readonly underarm?: Mm
+  readonly deeper: Mm
+}
+
 export function levels(
   s: Sheet,
   body: Body,
   choices: Choices,
   n: BlouseNumbers,
   half: HalfId,
-  underarm?: Mm,
+  underarm: Underarm,
 ): void {
   const opened = half === 'front' ? n.bustDart : 0
   const added = (a: Amount): Amount =>
@@ -88,7 +93,7 @@ function underarmLevel(
   body: Body,
   choices: Choices,
   opened: number,
-  struck: Mm | undefined,
+  { underarm: struck, deeper }: Underarm,
 ): void {
   if (struck !== undefined) {
     const depth = found('where the struck arc meets the side', struck, [
@@ -100,7 +105,12 @@ function underarmLevel(
     return s.measure('E', 'A', 'down', depth, 'the depth of the arm opening', 'underarm line')
   }
   if (knows(body, 'napeToArmpitLevel')) {
-    const depth = plus(measured(body, 'napeToArmpitLevel'), choice(choices, 'underarmDrop'))
+    const chosen = plus(measured(body, 'napeToArmpitLevel'), choice(choices, 'underarmDrop'))
+    const arm = ['upperArmGirth', 'armRoom'] as const
+    const depth =
+      deeper > 0
+        ? plus(chosen, found('deeper for the arm to pass', deeper, arm))
+        : restingOn(chosen, arm)
     return s.measure('E', 'A', 'down', depth, 'the depth of the arm opening', 'underarm line')
   }
   // The front's bust line may stand lower by half a dart; the underarm stays level with the back.

@@ -10,7 +10,12 @@ import { mm, type Mm } from '../../units/length.ts'
 import type { Choices } from '../choices.ts'
 import { share, type BlouseNumbers } from './blouse-numbers.ts'
 import { UNDERARM_GUESS } from './blouse-levels.ts'
-import { foundOverarm, shortestOverarm, struckUnderarm } from './blouse-sleeve-edge.ts'
+import {
+  foundOverarm,
+  shortestOverarm,
+  sleeveEdgeLength,
+  struckUnderarm,
+} from './blouse-sleeve-edge.ts'
 import { sideNeckRise } from './blouse-neck.ts'
 
 /** A struck underarm is taken between these depths below the armpit level, mm. */
@@ -25,14 +30,29 @@ export interface Overarm {
   readonly unused?: { readonly wanted: Mm; readonly why: 'tooShort' | 'struckOutside' }
   /** Level of the underarm below the nape when it is struck. */
   readonly underarm?: Mm
+  /** How much deeper than chosen the underarm lies so that the arm passes; 0 mostly. */
+  readonly deeper: Mm
 }
 
 export function settleOverarm(body: Body, choices: Choices, n: BlouseNumbers): Overarm {
+  const chosen = settledAt(body, choices, n, 0)
+  if (chosen.by === 'struck' || !knows(body, 'napeToArmpitLevel')) return chosen
+  if (!knows(body, 'upperArmGirth')) return chosen
+  const wanted = lengthOf(body, 'upperArmGirth') + choices.armRoom
+  const passes = (deeper: number): boolean =>
+    openingOf(body, choices, n, settledAt(body, choices, n, deeper)) >= wanted
+  if (passes(0)) return chosen
+  const steps = Math.floor((STRUCK.most - choices.underarmDrop) / DEEPER_STEP)
+  for (let i = 1; i <= steps; i++)
+    if (passes(i * DEEPER_STEP)) return settledAt(body, choices, n, i * DEEPER_STEP)
+  return chosen
+}
+/** The underarm is deepened by whole steps, mm: a number she can lay out. */
+const DEEPER_STEP = 5
+
+function settledAt(body: Body, choices: Choices, n: BlouseNumbers, deeper: number): Overarm {
   const armpit = knows(body, 'napeToArmpitLevel') ? lengthOf(body, 'napeToArmpitLevel') : undefined
-  const level =
-    armpit === undefined
-      ? lengthOf(body, 'napeToWaist') - lengthOf(body, 'waistToBustLevel') - UNDERARM_GUESS
-      : armpit + choices.underarmDrop
+  const level = underarmLevel(body, choices, deeper)
   const back = corners(body, choices, n, 'back', level)
   const front = corners(body, choices, n, 'front', level)
   const shortest = mm(
@@ -43,23 +63,39 @@ export function settleOverarm(body: Body, choices: Choices, n: BlouseNumbers): O
     ),
   )
   const found = mm(Math.max(foundOverarm(back.neck, back.underarm, choices.cornerRadius), shortest))
-  if (!knows(body, 'sideNeckToSleeveEdge') || choices.overarmRule === 'found')
-    return { length: found, by: 'found', shortest }
+  const plain = { length: found, by: 'found', shortest, deeper: mm(deeper) } as const
+  if (!knows(body, 'sideNeckToSleeveEdge') || choices.overarmRule === 'found') return plain
   const wanted = lengthOf(body, 'sideNeckToSleeveEdge')
   if (choices.overarmRule === 'struck') {
     const struck = struckUnderarm(back.neck, back.underarm.x, wanted, choices.cornerRadius)
-    if (
+    const inReach =
       armpit !== undefined &&
       struck !== undefined &&
       struck >= armpit + STRUCK.least &&
       struck <= armpit + STRUCK.most
-    )
-      return { length: wanted, by: 'struck', shortest, underarm: mm(struck) }
-    return { length: found, by: 'found', shortest, unused: { wanted, why: 'struckOutside' } }
+    return inReach
+      ? { ...plain, length: wanted, by: 'struck', underarm: mm(struck) }
+      : { ...plain, unused: { wanted, why: 'struckOutside' } }
   }
   return wanted >= shortest
-    ? { length: wanted, by: 'tape', shortest }
-    : { length: found, by: 'found', shortest, unused: { wanted, why: 'tooShort' } }
+    ? { ...plain, length: wanted, by: 'tape' }
+    : { ...plain, unused: { wanted, why: 'tooShort' } }
+}
+
+const underarmLevel = (body: Body, choices: Choices, deeper: number): number =>
+  knows(body, 'napeToArmpitLevel')
+    ? lengthOf(body, 'napeToArmpitLevel') + choices.underarmDrop + deeper
+    : lengthOf(body, 'napeToWaist') - lengthOf(body, 'waistToBustLevel') - UNDERARM_GUESS
+
+/** Both sleeve edges together. */
+function openingOf(body: Body, choices: Choices, n: BlouseNumbers, o: Overarm): number {
+  const level = underarmLevel(body, choices, o.deeper)
+  return (['back', 'front'] as const)
+    .map((half) => corners(body, choices, n, half, level))
+    .map(({ neck, underarm }) =>
+      sleeveEdgeLength(neck, underarm, o.length, choices.cornerRadius, choices.overarmDrop),
+    )
+    .reduce((a, b) => a + b, 0)
 }
 
 function corners(

@@ -76,7 +76,8 @@ function closedPoints(
 ): Point[] {
   const up = (p: Point): Point => point(p.x, p.y - opened)
   const [u, w, x, hem] = [s.at('U'), up(s.at('W')), up(s.at('X')), s.at('L').y - opened]
-  const bust = w.y - n.rise
+  // Plumb as far as the mouth of a bust dart, so that the bust keeps its width above and below it.
+  const bust = n.bustDart > 0 ? mouthLevel(s, w.y - n.rise) : w.y - n.rise
   return [
     u,
     ...(bust - u.y > ONE_LEVEL && w.y - bust > ONE_LEVEL ? [point(u.x, bust)] : []),
@@ -86,6 +87,10 @@ function closedPoints(
     ...(hem > x.y ? [point(x.x, hem)] : []),
   ]
 }
+
+/** Where the mouth of the bust dart begins: at the bust line, or farther from the underarm. */
+const mouthLevel = (s: Sheet, bustLine: number): number =>
+  Math.max(bustLine, s.at('E').y + MOUTH_BELOW_UNDERARM)
 
 /** At the high hip darts and centre seam may still be open; the side makes room for the wider half. */
 function highHip(
@@ -100,10 +105,10 @@ function highHip(
   if (!(knows(body, 'highHipGirth') && knows(body, 'waistToHighHip'))) return []
   const below = lengthOf(body, 'waistToHighHip')
   if (below < ONE_LEVEL || w.y + below > x.y - ONE_LEVEL) return []
-  const [toHem, toKnee] = [hem - w.y, Math.min(hem, x.y) - w.y]
+  const [toHem, toHip] = [hem - w.y, x.y - w.y]
   const open = Math.max(
-    openBelow(n.waist.back, choices.backDartLow, toHem, toKnee, below),
-    openBelow(n.waist.front, choices.frontDartLow, toHem, toKnee, below),
+    openBelow(n.waist.back, choices.backDartLow, toHem, toHip, below),
+    openBelow(n.waist.front, choices.frontDartLow, toHem, toHip, below),
   )
   const quarter = lengthOf(body, 'highHipGirth') / 4 + choices.easeHighHip
   return [point(quarter + share(choices, half) + open, w.y + below)]
@@ -111,7 +116,7 @@ function highHip(
 
 /** Cuts the closed side below the underarm, moves what lies under it down, and puts the dart between. */
 function openDart(s: Sheet, body: Body, choices: Choices, closed: Path, opened: number): Path {
-  const level = Math.max(s.at('D').y - opened / 2, s.at('E').y + MOUTH_BELOW_UNDERARM)
+  const level = mouthLevel(s, s.at('D').y - opened / 2)
   const [above, below] = splitAtLevel(closed, level)
   const mouth = pathEnd(above)
   const width = found('the bust dart', mm(opened), BALANCE_IDS)

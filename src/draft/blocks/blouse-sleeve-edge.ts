@@ -6,7 +6,18 @@
  *   t = ((L + ρ)² − |SQ|²) / (2((L + ρ) − u·SQ)).
  * With t = 0 the length is found: L = |SQ| − ρ. Without rounding Q is U and ρ is 0.
  */
-import { dot, norm, point, subtract, unit, type Point } from '../../geometry/point.ts'
+import {
+  add,
+  distance,
+  dot,
+  heading,
+  norm,
+  point,
+  scale,
+  subtract,
+  unit,
+  type Point,
+} from '../../geometry/point.ts'
 import { found, restingOn, type Amount } from '../../units/amount.ts'
 import { mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
@@ -56,6 +67,32 @@ export function shortestOverarm(
   return length
 }
 
+/** How far K lies from S along the overarm, towards its end T; 0 where the centre is S itself. */
+function slidBy(sideNeck: Point, underarm: Point, end: Point, rounding: number): number {
+  const corner = subtract(point(underarm.x + rounding, underarm.y), sideNeck)
+  const reach = distance(sideNeck, end) + rounding
+  const along = unit(subtract(end, sideNeck))
+  return (reach ** 2 - dot(corner, corner)) / (2 * (reach - dot(along, corner)))
+}
+
+/** Length of the sleeve edge of one half, rounding included, before anything is drawn, mm. */
+export function sleeveEdgeLength(
+  sideNeck: Point,
+  underarm: Point,
+  overarm: number,
+  rounding: number,
+  level: number,
+): number {
+  const along = direction(sideNeck, overarm, level)
+  const end = add(sideNeck, scale(along, overarm))
+  const slid = slidBy(sideNeck, underarm, end, rounding)
+  const centre = add(sideNeck, scale(along, slid))
+  const corner = point(underarm.x + rounding, underarm.y)
+  const turn = heading(centre, corner) - heading(centre, end)
+  // The small arc turns back from the direction K–Q to the level.
+  return (overarm - slid) * turn + rounding * heading(centre, corner)
+}
+
 /** Q, where the underarm corner is rounded. */
 export function placeCorner(s: Sheet, choices: Choices): void {
   if (choices.cornerRadius > 0)
@@ -73,10 +110,7 @@ export function placeSleeveEdge(s: Sheet, choices: Choices, overarm: Amount): vo
   const reaching = restingOn(overarm, ['overarmDrop'])
   s.compass('T', 'S', reaching, s.has('G') ? 'G' : 'A', 'the end of the overarm')
   const rounding = choices.cornerRadius
-  const corner = subtract(s.at(rounding > 0 ? 'Q' : 'U'), s.at('S'))
-  const along = unit(subtract(s.at('T'), s.at('S')))
-  const reach = overarm.mm + rounding
-  const slid = (reach ** 2 - dot(corner, corner)) / (2 * (reach - dot(along, corner)))
+  const slid = slidBy(s.at('S'), s.at('U'), s.at('T'), rounding)
   const centre = Math.abs(slid) < CENTRE_STAYS ? 'S' : 'K'
   if (centre === 'K')
     s.slide(

@@ -1,6 +1,6 @@
 /** Waist of the draped blouse: the side at the waist and its darts. */
 import { measured, type Body } from '../../measurements/confirmed.ts'
-import { found, minus, over, plus, type Amount } from '../../units/amount.ts'
+import { found, minus, over, plus, restingOn, type Amount } from '../../units/amount.ts'
 import { mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
 import type { Sheet } from '../sheet.ts'
@@ -23,7 +23,7 @@ export function shapeWaist(
   const rests = [...s.restsOf('U'), 'waistGirth', 'easeWaist', 'sideIntake', 'shaping', 'surplus']
   placeSide(s, body, choices, n, half, rests)
   const { darts } = n.waist[half]
-  const toHem = s.at('L').y - s.at('C').y
+  const [toHem, toHip] = [s.at('L').y - s.at('C').y, s.at('H').y - s.at('C').y]
   for (const [i, mouth] of darts.entries()) {
     const at = i === 0 ? 'M' : 'O'
     const width = dartWidth(darts, i, rests)
@@ -35,7 +35,7 @@ export function shapeWaist(
     )
     const lower = i === 0 ? rise : minus(rise, found('the second dart’s lower tip', mm(SECOND_TIP)))
     const up = minus(lower, upperTip(body, choices, half))
-    s.dart(at, width, up, lowerAmount(choices, half, mouth, toHem), s.at('L').y)
+    s.dart(at, width, up, lowerAmount(choices, half, mouth, toHem, toHip), s.at('L').y)
   }
 }
 
@@ -51,13 +51,15 @@ function placeSide(
   const waist = quarter(body, 'waistGirth', 'easeWaist', choices, half)
   if (n.waist.kind === 'wider than the bust') return s.measure('W', 'C', 'right', waist, why)
   if (n.waist.kind === 'straight') return s.measure('W', 'C', 'right', s.across('E', 'U'), why)
-  const { darts, centre } = n.waist[half]
+  const { darts, centre, left } = n.waist[half]
   // The dart takes the front's share back, so the sewn waist is the plain quarter again.
   const sewn = plus(over(measured(body, 'waistGirth'), 4), choice(choices, 'easeWaist'))
   const withDarts = darts.reduce((sum, _, i) => plus(sum, dartWidth(darts, i, rests)), sewn)
-  const whole =
+  const seamed =
     centre > 0 ? plus(withDarts, found('the centre-back seam', mm(centre), rests)) : withDarts
-  s.measure('W', 'C', 'right', whole, why)
+  const whole =
+    left > 0 ? plus(seamed, found('what the darts cannot hold', mm(left), rests)) : seamed
+  s.measure('W', 'C', 'right', restingOn(whole, rests), why)
 }
 
 const dartWidth = (darts: readonly number[], i: number, rests: readonly string[]): Amount =>
@@ -118,14 +120,21 @@ function dartMiddle(
 
 const TIP_WORDS = {
   'short of the hem': 'short of the hem',
+  'short of the hip': 'short of the hip',
   'runs out': 'to where the legs meet below the hem',
   'longer leg': 'so that the tip does not poke',
 } as const
 
-function lowerAmount(choices: Choices, half: HalfId, mouth: number, toHem: number): Amount {
+function lowerAmount(
+  choices: Choices,
+  half: HalfId,
+  mouth: number,
+  toHem: number,
+  toHip: number,
+): Amount {
   const id = half === 'back' ? 'backDartLow' : 'frontDartLow'
-  const { down, why } = lowerTip(mouth, choices[id], toHem)
+  const { down, why } = lowerTip(mouth, choices[id], toHem, toHip)
   return why === 'chosen'
     ? choice(choices, id)
-    : found(TIP_WORDS[why], mm(down), ['lengthBelowWaist', id])
+    : found(TIP_WORDS[why], mm(down), ['lengthBelowWaist', 'waistToHip', id])
 }

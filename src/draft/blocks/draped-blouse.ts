@@ -84,7 +84,7 @@ function grid(
       ? 'the nape, at the top of the centre-back fold'
       : 'the nape level, at the top of the centre-front fold',
   )
-  levels(s, body, choices, n, half, overarm.underarm)
+  levels(s, body, choices, n, half, overarm)
   if (half === 'front')
     s.measure(
       'F',

@@ -21,12 +21,16 @@ const SIDE_MOST = 25
 export const SECOND_TIP = 20
 /** Less than this left over is lost in the pencil line, mm. */
 const PENCIL = 0.5
+/** A second dart narrower than this is not worth sewing, mm. */
+const DART_LEAST = 6
 
 export interface HalfPlan {
   /** Mouths, inner dart first; empty when nothing is shaped. */
   readonly darts: readonly number[]
   /** Taken at a centre-back seam. */
   readonly centre: number
+  /** What neither holds: the waist hangs looser by it. */
+  readonly left: number
 }
 export interface WaistPlan {
   readonly kind: 'shaped' | 'straight' | 'wider than the bust'
@@ -41,7 +45,7 @@ export interface Widths {
   readonly waist: number
 }
 
-const NONE: HalfPlan = { darts: [], centre: 0 }
+const NONE: HalfPlan = { darts: [], centre: 0, left: 0 }
 
 /** @param legs from the waist up to where the first dart's tip lies, mm */
 export function waistPlan(
@@ -81,16 +85,19 @@ function halfPlan(
   centreMost: number,
   order: OptionWord<'surplus'>,
 ): HalfPlan {
-  const [one, two] = [holds(half, leg), holds(half, leg - SECOND_TIP)]
+  const one = holds(half, leg)
+  const second = holds(half, leg - SECOND_TIP)
+  const two = second < DART_LEAST ? 0 : second
   if (left <= PENCIL) return NONE
-  if (left <= one + PENCIL / 10) return { darts: [left], centre: 0 }
+  if (left <= one + PENCIL / 10) return { darts: [left], centre: 0, left: 0 }
   const past = order === 'centreBack' ? left - one : left - one - two
   const centre = half === 'back' ? Math.min(centreMost, Math.max(0, past)) : 0
-  const darts = left - centre
-  if (darts <= one + PENCIL / 10) return { darts: [darts], centre }
-  // Nearly alike, the inner one a little wider; never more in the second than it holds.
-  const second = Math.min(two, Math.max(darts / 2 - 1, darts - one))
-  return { darts: [darts - second, second], centre }
+  const inDarts = Math.min(left - centre, one + two)
+  const rest = left - centre - inDarts
+  // Nearly alike, the inner one a little wider; neither more than it holds.
+  const outer = Math.min(two, Math.max(inDarts / 2 - 1, inDarts - one))
+  const darts = inDarts <= one + PENCIL / 10 ? [inDarts] : [inDarts - outer, outer]
+  return { darts: darts.filter((d) => d > PENCIL), centre, left: rest }
 }
 
 /** The ways to place the surplus, each with its numbers, for her to choose among. */
@@ -110,18 +117,27 @@ export const dartWidthBelow = (mouth: number, down: number, below: number): numb
 
 /** A lower dart tip stays this far from the hem, else the dart runs out open, mm. */
 const TIP_TO_HEM = 25
-export type TipWhy = 'chosen' | 'short of the hem' | 'runs out' | 'longer leg'
-/** How far below the waist the legs of a dart meet; past the hem when it runs out open there. */
+/** and this far above the hip line, mm. */
+const TIP_TO_HIP = 15
+export type TipWhy = 'chosen' | 'short of the hem' | 'short of the hip' | 'runs out' | 'longer leg'
+/**
+ * How far below the waist the legs of a dart meet; past the hem when it runs out open there.
+ * @param toHip a dart closes above the hip, which has no width to spare for it
+ */
 export function lowerTip(
   mouth: number,
-  chosen: number,
+  wanted: number,
   toHem: number,
+  toHip: number,
 ): { readonly down: number; readonly why: TipWhy } {
   const least = mouth * LEG_TO_MOUTH
+  const aboveHip = Math.max(toHip - TIP_TO_HIP, 0)
+  const chosen = Math.min(wanted, aboveHip)
   const room = toHem - TIP_TO_HEM
   if (room < least) return { down: Math.max(least, chosen, toHem + TIP_TO_HEM), why: 'runs out' }
   if (chosen > room) return { down: room, why: 'short of the hem' }
-  return chosen >= least ? { down: chosen, why: 'chosen' } : { down: least, why: 'longer leg' }
+  if (chosen < least) return { down: least, why: 'longer leg' }
+  return { down: chosen, why: chosen < wanted ? 'short of the hip' : 'chosen' }
 }
 
 /** What a half piece still has open `below` the waist: darts, and the bow of a centre-back seam. */
@@ -129,13 +145,13 @@ export function openBelow(
   plan: HalfPlan,
   chosenTip: number,
   toHem: number,
-  toKnee: number,
+  toHip: number,
   below: number,
 ): number {
   const darts = plan.darts.map((mouth) =>
-    dartWidthBelow(mouth, lowerTip(mouth, chosenTip, toHem).down, below),
+    dartWidthBelow(mouth, lowerTip(mouth, chosenTip, toHem, toHip).down, below),
   )
-  return darts.reduce((a, b) => a + b, 0) + plan.centre * bow(below / toKnee)
+  return darts.reduce((a, b) => a + b, 0) + plan.centre * bow(below / Math.min(toHem, toHip))
 }
 /** The share of a centre-back seam's intake left at `t` of its way: level at both ends. */
 export const bow = (t: number): number => (t >= 1 ? 0 : 1 - 3 * t ** 2 + 2 * t ** 3)
