@@ -1,71 +1,87 @@
 /**
  * Page one: what this is, which sheets there are and how they lie, a 100 mm and a 4 in square to
  * measure before anything is cut, and the cautions. The squares stand one under the other; the
- * inside of them is used, their lines are kept free.
+ * inside of them is used, their lines are kept free. On a sheet from a wide printer the same
+ * marks stand as a block on the first sheet itself.
  */
-import { MM_PER_INCH } from '../units/length.ts'
+import type { UnitChoice } from '../units/format.ts'
 import { boxOfPoints, boxHeight, boxWidth, type Box } from '../geometry/box.ts'
 import { point, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
 import { CAUTIONS } from './cautions.ts'
 import { pathMark, textMark, type Mark } from './mark.ts'
 import type { Page } from './page.ts'
+import { paperWords, PRINT_MARGIN, type PaperSize } from './paper.ts'
+import { CHECK_WORDS, SQUARE_INCH, SQUARE_MM } from './squares.ts'
 import type { TilePlan } from './tiles.ts'
 import { fitted, wrapped, type Face } from './wrap.ts'
-
-/** Sides of the two squares, mm. */
-export const SQUARE_MM = 100
-export const SQUARE_INCH = 4 * MM_PER_INCH
-export const CHECK_WORDS = 'measure both before you cut'
 
 export interface CoverWords {
   readonly garmentName: string
   readonly round?: number
   readonly standing: string
   readonly date?: string
+  readonly units: UnitChoice
   readonly pieces: readonly string[]
   /** Allowances in words, one line an edge. */
   readonly allowances: readonly string[]
   /** Findings she must know before cutting. */
   readonly findings: readonly string[]
+  /** Of a file corrected for one printer: by how much. */
+  readonly corrected?: string
 }
 
 const TYPE = { title: 8, head: 4.4, check: 4, text: 3.4 } as const
 const LEAD = 1.45
 const GAP = 8
+/** From the top of page one to the first square. */
+const HEAD = 24
+/** The block on a sheet from a wide printer; the column beside the squares may end early there. */
+export const COVER_BLOCK = {
+  width: SQUARE_INCH + GAP + 80,
+  height: HEAD + SQUARE_MM + GAP + SQUARE_INCH + 4,
+} as const
 
-export function coverPage(plan: TilePlan, words: CoverWords, face: Face): Page {
-  const { paper, trim } = plan
-  const margin = trim.left
-  const top = margin + 24
-  const inch = top + SQUARE_MM + GAP
-  const column = { left: margin + SQUARE_INCH + GAP, right: paper.width - margin }
-  const bottom = paper.height - margin
-  return {
-    width: paper.width,
-    height: paper.height,
-    layers: [
-      {
-        marks: [
-          ...headMarks(words, margin, face, paper.width - 2 * margin),
-          square(margin, top, SQUARE_MM, 'square100mm'),
-          ...checkMarks(margin, top, face),
-          square(margin, inch, SQUARE_INCH, 'square4in'),
-          textMark('4 in, every side', point(margin + 4, inch + 7), TYPE.text),
-          ...mapMarks(plan, {
-            left: margin + 5,
-            top: inch + 18,
-            right: margin + SQUARE_INCH - 5,
-            bottom: inch + SQUARE_INCH - 5,
-          }),
-          ...columnMarks(words, column, { top, bottom }, face),
-        ],
-      },
-    ],
-  }
+/** A sheet of its own, upright. */
+export function coverPage(
+  plan: TilePlan,
+  words: CoverWords,
+  face: Face,
+  paper: PaperSize,
+  margin: number = PRINT_MARGIN,
+): Page {
+  const { width, height } = paper
+  const area = { left: margin, top: margin, right: width - margin, bottom: height - margin }
+  return { width, height, layers: [{ marks: coverMarks(plan, words, area, face) }] }
 }
 
-function headMarks(words: CoverWords, x: number, face: Face, width: number): Mark[] {
+export function coverMarks(plan: TilePlan, words: CoverWords, area: Box, face: Face): Mark[] {
+  const { left, bottom } = area
+  const top = area.top + HEAD
+  const inch = top + SQUARE_MM + GAP
+  const column = { left: left + SQUARE_INCH + GAP, right: area.right }
+  return [
+    ...headMarks(words, area, face),
+    square(left, top, SQUARE_MM, 'square100mm'),
+    ...checkMarks(left, top, face),
+    square(left, inch, SQUARE_INCH, 'square4in'),
+    textMark('4 in, every side', point(left + 4, inch + 7), TYPE.text),
+    ...mapMarks(
+      plan,
+      {
+        left: left + 5,
+        top: inch + 18,
+        right: left + SQUARE_INCH - 5,
+        bottom: inch + SQUARE_INCH - 5,
+      },
+      words.units,
+    ),
+    ...columnMarks(words, column, { top, bottom }, face),
+  ]
+}
+
+function headMarks(words: CoverWords, area: Box, face: Face): Mark[] {
+  const [x, y, width] = [area.left, area.top, boxWidth(area)]
   const standing = [
     ...(words.round === undefined ? [] : [`Round ${words.round}`]),
     words.standing,
@@ -74,12 +90,12 @@ function headMarks(words: CoverWords, x: number, face: Face, width: number): Mar
   return [
     textMark(
       fitted(words.garmentName, TYPE.title, width, face),
-      point(x, x + TYPE.title),
+      point(x, y + TYPE.title),
       TYPE.title,
     ),
     ...wrapped(standing, TYPE.head, width, face)
       .slice(0, 2)
-      .map((text, i) => textMark(text, point(x, x + TYPE.title + 8 + i * 6), TYPE.head)),
+      .map((text, i) => textMark(text, point(x, y + TYPE.title + 8 + i * 6), TYPE.head)),
   ]
 }
 
@@ -94,12 +110,13 @@ const HOW = [
   'Print at 100 %, never fitted to the page.',
   'Each sheet: cut along its left and its upper thin line, lay it on the lines of the sheets before, match the crosses and the numbers, glue.',
   'Then cut the pieces out on the long-dashed line. Unbroken lines are sewn.',
+  'A side that is off by a pencil line or more: type both lengths on the Cut page, it makes sheets for your printer.',
 ] as const
 
 function checkMarks(x: number, y: number, face: Face): Mark[] {
   const inner = SQUARE_MM - 8
   const paragraphs = HOW.map((text) => wrapped(text, TYPE.text, inner, face))
-  let at = y + 30
+  let at = y + 26
   const marks = paragraphs.flatMap((lines) => {
     const placed = lines.map((text, i) =>
       textMark(text, point(x + 4, at + i * TYPE.text * LEAD), TYPE.text),
@@ -115,7 +132,7 @@ function checkMarks(x: number, y: number, face: Face): Mark[] {
 }
 
 /** All sheets small, with the pieces on them; a place without a sheet stays empty. */
-function mapMarks(plan: TilePlan, room: Box): Mark[] {
+function mapMarks(plan: TilePlan, room: Box, units: UnitChoice): Mark[] {
   const all = boxOfPoints(
     plan.tiles.flatMap(({ box }) => [point(box.left, box.top), point(box.right, box.bottom)]),
   )
@@ -143,7 +160,7 @@ function mapMarks(plan: TilePlan, room: Box): Mark[] {
   })
   const count = plan.tiles.length
   const caption = textMark(
-    `${count} ${count === 1 ? 'sheet' : 'sheets'} of ${plan.paper.name}, as they lie together`,
+    `${count} ${count === 1 ? 'sheet' : 'sheets'} of ${paperWords(plan.paper, units)}, as they lie together`,
     point(room.left - 1, room.top - 4),
     TYPE.text,
   )
@@ -157,6 +174,7 @@ function columnMarks(
   face: Face,
 ): Mark[] {
   const parts: readonly (readonly [head: string, lines: readonly string[]])[] = [
+    ['This file', words.corrected === undefined ? [] : [words.corrected]],
     ['Pieces', words.pieces],
     ['Allowances beyond the seam line', words.allowances],
     ['Before you cut', words.findings],

@@ -9,6 +9,7 @@ import { CHOICES, CHOICE_IDS } from '../draft/choices.ts'
 import type { Draft } from '../draft/draft.ts'
 import { findingSentence, type Severity } from '../draft/finding.ts'
 import { GARMENTS } from '../draft/garments.ts'
+import type { PieceId } from '../draft/piece.ts'
 import { sentence, stepTitle } from '../draft/sentence.ts'
 import { MEASUREMENT_IDS, measure } from '../measurements/catalogue.ts'
 import { CAUTIONS } from './cautions.ts'
@@ -28,6 +29,8 @@ export interface InstructionLine {
   /** What stands in the margin: the number of a step. */
   readonly mark?: string
   readonly text: string
+  /** The head of this piece's steps: its small drawing goes under it. */
+  readonly piece?: PieceId
 }
 
 const line = (kind: InstructionLine['kind'], text: string, mark?: string): InstructionLine =>
@@ -52,7 +55,7 @@ export function instructionLines(
       line('number', `${CHOICES[id].label}: ${formatLength(draft.choices[id], units)}`),
     ),
     ...draft.pieces.flatMap((piece) => [
-      line('head', `${piece.words}. ${piece.cutting}`),
+      { ...line('head', `${piece.words}. ${piece.cutting}`), piece: piece.id },
       ...draft.steps
         .filter((step) => step.piece === piece.id)
         .map((step, i) => line('step', `${stepTitle(step)}: ${sentence(step, units)}`, `${i + 1}`)),

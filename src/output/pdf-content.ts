@@ -1,7 +1,7 @@
 /**
  * A page as the operators of a PDF content stream (ISO 32000-1, 8 and 9): plain points from the
- * lower-left corner, nothing scaled, so that any reader of the file can measure it. One
- * millimetre is 72/25.4 points (8.3.2.3: the default unit is 1/72 in).
+ * lower-left corner, no matrix, so that any reader of the file can measure it. One millimetre is
+ * 72/25.4 points (8.3.2.3: the default unit is 1/72 in), times the stretch of a corrected file.
  */
 import { boxHeight, boxWidth, type Box } from '../geometry/box.ts'
 import { distance, point, type Point } from '../geometry/point.ts'
@@ -11,7 +11,8 @@ import { SAME_POINT } from '../geometry/tolerance.ts'
 import { MM_PER_INCH } from '../units/length.ts'
 import { LINES, TONES, type LineStyle } from './line-style.ts'
 import type { Mark, TextMark } from './mark.ts'
-import type { Page } from './page.ts'
+import type { Page, Stretch } from './page.ts'
+import { layerOf, PDF_LAYER_IDS, type PdfLayer } from './pdf-layers.ts'
 import type { Face } from './wrap.ts'
 
 export const POINTS_PER_MM = 72 / MM_PER_INCH
@@ -23,10 +24,18 @@ export interface PdfFace extends Face {
   readonly key: string
 }
 
-export function pageContent(page: Page, face: PdfFace): string {
-  const at = (p: Point): string => `${pt(p.x)} ${pt(page.height - p.y)}`
+/** Names of the layers in the page's resources; a page that uses none needs none. */
+export interface PageContent {
+  readonly operators: string
+  readonly layers: readonly PdfLayer[]
+}
+
+export function pageContent(page: Page, face: PdfFace): PageContent {
+  const { x, y } = page.scale ?? { x: 1, y: 1 }
+  const high = page.height
+  const at = (p: Point): string => `${pt(p.x * x)} ${pt(high - p.y * y)}`
   const rect = (b: Box): string =>
-    `${at(point(b.left, b.bottom))} ${pt(boxWidth(b))} ${pt(boxHeight(b))} re`
+    `${at(point(b.left, b.bottom))} ${pt(boxWidth(b) * x)} ${pt(boxHeight(b) * y)} re`
   const drawn = (mark: Mark): string => {
     switch (mark.kind) {
       case 'path':
@@ -36,15 +45,25 @@ export function pageContent(page: Page, face: PdfFace): string {
           ? `${mark.fill === 'white' ? 1 : 0} g\n${rect(mark.box)}\nf`
           : `${styled(LINES[mark.line])}\n${rect(mark.box)}\nS`
       case 'text':
-        return textOperators(mark, face, at)
+        return textOperators(mark, face, at, { x, y })
     }
   }
-  return page.layers
+  const used = new Set<PdfLayer>()
+  const operators = page.layers
     .map((layer) => {
-      const marks = layer.marks.map(drawn).join('\n')
+      const parts = [undefined, ...PDF_LAYER_IDS].flatMap((id) => {
+        const own = layer.marks.filter((m) => layerOf(m, layer.part) === id)
+        if (own.length === 0) return []
+        const marks = own.map(drawn).join('\n')
+        if (id === undefined) return [marks]
+        used.add(id)
+        return [`/OC /${id} BDC\n${marks}\nEMC`]
+      })
+      const marks = parts.join('\n')
       return layer.window ? `q\n${rect(layer.window)} W n\n${marks}\nQ` : marks
     })
     .join('\n')
+  return { operators, layers: PDF_LAYER_IDS.filter((id) => used.has(id)) }
 }
 
 /** Joins are round, so that a sharp corner of a dart does not grow a spike. */
@@ -105,7 +124,12 @@ export function arcCubics(a: Arc): Omit<Cubic, 'kind' | 'from'>[] {
 }
 
 /** Turned text: the page's y runs up, so a clockwise angle on the sheet turns the other way here. */
-function textOperators(mark: TextMark, face: PdfFace, at: (p: Point) => string): string {
+function textOperators(
+  mark: TextMark,
+  face: PdfFace,
+  at: (p: Point) => string,
+  { x, y }: Stretch,
+): string {
   if (mark.text === '') return ''
   const share = mark.anchor === 'start' ? 0 : mark.anchor === 'middle' ? 0.5 : 1
   const back = share === 0 ? 0 : face.width(mark.text, mark.size) * share
@@ -113,7 +137,7 @@ function textOperators(mark: TextMark, face: PdfFace, at: (p: Point) => string):
   const foot = point(mark.at.x - back * c, mark.at.y - back * s)
   return [
     `BT ${number(TONES[mark.tone])} g /${face.key} ${pt(mark.size)} Tf`,
-    `${number(c)} ${number(-s)} ${number(s)} ${number(c)} ${at(foot)} Tm`,
+    `${number(c * x)} ${number(-s * y)} ${number(s * x)} ${number(c * y)} ${at(foot)} Tm`,
     `${face.encoded(mark.text)} Tj ET`,
   ].join('\n')
 }

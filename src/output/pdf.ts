@@ -4,14 +4,23 @@
  * a restored backup prints the very same file.
  */
 import fontkit from '@cantoo/fontkit'
-import { PDFDocument, PDFHexString, PDFName, PDFString, type PDFFont } from '@cantoo/pdf-lib'
+import {
+  PDFDocument,
+  PDFHexString,
+  PDFName,
+  PDFString,
+  type PDFFont,
+  type PDFRef,
+} from '@cantoo/pdf-lib'
 import type { Draft } from '../draft/draft.ts'
 import { contentId } from './content-id.ts'
-import { draftPages, type SheetWords } from './draft-pages.ts'
+import { draftPages } from './draft-pages.ts'
 import type { Page } from './page.ts'
 import { PAPERS, type PaperId } from './paper.ts'
 import { pageContent, POINTS_PER_MM, type PdfFace } from './pdf-content.ts'
+import { PDF_LAYERS, PDF_LAYER_IDS, type PdfLayer } from './pdf-layers.ts'
 import { plainPage, type PlainSheet } from './plain-page.ts'
+import type { SheetWords } from './sheet-words.ts'
 import type { TilePlan } from './tiles.ts'
 
 export interface PdfWords extends SheetWords {
@@ -23,8 +32,10 @@ export type PdfMade =
   | {
       readonly ok: true
       readonly bytes: Uint8Array
-      /** All pages: page one, the tiles, the steps. */
+      /** All pages: page one, the tiles, the steps; on a big sheet page one is the first tile. */
       readonly sheets: number
+      /** Those that must be printed true: page one and the sheets, which come first. */
+      readonly tiled: number
       readonly plan: TilePlan
     }
   | { readonly ok: false; readonly reason: string }
@@ -35,7 +46,7 @@ export async function draftPdf(draft: Draft, words: PdfWords): Promise<PdfMade> 
   const made = draftPages(draft, words, face)
   if (!made.ok) return made
   const bytes = await finished(doc, font, face, made.pages, made.title)
-  return { ok: true, bytes, sheets: made.pages.length, plan: made.plan }
+  return { ok: true, bytes, sheets: made.pages.length, tiled: made.tiled, plan: made.plan }
 }
 
 /** A sheet of plain marks at true scale, on one page. */
@@ -48,6 +59,10 @@ export async function markerSheetPdf(
   const { doc, font, face } = await begun(fontBytes)
   return finished(doc, font, face, [plainPage(sheet, PAPERS[paper])], title)
 }
+
+/** One layer that a reader can hide (ISO 32000-1, 8.11.2). */
+const layerGroup = ({ context }: PDFDocument, id: PdfLayer): PDFRef =>
+  context.register(context.obj({ Type: 'OCG', Name: PDFHexString.fromText(PDF_LAYERS[id]) }))
 
 const FACE_KEY = 'F1'
 /** A subset carries a tag of six capitals before its name (ISO 32000-1, 9.6.4); ours is fixed. */
@@ -78,15 +93,27 @@ async function finished(
 ): Promise<Uint8Array> {
   const { context, catalog } = doc
   const contents = pages.map((page) => pageContent(page, face))
+  const used = PDF_LAYER_IDS.filter((id) => contents.some((c) => c.layers.includes(id)))
+  const groups = new Map(used.map((id) => [id, layerGroup(doc, id)]))
   for (const [i, page] of pages.entries()) {
+    const { operators = '', layers = [] } = contents[i] ?? {}
     const sheet = doc.addPage([page.width * POINTS_PER_MM, page.height * POINTS_PER_MM])
-    sheet.node.set(PDFName.of('Contents'), context.register(context.flateStream(contents[i] ?? '')))
+    sheet.node.set(PDFName.of('Contents'), context.register(context.flateStream(operators)))
     sheet.node.setFontDictionary(PDFName.of(FACE_KEY), font.ref)
+    if (layers.length > 0) {
+      const named = layers.map((id) => [id, groups.get(id)])
+      sheet.node.Resources()?.set(PDFName.of('Properties'), context.obj(Object.fromEntries(named)))
+    }
+  }
+  if (groups.size > 0) {
+    const all = [...groups.values()]
+    const shown = { Name: PDFString.of('All'), Order: all, ON: all }
+    catalog.set(PDFName.of('OCProperties'), context.obj({ OCGs: all, D: shown }))
   }
   // Printed as it is: a reader that shrinks to fit would make every number wrong (12.2, table 150).
   catalog.set(PDFName.of('ViewerPreferences'), context.obj({ PrintScaling: 'None' }))
   catalog.set(PDFName.of('Lang'), PDFString.of('en'))
-  const id = PDFHexString.of(contentId(`${title}\n${contents.join('\n')}`))
+  const id = PDFHexString.of(contentId(`${title}\n${contents.map((c) => c.operators).join('\n')}`))
   context.trailerInfo.ID = context.obj([id, id])
   context.trailerInfo.Info = context.register(
     context.obj({

@@ -1,9 +1,11 @@
 /** The instructions laid out on sheets: the same lines as the plain text, wrapped and numbered. */
 import { point } from '../geometry/point.ts'
+import type { PieceId } from '../draft/piece.ts'
 import type { InstructionLine } from './instruction-page.ts'
-import { textMark, type Mark } from './mark.ts'
+import { placedMark, textMark, type Mark } from './mark.ts'
 import type { Page } from './page.ts'
 import { PRINT_MARGIN, type PaperSize } from './paper.ts'
+import type { Figure } from './scaled-drawing.ts'
 import { wrapped, type Face } from './wrap.ts'
 
 /** Room for punched holes and a thumb. */
@@ -20,14 +22,21 @@ interface Row {
   readonly keepWithNext: boolean
 }
 
+/** Room for a small drawing under the head of its steps. */
+export const figureRoom = (paper: PaperSize): { width: number; height: number } => ({
+  width: paper.width - 2 * MARGIN,
+  height: paper.height - 2 * MARGIN - 6 - 4 * TYPE.head,
+})
+
 /** `foot` stands under every page, before "1 of 3". */
 export function stepsPages(
   lines: readonly InstructionLine[],
   paper: PaperSize,
   foot: string,
   face: Face,
+  figures: Readonly<Partial<Record<PieceId, Figure>>> = {},
 ): Page[] {
-  const rows = rowsOf(lines, paper, face)
+  const rows = rowsOf(lines, paper, face, figures)
   const bottom = paper.height - MARGIN - 6
   const pages: Mark[][] = [[]]
   let y = MARGIN
@@ -59,7 +68,12 @@ export function stepsPages(
   }))
 }
 
-function rowsOf(lines: readonly InstructionLine[], paper: PaperSize, face: Face): Row[] {
+function rowsOf(
+  lines: readonly InstructionLine[],
+  paper: PaperSize,
+  face: Face,
+  figures: Readonly<Partial<Record<PieceId, Figure>>>,
+): Row[] {
   const width = paper.width - 2 * MARGIN
   const rows: Row[] = []
   for (let i = 0; i < lines.length; i++) {
@@ -72,6 +86,8 @@ function rowsOf(lines: readonly InstructionLine[], paper: PaperSize, face: Face)
       i += pair.length - 1
       rows.push(numberRow(pair, width, face))
     } else rows.push(textRow(line, width, face))
+    const figure = line.piece && figures[line.piece]
+    if (figure) rows.push(figureRow(figure))
   }
   return rows
 }
@@ -102,6 +118,12 @@ function textRow(line: InstructionLine, width: number, face: Face): Row {
     ],
   }
 }
+
+const figureRow = ({ height, marks }: Figure): Row => ({
+  height: height + 3,
+  keepWithNext: false,
+  marks: (y) => marks.map((m) => placedMark(m, { turn: 0, by: point(MARGIN, y + 2) })),
+})
 
 const textAt = (cell: readonly string[], x: number, y: number, size: number): Mark[] =>
   cell.map((text, i) => textMark(text, point(x, y + size + i * size * LEAD), size))

@@ -1,7 +1,7 @@
 /**
  * One tile on its sheet: the part of the drawing inside the trim lines at true scale, corner
- * crosses, joint numbers, the name of the sheet, and under it a 50 mm bar with the words that
- * tell a lost sheet where it belongs.
+ * crosses, joint numbers, the name of the sheet, and under it bars of 100 mm and 4 in with the
+ * words that tell a lost sheet where it belongs.
  */
 import { boxOfPoints, type Box } from '../geometry/box.ts'
 import { between, point, subtract, type Point } from '../geometry/point.ts'
@@ -11,14 +11,13 @@ import type { PieceDrawing, PieceMark } from './piece-drawing.ts'
 import { pathMark, placedMark, reach, textMark, type Mark } from './mark.ts'
 import type { Page } from './page.ts'
 import { meetsBox } from './ring.ts'
-import type { Placed, Tile, TilePlan } from './tiles.ts'
+import { SQUARE_INCH, SQUARE_MM } from './squares.ts'
+import { sheetOf, type Placed, type Tile, type TilePlan } from './tiles.ts'
 import { fitted, type Face } from './wrap.ts'
 
-/** The bar on every sheet, mm. */
-export const BAR = 50
 /** Arm of a corner cross; half of it may fall into the white a printer cannot reach. */
 const ARM = 5
-const TYPE = { strip: 3, joint: 4.5, sheet: 9 } as const
+const TYPE = { strip: 2.8, joint: 4.5, sheet: 9 } as const
 
 export interface PlacedDrawing {
   readonly drawing: PieceDrawing
@@ -40,6 +39,8 @@ export interface TileWords {
   readonly round?: number
   /** '' for sheets that may be cut from. */
   readonly stamp: string
+  /** Said on every sheet where the pieces are not in full size. */
+  readonly size?: string
 }
 
 export function tilePage(
@@ -49,20 +50,22 @@ export function tilePage(
   words: TileWords,
   face: Face,
 ): Page {
-  const { trim, paper } = plan
+  const { paper, trim } = sheetOf(plan, tile)
   const by = subtract(point(trim.left, trim.top), point(tile.box.left, tile.box.top))
   const seen = pieces.flatMap((p) =>
     p.marks
       .filter(({ box }) => overlap(box, tile.box))
       .map(({ mark }) => placedMark(mark, { turn: 0, by })),
   )
+  const help = [sheetName(tile, trim), ...jointMarks(tile, plan, trim), ...trimMarks(trim)]
+  const strip = stripMarks(tile, plan, trim, pieces, words, face)
   return {
     width: paper.width,
     height: paper.height,
     layers: [
-      { marks: [sheetName(tile, trim), ...jointMarks(tile, plan)] },
-      { window: trim, marks: seen },
-      { marks: [...trimMarks(trim), ...stripMarks(tile, plan, pieces, words, face)] },
+      { part: 'furniture', marks: help },
+      { part: 'drawing', window: trim, marks: seen },
+      { part: 'furniture', marks: strip },
     ],
   }
 }
@@ -94,7 +97,7 @@ const crossAt = (c: Point): Path => [
 ]
 
 /** Both sheets of a joint carry its number, just inside the trim line. */
-function jointMarks(tile: Tile, { joints, trim }: TilePlan): Mark[] {
+function jointMarks(tile: Tile, { joints }: TilePlan, trim: Box): Mark[] {
   const [midX, midY] = [(trim.left + trim.right) / 2, (trim.top + trim.bottom) / 2]
   const gap = 2
   return joints.flatMap((j) => {
@@ -112,40 +115,47 @@ function jointMarks(tile: Tile, { joints, trim }: TilePlan): Mark[] {
 function stripMarks(
   tile: Tile,
   plan: TilePlan,
+  trim: Box,
   pieces: readonly PlacedDrawing[],
   words: TileWords,
   face: Face,
 ): Mark[] {
-  const { trim } = plan
   const here = pieces.filter((p) => meetsBox(p.placed.ring, tile.box))
-  const whole = [
-    tile.name,
-    words.garmentName,
-    ...(words.round === undefined ? [] : [`round ${words.round}`]),
-    ...(words.stamp === '' ? [] : [words.stamp]),
-  ]
   const parts = here.map((p) => `${p.drawing.piece.words}: ${grainWords(p)}${foldWords(p, tile)}`)
-  // Clear of the corner cross at its left.
+  const row = tile.name.replace(/\d+$/, '')
+  const place = `row ${row}, column ${tile.column + 1} of ${plan.columns}`
+  const notes = [words.size, words.stamp].filter((w) => w !== undefined && w !== '')
+  // Clear of the corner cross at its left, and of the words before the bars.
   const x = trim.left + 2
-  const beside = trim.right - x - BAR - 16
-  const [first, second] = [trim.bottom + 3.9, trim.bottom + 8]
+  const beside = trim.right - x - SQUARE_INCH - 16
+  const round = words.round === undefined ? '' : ` · round ${words.round}`
+  const left = beside - face.width(`${tile.name} · ${round}`, TYPE.strip)
+  const name = fitted(words.garmentName, TYPE.strip, Math.max(left, TYPE.strip * 4), face)
+  const foot = (i: number): number => trim.bottom + 3.7 + i * 3.8
   return [
-    textMark(fitted(whole.join(' · '), TYPE.strip, beside, face), point(x, first), TYPE.strip),
+    textMark(`${tile.name} · ${name}${round}`, point(x, foot(0)), TYPE.strip),
     textMark(
-      fitted(parts.join(' · '), TYPE.strip, trim.right - x, face),
-      point(x, second),
+      fitted([...notes, place].join(' · '), TYPE.strip, beside, face),
+      point(x, foot(1)),
       TYPE.strip,
     ),
-    ...scaleBar(trim.right - BAR, first - 1),
+    textMark(
+      fitted(parts.join(' · '), TYPE.strip, trim.right - x, face),
+      point(x, foot(2)),
+      TYPE.strip,
+    ),
+    ...scaleBar(trim.right, foot(0) - 1, SQUARE_MM, '100 mm'),
+    ...scaleBar(trim.right, foot(1) - 1, SQUARE_INCH, '4 in'),
   ]
 }
 
-/** A line with a tick at either end: the distance between the outer ticks is the bar. */
-function scaleBar(x: number, y: number): Mark[] {
-  const tick = (at: number): Line => line(point(at, y - 1.5), point(at, y + 1.5))
+/** A line with a tick at either end: the distance between the ticks is the bar. */
+function scaleBar(right: number, y: number, long: number, words: string): Mark[] {
+  const x = right - long
+  const tick = (at: number): Line => line(point(at, y - 1.3), point(at, y + 1.3))
   return [
-    pathMark('square', [line(point(x, y), point(x + BAR, y)), tick(x), tick(x + BAR)], 'scaleBar'),
-    textMark(`${BAR} mm`, point(x - 2, y + 1.2), TYPE.strip, { anchor: 'end' }),
+    pathMark('square', [line(point(x, y), point(right, y)), tick(x), tick(right)], 'scaleBar'),
+    textMark(words, point(right - SQUARE_INCH - 2, y + 1.1), TYPE.strip, { anchor: 'end' }),
   ]
 }
 

@@ -2,25 +2,22 @@
  * How a drawing larger than the paper is parted into sheets. The board is the whole drawing laid
  * out flat, millimetres; a tile is the part of it inside the trim lines of one sheet. Tiles meet
  * edge to edge: rows are lettered, columns numbered, so every sheet has its own name (A1, B2).
- * A few ways of laying the pieces are tried (side by side, one under the other, turned by
- * quarters, shifted against the trim lines) and the one with the fewest sheets is taken.
+ * All pieces lie on one board and share sheets; the paper lies upright or across, whichever takes
+ * fewer, and a sheet on which nothing is drawn is left out.
  */
-import { boxOfPoints, boxHeight, boxWidth, grown, type Box } from '../geometry/box.ts'
+import { boxOfPoints, boxHeight, boxWidth, type Box } from '../geometry/box.ts'
+import { mm, type Mm } from '../units/length.ts'
 import { add, point, subtract, type Point } from '../geometry/point.ts'
 import { placedPoint, type Placing, type Quarter } from './mark.ts'
-import { PRINT_MARGIN, type PaperSize } from './paper.ts'
-import { meetsBox, type Ring } from './ring.ts'
+import { PRINT_MARGIN, waysToLie, type PaperSize } from './paper.ts'
+import type { Ring } from './ring.ts'
+import { CLEAR, gridOf, shapeOf, type Grid, type TileInput } from './tile-raster.ts'
+import { fewestSheets, type Laying } from './tile-search.ts'
+import { cellBox, touchedTiles } from './tile-touched.ts'
 
-/** A strip under the trim lines for the name of the sheet and its 50 mm bar. */
-export const LABEL_STRIP = 9
-/** White kept between a piece and the border of the board, and between two pieces. */
-export const CLEAR = 4
+/** A strip under the trim lines for the name of the sheet and its two bars. */
+export const LABEL_STRIP = 12
 
-export interface TileInput {
-  readonly name: string
-  /** The closed line the scissors follow, in the piece's own millimetres. */
-  readonly ring: Ring
-}
 export interface Placed extends Placing {
   readonly name: string
   /** The ring on the board. */
@@ -44,15 +41,25 @@ export interface Joint {
   readonly side: 'right' | 'below'
 }
 export interface TilePlan {
+  /** As it lies: wider than high where it lies across. */
   readonly paper: PaperSize
   /** Inside the trim lines, measured on the sheet from its top-left corner. */
   readonly trim: Box
   readonly placed: readonly Placed[]
-  /** Only sheets that carry a part of a piece, by rows. */
+  /** Where on the board the block is kept free. */
+  readonly block?: Box
+  /** Only sheets that carry a part of the drawing, by rows. */
   readonly tiles: readonly Tile[]
   readonly rows: number
   readonly columns: number
   readonly joints: readonly Joint[]
+}
+
+export interface TileOptions {
+  /** White the printer leaves, mm. */
+  readonly margin?: number
+  /** A block of this size is kept free, whole on one sheet. */
+  readonly block?: { readonly width: number; readonly height: number }
 }
 
 export function trimOf(paper: PaperSize, margin: number = PRINT_MARGIN): Box {
@@ -67,72 +74,75 @@ export function trimOf(paper: PaperSize, margin: number = PRINT_MARGIN): Box {
   return trim
 }
 
+/** Lays pieces on the paper, upright or across; `ways` are the ways it may lie. */
 export function planTiles(
   inputs: readonly TileInput[],
   paper: PaperSize,
-  margin: number = PRINT_MARGIN,
+  { margin = PRINT_MARGIN, block }: TileOptions = {},
+  ways: readonly PaperSize[] = waysToLie(paper),
 ): TilePlan {
   if (inputs.length === 0) throw new Error('tiles: no piece to lay out')
-  const trim = trimOf(paper, margin)
+  const all = block ? [...inputs, blockInput(block)] : inputs
+  const plans = ways.map((lying) => laidOut(all, lying, margin))
+  return plans.reduce((a, b) => (b.tiles.length < a.tiles.length ? b : a))
+}
+
+function laidOut(inputs: readonly TileInput[], paper: PaperSize, margin: number): TilePlan {
+  const sheet = paper.roll ? { ...paper, height: rollLength(inputs, paper, margin) } : paper
+  const trim = trimOf(sheet, margin)
   const cell = { width: boxWidth(trim), height: boxHeight(trim) }
-  let best: { placed: readonly Placed[]; tiles: readonly Tile[]; size: number } | undefined
-  for (const laid of layings(inputs)) {
-    for (const by of shifts(laid, cell)) {
-      const placed = laid.map((p) => shifted(p, by))
-      const tiles = tilesOf(placed, cell)
-      const size = extent(placed)
-      const fewer = !best || tiles.length < best.tiles.length
-      // Of equal counts the smaller board: fewer joints to glue.
-      if (fewer || (tiles.length === best?.tiles.length && size < best.size - 1e-6))
-        best = { placed, tiles, size }
-    }
-  }
-  if (!best) throw new Error(`tiles: ${inputs.length} pieces have no laying`)
-  const rows = 1 + Math.max(...best.tiles.map((t) => t.row))
-  const columns = 1 + Math.max(...best.tiles.map((t) => t.column))
+  const grid = gridOf(cell)
+  const shapes = inputs.map((input) =>
+    (input.whole ? UNTURNED : TURNS).map((turn) => shapeOf(input, turn, grid)),
+  )
+  const laid = placedOn(fewestSheets(shapes, grid), inputs, grid)
+  const touched = touchedTiles(laid, inputs, cell)
+  // The board begins with the first row and column that are used.
+  const [top, left] = [Math.min(...touched.map(([r]) => r)), Math.min(...touched.map(([, c]) => c))]
+  const placed = laid.map((p) => shifted(p, point(-left * cell.width, -top * cell.height)))
+  const rows = 1 + Math.max(...touched.map(([r]) => r - top))
+  const block = placed.find((p) => p.name === BLOCK)
+  const tiles = touched.map(([r, c]): Tile => {
+    const [row, column] = [r - top, c - left]
+    const box = cellBox(row, column, cell)
+    const cutOff = paper.roll ? { ...box, bottom: endOfRow(placed, box) } : box
+    return { row, column, name: tileName(row, column), box: cutOff }
+  })
   return {
     paper,
     trim,
-    placed: best.placed,
-    tiles: best.tiles,
+    placed: placed.filter((p) => p !== block),
+    ...(block ? { block: boxOfPoints(block.ring) } : {}),
+    tiles,
     rows,
-    columns,
-    joints: jointsOf(best.tiles),
+    columns: 1 + Math.max(...tiles.map((t) => t.column)),
+    joints: jointsOf(tiles),
   }
 }
 
-const TURNS: readonly Quarter[] = [0, 1, 2, 3]
-
-/** Every turn of every piece, in one row and in one column. */
-function layings(inputs: readonly TileInput[]): Placed[][] {
-  return turnings(inputs.length).flatMap((turns) =>
-    inputs.length === 1
-      ? [laidOut(inputs, turns, 'row')]
-      : [laidOut(inputs, turns, 'row'), laidOut(inputs, turns, 'column')],
-  )
-}
-/** A half turn of the first piece only mirrors the board, so the first is turned by 0 and 90°. */
-function turnings(count: number): Quarter[][] {
-  let all: Quarter[][] = [[0], [1]]
-  for (let i = 1; i < count; i++) all = all.flatMap((t) => TURNS.map((turn) => [...t, turn]))
-  return all
-}
-
-function laidOut(
-  inputs: readonly TileInput[],
-  turns: readonly Quarter[],
-  way: 'row' | 'column',
-): Placed[] {
-  let [x, y] = [0, 0]
-  return inputs.map(({ name, ring }, i) => {
-    const turn = turns[i] ?? 0
-    const turned = ring.map((p) => placedPoint(p, { turn, by: point(0, 0) }))
-    const box = grown(boxOfPoints(turned), CLEAR)
-    const by = point(x - box.left, y - box.top)
-    if (way === 'row') x += boxWidth(box)
-    else y += boxHeight(box)
-    return { name, turn, by, ring: turned.map((p) => add(p, by)) }
+/** No more of the roll than all pieces one under the other would take, and no more than a page. */
+function rollLength(inputs: readonly TileInput[], paper: PaperSize, margin: number): Mm {
+  const longs = inputs.map(({ ring }) => {
+    const box = boxOfPoints(ring)
+    return Math.max(boxWidth(box), boxHeight(box))
   })
+  const all = longs.reduce((sum, long) => sum + long + 4 * CLEAR, 0)
+  return mm(Math.min(paper.height, all + 2 * margin + LABEL_STRIP))
+}
+
+/** Where the last piece of a row ends; the roll is cut a little below, or the page is full. */
+function endOfRow(placed: readonly Placed[], row: Box): number {
+  const boxes = placed.map((p) => boxOfPoints(p.ring)).filter((b) => b.top < row.bottom)
+  const lowest = Math.max(...boxes.filter((b) => b.bottom > row.top).map((b) => b.bottom))
+  return Math.min(row.bottom, lowest + CLEAR)
+}
+
+/** The sheet a tile is printed on and where its trim lines lie; off a roll it is cut to length. */
+export function sheetOf({ paper, trim }: TilePlan, tile: Tile): { paper: PaperSize; trim: Box } {
+  if (!paper.roll) return { paper, trim }
+  const bottom = trim.top + boxHeight(tile.box)
+  const height = mm(bottom + LABEL_STRIP + trim.top)
+  return { paper: { ...paper, height }, trim: { ...trim, bottom } }
 }
 
 const shifted = (p: Placed, by: Point): Placed => ({
@@ -141,38 +151,24 @@ const shifted = (p: Placed, by: Point): Placed => ({
   ring: p.ring.map((q) => add(q, by)),
 })
 
-/** The board may begin anywhere inside its first sheet: so many places each way are tried. */
-const TRIES = 6
+const TURNS: readonly Quarter[] = [0, 1, 2, 3]
+const UNTURNED: readonly Quarter[] = [0]
 
-function shifts(placed: readonly Placed[], cell: { width: number; height: number }): Point[] {
-  const box = grown(boxOfPoints(placed.flatMap((p) => p.ring)), CLEAR)
-  const origin = point(-box.left, -box.top)
-  const slackOf = (long: number, side: number): number => Math.ceil(long / side) * side - long
-  const slack = point(slackOf(boxWidth(box), cell.width), slackOf(boxHeight(box), cell.height))
-  const steps = Array.from({ length: TRIES }, (_, i) => i / (TRIES - 1))
-  return steps.flatMap((u) => steps.map((v) => add(origin, point(slack.x * u, slack.y * v))))
-}
+const BLOCK = 'block'
+const blockInput = ({ width, height }: { width: number; height: number }): TileInput => ({
+  name: BLOCK,
+  ring: [point(0, 0), point(width, 0), point(width, height), point(0, height)],
+  whole: true,
+})
 
-function tilesOf(placed: readonly Placed[], cell: { width: number; height: number }): Tile[] {
-  const box = grown(boxOfPoints(placed.flatMap((p) => p.ring)), CLEAR)
-  const rows = Math.ceil(box.bottom / cell.height - 1e-9)
-  const columns = Math.ceil(box.right / cell.width - 1e-9)
-  const tiles: Tile[] = []
-  for (let row = 0; row < rows; row++)
-    for (let column = 0; column < columns; column++) {
-      const [left, top] = [column * cell.width, row * cell.height]
-      const own = { left, top, right: left + cell.width, bottom: top + cell.height }
-      if (placed.some((p) => meetsBox(p.ring, grown(own, EDGE_OF_LINE))))
-        tiles.push({ row, column, name: tileName(row, column), box: own })
-    }
-  return tiles
-}
-/** Half a drawn line may reach over a trim line: such a sheet is kept. */
-const EDGE_OF_LINE = 1
-
-const extent = (placed: readonly Placed[]): number => {
-  const box = boxOfPoints(placed.flatMap((p) => p.ring))
-  return boxWidth(box) + boxHeight(box)
+function placedOn({ laid }: Laying, inputs: readonly TileInput[], grid: Grid): Placed[] {
+  return inputs.map(({ name, ring }, index) => {
+    const own = laid.find((l) => l.index === index)
+    if (!own) throw new Error(`tiles: ${name} was not laid`)
+    const { turn, corner } = own.shape
+    const by = point(own.x * grid.width - corner.x, own.y * grid.height - corner.y)
+    return { name, turn, by, ring: ring.map((p) => placedPoint(p, { turn, by })) }
+  })
 }
 
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'

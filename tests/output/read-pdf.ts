@@ -18,12 +18,20 @@ export interface Drawn {
   /** x, y, width, height of the rectangle it came from, if it came from one. */
   readonly rectangle?: readonly [number, number, number, number]
   readonly clip?: readonly [number, number, number, number]
+  /** Name of the layer it is drawn on; absent where it always shows. */
+  readonly layer?: string
 }
 export interface ReadPage {
   readonly mediaBox: readonly number[]
   readonly drawn: readonly Drawn[]
   /** Every shown text, in order, with where its foot lies. */
-  readonly texts: readonly { readonly text: string; readonly at: Spot; readonly size: number }[]
+  readonly texts: readonly ReadText[]
+}
+export interface ReadText {
+  readonly text: string
+  readonly at: Spot
+  readonly size: number
+  readonly layer?: string
 }
 export interface ReadPdf {
   readonly pages: readonly ReadPage[]
@@ -63,10 +71,24 @@ export function readPdf(bytes: Uint8Array): ReadPdf {
   const pages = kids.map((kid) => {
     const page = object(kid[1] ?? '')
     const box = page.match(/\/MediaBox \[([^\]]*)\]/)?.[1] ?? ''
-    const walked = walk(stream(object(named(page, 'Contents'))), letters)
+    const walked = walk(stream(object(named(page, 'Contents'))), letters, layersOf(page, object))
     return { mediaBox: box.trim().split(/\s+/).map(Number), ...walked }
   })
   return { pages, catalog, info: object(named(trailer, 'Info')) }
+}
+
+/** Key → name of the layer, from the page's properties (ISO 32000-1, 8.11.2 and 14.6.2). */
+function layersOf(page: string, object: (ref: string) => string): ReadonlyMap<string, string> {
+  const listed = page.match(/\/Properties <<([^>]*)>>/)?.[1] ?? ''
+  return new Map(
+    [...listed.matchAll(/\/(\w+) (\d+) 0 R/g)].map(([, key = '', ref = '']) => {
+      const group = object(ref)
+      const hex = group.match(/\/Name <FEFF([0-9A-Fa-f]*)>/)?.[1]
+      if (!group.includes('/Type /OCG') || hex === undefined)
+        throw new Error(`pdf: ${key} is no layer: ${group}`)
+      return [key, Buffer.from(hex, 'hex').swap16().toString('utf16le')]
+    }),
+  )
 }
 
 /** Code → letters, from the ToUnicode map (ISO 32000-1, 9.10.3). */
@@ -96,10 +118,15 @@ interface State {
   clip?: Four
 }
 
-function walk(content: string, letters: ReadonlyMap<string, string>): Omit<ReadPage, 'mediaBox'> {
+function walk(
+  content: string,
+  letters: ReadonlyMap<string, string>,
+  layers: ReadonlyMap<string, string>,
+): Omit<ReadPage, 'mediaBox'> {
   const tokens = content.match(/\[[^\]]*\]|<[0-9A-Fa-f]*>|\/[^\s/[\]<>()]+|[^\s/[\]<>()]+/g) ?? []
   const drawn: Drawn[] = []
-  const texts: { text: string; at: Spot; size: number }[] = []
+  const texts: ReadText[] = []
+  let layer: string | undefined
   let state: State = { lineWidth: 1, dash: '[] 0' }
   const kept: State[] = []
   let args: string[] = []
@@ -121,6 +148,7 @@ function walk(content: string, letters: ReadonlyMap<string, string>): Omit<ReadP
       dash,
       ...(rectangle ? { rectangle } : {}),
       ...(clip ? { clip } : {}),
+      ...(layer === undefined ? {} : { layer }),
     })
     runs = []
     rectangle = undefined
@@ -186,9 +214,18 @@ function walk(content: string, letters: ReadonlyMap<string, string>): Omit<ReadP
       case 'Tj': {
         const codes = (args[0] ?? '').match(/[0-9A-Fa-f]{4}/g) ?? []
         const text = codes.map((code) => letters.get(code.toUpperCase()) ?? '\ufffd').join('')
-        texts.push({ text, at: foot, size })
+        texts.push({ text, at: foot, size, ...(layer === undefined ? {} : { layer }) })
         break
       }
+      case 'BDC': {
+        const [tag, key = ''] = args
+        layer = layers.get(key.slice(1))
+        if (tag !== '/OC' || layer === undefined) throw new Error(`pdf: no layer ${key}`)
+        break
+      }
+      case 'EMC':
+        layer = undefined
+        break
       case 'G':
       case 'g':
       case 'J':

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { PAPERS } from '../../src/output/paper.ts'
-import { planTiles, tileName, trimOf, type TileInput } from '../../src/output/tiles.ts'
+import type { TileInput } from '../../src/output/tile-raster.ts'
+import { planTiles, tileName, trimOf } from '../../src/output/tiles.ts'
 
 const square = (name: string, width: number, height: number): TileInput => ({
   name,
@@ -14,15 +15,17 @@ const square = (name: string, width: number, height: number): TileInput => ({
 })
 
 describe('the count of sheets', () => {
-  // By hand: A4 inside a 10 mm margin and a 9 mm strip is 190 × 268; a piece lies 4 mm clear of
-  // the border of the first sheet, and either way round.
+  // By hand: A4 inside a 10 mm margin and a 12 mm strip is 190 × 265 upright and 277 × 178 lying
+  // across; a line is a millimetre wide either side, and a piece may lie either way round.
   test.each([
     [100, 100, 1],
-    [182, 260, 1],
-    [260, 182, 1],
-    [190, 260, 2],
-    [372, 528, 4],
-    [385, 528, 6],
+    [188, 263, 1],
+    [263, 188, 1],
+    [190, 263, 2],
+    [275, 176, 1],
+    [378, 528, 4],
+    [382, 528, 6],
+    [550, 300, 4],
     [900, 20, 4],
   ])('a cloth of %d × %d takes %d sheets of A4', (width, height, sheets) => {
     expect(planTiles([square('a', width, height)], PAPERS.a4).tiles).toHaveLength(sheets)

@@ -5,7 +5,7 @@
  */
 import { correctedDraft } from '../../fitting/apply.ts'
 import { parseConfirmed } from '../../measurements/confirmed.ts'
-import { sheetPlan } from '../../output/draft-pages.ts'
+import { sheetPlan } from '../../output/sheet-plan.ts'
 import { printedFace } from '../parts/printed-face.ts'
 import type { SheetsAnswer, SheetsOrder } from './sheets.ts'
 

@@ -1,0 +1,31 @@
+/** What she says about the sheets of a draft: the order that every maker of sheets reads. */
+import type { UnitChoice } from '../units/format.ts'
+import type { Allowances } from './allowance.ts'
+import type { Purpose, Stretch } from './page.ts'
+import type { PaperChoice } from './paper.ts'
+import type { DrawingScale } from './scaled-drawing.ts'
+
+export interface SheetWords {
+  readonly paper: PaperChoice
+  readonly allowances?: Allowances
+  readonly units: UnitChoice
+  readonly round?: number
+  /** Her own name for it; else the garment's. */
+  readonly garmentName?: string
+  /** Printed on page one, as she writes it; never taken from a clock. */
+  readonly date?: string
+  /** `cutting` is refused for a preview body. Without it: what the body allows. */
+  readonly kind?: Purpose
+  /** White the printer leaves, mm. */
+  readonly margin?: number
+  /** For demonstrations: says that nobody was measured. */
+  readonly invented?: boolean
+  /** What one printer needs to print true, from `readPrint`; across and down page one. */
+  readonly scale?: Stretch
+  /**
+   * full: page one and the sheets. half: the same pieces at a half, to try a change on little
+   * cloth. quarter: a small drawing with its letters beside the steps, for drawing by hand.
+   * Without it: full and quarter.
+   */
+  readonly drawings?: readonly DrawingScale[]
+}
