@@ -1,0 +1,146 @@
+/**
+ * A correction as work on the paper she already has: what to cut, spread, overlap or fold, which
+ * points to move and which lines to draw anew. The same numbers as the new drawing, so that paper
+ * altered by hand and paper drawn afresh are one. Source: slash, spread and overlap are common
+ * practice, no source.
+ */
+import { CHOICES, type ChoiceId } from '../draft/choices.ts'
+import { pieceOf, type Draft } from '../draft/draft.ts'
+import { DART_WORDS, EDGE_WORDS, type HalfId, type Piece } from '../draft/piece.ts'
+import { record } from '../draft/record.ts'
+import { sentence } from '../draft/sentence.ts'
+import { flatten } from '../geometry/path.ts'
+import { distance } from '../geometry/point.ts'
+import { project } from '../geometry/project.ts'
+import { formatLength, printedMm, type UnitChoice } from '../units/format.ts'
+import { mm, type Mm } from '../units/length.ts'
+import { correctedDraft } from './apply.ts'
+import { inForce, type Correction } from './correction.ts'
+import type { Base } from './propose.ts'
+
+/** Closer than a pencil line is wide two lines are one, mm. Common practice, no source. */
+const PENCIL = 0.3
+
+export interface PaperWork {
+  readonly correction: string
+  /** Sentences in the order in which they are done; empty when nothing on paper moves. */
+  readonly lines: readonly string[]
+}
+
+/** For each correction in force, in order, what it does to paper that has the ones before it. */
+export function onPaper(base: Base, units: UnitChoice): PaperWork[] {
+  const { garment, body, choices } = base
+  const list = inForce(base.corrections)
+  const drafts = [[], ...list.map((_, i) => list.slice(0, i + 1))].map(
+    (part: readonly Correction[]) => correctedDraft(garment, body, choices, part).draft,
+  )
+  return list.flatMap((c, i) => {
+    const [before, after] = [drafts[i], drafts[i + 1]]
+    return before && after ? [{ correction: c.id, lines: workFor(c, before, after, units) }] : []
+  })
+}
+
+/** What one correction does to the paper of `before`. */
+export function workFor(
+  c: Pick<Correction, 'kind'> & { readonly choice?: ChoiceId },
+  before: Draft,
+  after: Draft,
+  units: UnitChoice,
+): readonly string[] {
+  if (c.kind === 'close-wedge')
+    return after.steps
+      .filter((s) => s.verb === 'wedge' && !before.steps.some((old) => same(old, s)))
+      .map((s) => `${capital(s.piece)}. ${sentence(s, units)}`)
+  if (c.kind === 'withdraw') return []
+  if (c.choice === 'lengthAdded') return lengthened(before, after, units)
+  return [
+    ...(c.choice ? [turned(c.choice, before, after, units)] : []),
+    ...(['back', 'front'] as const).flatMap((half) => moved(half, before, after, units)),
+    ...finishing(before, after, units),
+  ]
+}
+const same = (a: object, b: object): boolean =>
+  JSON.stringify({ ...a, lights: 0 }) === JSON.stringify({ ...b, lights: 0 })
+
+const turned = (id: ChoiceId, before: Draft, after: Draft, units: UnitChoice): string =>
+  `${capital(CHOICES[id].label)}: ${formatLength(before.choices[id], units)} becomes ${formatLength(after.choices[id], units)}.`
+
+/** Cut across between bust line and waist line: everything below moves as one. */
+function lengthened(before: Draft, after: Draft, units: UnitChoice): string[] {
+  const by =
+    printedMm(after.choices.lengthAdded, units) - printedMm(before.choices.lengthAdded, units)
+  const say = formatLength(mm(Math.abs(by)), units)
+  const act =
+    by > 0
+      ? `Lay a strip of paper under the cut and spread it by ${say}, the fold in one line. Tape.`
+      : `Overlap the cut by ${say}, the fold in one line. Tape.`
+  return [
+    'Back and front alike. Rule a line square to the fold half way between bust line and waist line and cut along it.',
+    act,
+    'Draw the side seam smooth across the cut, and the legs of the darts straight from tip to mouth again.',
+  ]
+}
+
+function moved(half: HalfId, before: Draft, after: Draft, units: UnitChoice): string[] {
+  const [a, b] = [record(before).points, record(after).points]
+  const spots = Object.keys(b).flatMap((name) => {
+    const [p, q] = [a[name], b[name]]
+    if (!name.startsWith(`${half}.`) || !q) return []
+    const letter = name.slice(half.length + 1)
+    if (!p) return [`mark ${letter} anew as the steps say`]
+    const way = ways(mm(q[0] - p[0]), mm(q[1] - p[1]), units)
+    return way === '' ? [] : [`${letter} ${way}`]
+  })
+  const lines = changedLines(pieceOf(before, half), pieceOf(after, half))
+  const words = [
+    ...(spots.length > 0 ? [`Move ${spots.join('; ')}.`] : []),
+    ...(lines.length > 0 ? [`Draw anew: ${lines.join(', ')}.`] : []),
+  ]
+  return words.length > 0 ? [`${capital(half)}. ${words.join(' ')}`] : []
+}
+
+/** "0.5 cm out and 1.2 cm down"; empty where the printed place is the same. */
+function ways(across: Mm, down: Mm, units: UnitChoice): string {
+  const part = (by: Mm, plus: string, minus: string): string[] => {
+    const size = mm(Math.abs(printedMm(by, units)))
+    return size === 0 ? [] : [`${formatLength(size, units)} ${by > 0 ? plus : minus}`]
+  }
+  return [...part(across, 'out', 'in'), ...part(down, 'down', 'up')].join(' and ')
+}
+
+function changedLines(before: Piece, after: Piece): string[] {
+  const edges = after.edges.filter((e) => {
+    const old = before.edges.find((o) => o.name === e.name)
+    if (!old) return true
+    const far = (from: typeof e, to: typeof e): number =>
+      Math.max(...flatten(from.path, 0.05).map((p) => project(to.path, p).distance))
+    return Math.max(far(e, old), far(old, e)) > PENCIL
+  })
+  const darts = after.darts.filter((d) => {
+    const old = before.darts.find((o) => o.name === d.name)
+    return (
+      !old ||
+      (['upperTip', 'inner', 'outer', 'lowerTip'] as const).some(
+        (k) => distance(d[k], old[k]) > PENCIL,
+      )
+    )
+  })
+  return [
+    ...edges.map((e) => `the ${EDGE_WORDS[e.name]}`),
+    ...darts.map((d) => `the ${DART_WORDS[d.name]}`),
+  ]
+}
+
+/** Strips and facings are cut anew when their length changed. */
+function finishing(before: Draft, after: Draft, units: UnitChoice): string[] {
+  const [a, b] = [record(before).lengths, record(after).lengths]
+  return after.pieces.slice(2).flatMap((piece) => {
+    const name = `${piece.id}.neck`
+    const [old, now] = [a[name], b[name]]
+    if (now === undefined || (old !== undefined && printedMm(old, units) === printedMm(now, units)))
+      return []
+    return [`Cut anew: ${piece.words.toLowerCase()}, now ${formatLength(now, units)} long.`]
+  })
+}
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
