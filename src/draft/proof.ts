@@ -1,7 +1,7 @@
 /**
- * The proof of a draft: seams that are sewn together are equal, darts close, joins run on, corners
- * on the fold are square, the arm gets through and so does she. Each failing is a finding with its
- * place and its numbers.
+ * Parts of a proof that garments put together: seams that are sewn together are equal, darts
+ * close, joins run on, corners on the fold are square, the arm gets through and so does she. Each
+ * failing is a finding with its place and its numbers.
  */
 import { knows, lengthOf } from '../measurements/confirmed.ts'
 import { endTangent, startTangent } from '../geometry/path.ts'
@@ -10,11 +10,10 @@ import { selfIntersections } from '../geometry/self-intersection.ts'
 import { tangent } from '../geometry/segment.ts'
 import { mm } from '../units/length.ts'
 import { DART_ANGLE_MOST, DART_MOST } from './blocks/waist-plan.ts'
-import { pieceOf, type Draft } from './draft.ts'
+import type { Draft } from './draft.ts'
 import { say, type Finding } from './finding.ts'
 import { passes, through } from './opening.ts'
 import { edge, isHalf, outline, sewnLength, type Dart, type EdgeName, type Piece } from './piece.ts'
-import { bodyFindings } from './proof-body.ts'
 
 /** Sewn seams may differ by this, mm; 1.6 mm is where pattern teachers begin to warn. */
 export const SEAM_EQUAL = mm(0.5)
@@ -23,20 +22,7 @@ const RUNS_ON = Math.PI / 180
 /** No angle over this at a join of the side seam: 2°. Common practice, no source. */
 const SMOOTH = Math.PI / 90
 
-export function prove(d: Draft): Finding[] {
-  const [back, front] = [pieceOf(d, 'back'), pieceOf(d, 'front')]
-  return [
-    ...[back, front].flatMap(soundness),
-    ...pair(back, front, 'overarm', 'overarmPair'),
-    ...pair(back, front, 'side', 'sidePair'),
-    ...neckJoin(back, front),
-    ...armOpening(back, front, d),
-    ...gettingIn(back, front, d),
-    ...bodyFindings(d),
-  ]
-}
-
-function pair(
+export function pair(
   back: Piece,
   front: Piece,
   name: EdgeName,
@@ -46,7 +32,7 @@ function pair(
   return gap > SEAM_EQUAL ? [say(id, 'stop', `front.${name}`, gap, SEAM_EQUAL)] : []
 }
 
-function soundness(piece: Piece): Finding[] {
+export function soundness(piece: Piece): Finding[] {
   return [
     ...(selfIntersections(outline(piece)).length > 0
       ? [say('outlineCrosses', 'stop', `${piece.id}.side`)]
@@ -131,12 +117,12 @@ export function neckAngle(piece: Piece): number {
   ]
   return angleBetween({ x: -neck.x, y: -neck.y }, overarm)
 }
-function neckJoin(back: Piece, front: Piece): Finding[] {
+export function neckJoin(back: Piece, front: Piece): Finding[] {
   const off = Math.abs(neckAngle(back) + neckAngle(front) - Math.PI)
   return off > RUNS_ON ? [say('neckJoin', 'stop', 'front.neck')] : []
 }
 
-function armOpening(back: Piece, front: Piece, { body, choices }: Draft): Finding[] {
+export function armOpening(back: Piece, front: Piece, { body, choices }: Draft): Finding[] {
   const opening = sewnLength(back, 'sleeveEdge') + sewnLength(front, 'sleeveEdge')
   if (!knows(body, 'upperArmGirth'))
     return [say('upperArmUnknown', 'muslin', 'front.sleeveEdge', opening)]
@@ -144,7 +130,7 @@ function armOpening(back: Piece, front: Piece, { body, choices }: Draft): Findin
   return opening < needed ? [say('armOpening', 'stop', 'front.sleeveEdge', opening, needed)] : []
 }
 
-function gettingIn(back: Piece, front: Piece, d: Draft): Finding[] {
+export function gettingIn(back: Piece, front: Piece, d: Draft): Finding[] {
   const t = through(back, front, d.body)
   const ok = passes(t, d.openings)
   const added = d.openings.filter((o) => o.added)

@@ -3,10 +3,10 @@
  * backup; once printed it is closed: numbers, choices, corrections and what was printed never
  * change again, and what comes next goes into the next round.
  */
-import { GARMENTS } from '../draft/garments.ts'
+import { GARMENTS, standardFor } from '../draft/garments.ts'
 import type { GarmentId } from '../draft/draft.ts'
 import { record, type NumberRecord } from '../draft/record.ts'
-import { standardChoices, type Choices } from '../draft/choices.ts'
+import type { Choices } from '../draft/choices.ts'
 import { correctedDraft, type Corrected } from '../fitting/apply.ts'
 import type { ComplaintId } from '../fitting/complaints.ts'
 import type { Correction } from '../fitting/correction.ts'
@@ -60,7 +60,7 @@ export const firstRound = (
   garment: GarmentId,
   body: Confirmed,
   on: string,
-  choices: Choices = standardChoices(),
+  choices: Choices = standardFor(garment),
 ): Round => ({
   v: 1,
   ...ids,

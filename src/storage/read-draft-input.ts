@@ -6,7 +6,7 @@
 import * as v from 'valibot'
 import type { Choices } from '../draft/choices.ts'
 import type { GarmentId } from '../draft/draft.ts'
-import { GARMENTS, isGarmentId } from '../draft/garments.ts'
+import { GARMENTS, isGarmentId, standardFor } from '../draft/garments.ts'
 import type { Correction } from '../fitting/correction.ts'
 import { addTape, emptyBook } from '../measurements/book.ts'
 import { measure, MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
@@ -72,7 +72,7 @@ function ordered(garment: GarmentId, input: DraftInput, on: string): Parsed<Draf
       garment,
       units,
       body: body.value,
-      choices: filled(input.choices ?? {}),
+      choices: filled(input.choices ?? {}, standardFor(garment)),
       corrections: corrections.value,
       allowances: allowances.allowances,
       paper: input.paper ?? 'a4',

@@ -48,12 +48,15 @@ export const ChoicesSchema = v.pipe(
   v.transform((given) => filled(given)),
 )
 
-/** The standard of every choice that is not given. */
-export function filled(given: Readonly<Record<string, number | string | undefined>>): Choices {
+/** Every choice that is not given as it stands in `standard`. */
+export function filled(
+  given: Readonly<Record<string, number | string | undefined>>,
+  standard: Choices = standardChoices(),
+): Choices {
   const amounts = CHOICE_IDS.reduce<Choices>((all, id) => {
     const value = given[id]
     return typeof value === 'number' ? { ...all, [id]: mm(value) } : all
-  }, standardChoices())
+  }, standard)
   return OPTION_IDS.reduce<Choices>((all, id) => withWord(all, id, given[id]), amounts)
 }
 const withWord = (all: Choices, id: OptionId, word: unknown): Choices =>
