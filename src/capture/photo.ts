@@ -2,6 +2,7 @@
  * From a file she chose to pixels. The photo is turned as its EXIF says, made small enough to
  * work with, and written anew without metadata (place, time, device). It never leaves the device.
  */
+import { focalOnFilm, focalPx } from './photo-exif.ts'
 import { looksLike, pixelSize } from './photo-header.ts'
 import type { Picture } from './picture.ts'
 
@@ -13,6 +14,8 @@ export type PhotoOutcome =
       readonly factor: number
       /** The same pixels as a new JPEG without metadata. */
       readonly jpeg: Blob
+      /** Focal length in px of the picture, where the camera wrote it down. */
+      readonly focalPx?: number
     }
   | { readonly ok: false; readonly reason: string }
 
@@ -25,6 +28,8 @@ const MAX_MEGAPIXELS = 100
 /** Below this a card of 100 mm has too few pixels to be measured (40 px a side needs about 800). */
 const MIN_HEIGHT_PX = 480
 const JPEG_QUALITY = 0.92
+/** Paper, as the patch on the screen (LOOK: fixed colours on photos). */
+const PATCH = '#f1eee2'
 /** Enough of the file to hold its size, also behind a long EXIF block. */
 const HEADER_BYTES = 256 * 1024
 
@@ -42,6 +47,15 @@ export async function decodePhoto(file: Blob): Promise<PhotoOutcome> {
   } catch {
     return refuse(unreadableSentence(head))
   }
+  const photo = await photoOf(bitmap)
+  const onFilm = photo.ok ? focalOnFilm(head) : undefined
+  return photo.ok && onFilm !== undefined
+    ? { ...photo, focalPx: focalPx(onFilm, photo.picture) }
+    : photo
+}
+
+/** The same from pixels already decoded, such as a frame of the live picture; closes the bitmap. */
+export async function photoOf(bitmap: ImageBitmap): Promise<PhotoOutcome> {
   try {
     if (tooLarge(bitmap.width, bitmap.height))
       return refuse(largeSentence(bitmap.width, bitmap.height))
@@ -54,6 +68,22 @@ export async function decodePhoto(file: Blob): Promise<PhotoOutcome> {
   } finally {
     bitmap.close()
   }
+}
+
+/** A photo with a patch of paper in its own pixels: what lay under it is gone. */
+export async function patched(
+  jpeg: Blob,
+  patch: { x: number; y: number; width: number; height: number },
+): Promise<Blob> {
+  const bitmap = await createImageBitmap(jpeg)
+  const canvas = new OffscreenCanvas(bitmap.width, bitmap.height)
+  const context = canvas.getContext('2d', { alpha: false })
+  if (!context) throw new Error('photo: no 2d context for the patch')
+  context.drawImage(bitmap, 0, 0)
+  bitmap.close()
+  context.fillStyle = PATCH
+  context.fillRect(patch.x, patch.y, patch.width, patch.height)
+  return canvas.convertToBlob({ type: 'image/jpeg', quality: JPEG_QUALITY })
 }
 
 async function drawn(bitmap: ImageBitmap): Promise<PhotoOutcome> {
@@ -83,7 +113,11 @@ const largeSentence = (width: number, height: number): string =>
 function unreadableSentence(head: Uint8Array): string {
   switch (looksLike(head)) {
     case 'heic':
-      return 'This is a HEIC photo, which this browser cannot open. Save it as JPEG on the phone or computer and choose that file.'
+      return (
+        'This is a HEIC photo, which this browser cannot open. On the phone, open it and export or ' +
+        'share it as JPEG; or set the camera to JPEG (some call it "most compatible") and take it ' +
+        'again. Then choose that file.'
+      )
     case 'image':
       return 'This photo is damaged or only partly copied. Copy it from the camera again, or save it anew as JPEG.'
     case 'other':
