@@ -31,11 +31,11 @@ function run(of1988: Survey, ofII: Survey): void {
   const verdicts = (set: BodySet) => set.bodies.map(verdictOn)
   const [first, second, third] = [verdicts(women), verdicts(larger), verdicts(apart)]
   const [blouse, ansur2] = [tally([...first, ...second]), tally(third)]
-  console.log(told(women.name, tally(first)))
-  console.log(told(larger.name, tally(second)))
-  console.log(told('both together', blouse))
-  console.log(told(`apart, ${apart.name}`, ansur2))
-  for (const set of beside) console.log(told(`beside, ${set.name}`, tally(verdicts(set))))
+  console.log(told(women.name, first))
+  console.log(told(larger.name, second))
+  console.log(told('both together', [...first, ...second]))
+  console.log(told(`apart, ${apart.name}`, third))
+  for (const set of beside) console.log(told(`beside, ${set.name}`, verdicts(set)))
   const derived = derivations([women, larger, apart])
   for (const [id, how] of Object.entries(derived)) console.log(`derived ${id}: ${how}`)
   console.log(`RESULT ${JSON.stringify({ blouse, ansur2, derived })}`)
@@ -52,8 +52,7 @@ function derivations(sets: readonly BodySet[]): Record<string, string> {
     if (ways.size === 1) return [...ways.keys()].join('')
     return [...ways].map(([way, names]) => `${names.join(', ')}: ${way}`).join('; ')
   }
-  // The front neck is judged by a length that no block reads.
-  const read = [...GARMENTS.blouse.needs, ...GARMENTS.blouse.uses, 'frontNeckToWaist'] as const
+  const read = [...GARMENTS.blouse.needs, ...GARMENTS.blouse.uses]
   const ids = new Set(read.filter((id) => sets.some(({ derived }) => id in derived)))
   return Object.fromEntries([...ids].map((id) => [id, how(id)]))
 }

@@ -21,12 +21,15 @@ const TRUTH_NAME: Readonly<Partial<Record<EstimateId, string>>> = {
   sideNeckToApex: 'sideNeckToApexTaut',
 }
 
+/** The name a truth file gives to what an estimate is about. */
+export const truthName = (id: EstimateId): string => TRUTH_NAME[id] ?? id
+
 const round = (value: number, digits: number): number => Number(value.toFixed(digits))
 
 export function figures(bodies: readonly Judged[]): Partial<Record<EstimateId | 'all', Figures>> {
   const errors = (id: EstimateId) =>
     bodies.flatMap(({ estimates, truth }) => {
-      const [estimate, true_] = [estimates[id], truth?.[TRUTH_NAME[id] ?? id]]
+      const [estimate, true_] = [estimates[id], truth?.[truthName(id)]]
       if (!estimate || true_ === undefined) return []
       return [{ error: estimate.value - true_, pm90: estimate.pm90 }]
     })

@@ -7,7 +7,8 @@ import { estimatesFrom } from '../../src/capture/estimates-from.ts'
 import { shareLevels } from '../../src/capture/levels.ts'
 import { decodePhoto } from '../../src/capture/photo.ts'
 import type { Readings, View } from '../../src/capture/reading.ts'
-import type { EstimateOutcomes } from '../../src/measurements/estimate.ts'
+import type { EstimateId, EstimateOutcomes } from '../../src/measurements/estimate.ts'
+import { naiveLengths } from '../bench/camera/naive.ts'
 
 export interface PhotoTask {
   readonly view: View
@@ -20,6 +21,8 @@ export interface BodyAnswer {
   /** Per view: why the photograph itself was refused. */
   readonly photos: Readonly<Partial<Record<View, string>>>
   readonly landmarks: Readonly<Partial<Record<View, Record<string, [number, number]>>>>
+  /** By the card's own scale alone, for comparison; mm. */
+  readonly naive: Readonly<Partial<Record<EstimateId, number>>>
   readonly ms: number
 }
 
@@ -51,7 +54,8 @@ async function measureBody(tasks: readonly PhotoTask[]): Promise<BodyAnswer> {
   }
   const outcomes = estimatesFrom(readings)
   const landmarks = landmarksOf(readings, factors)
-  return { outcomes, photos, landmarks, ms: performance.now() - start }
+  const ms = performance.now() - start
+  return { outcomes, photos, landmarks, naive: naiveLengths(readings), ms }
 }
 
 function inPicture(card: CardQuestion, factor: number): CardQuestion {

@@ -4,8 +4,10 @@
  */
 import { expose } from 'comlink'
 import { findSheet, ID1, refineTaps, type CardOutcome } from './card.ts'
+import { fetchWeights, type Fetched } from './detector-weights.ts'
 import { filesUnder, openDetector, type Detector } from './detector.ts'
 import type { CardQuestion } from './camera.ts'
+import type { Person } from './person.ts'
 import type { Picture } from './picture.ts'
 import { placePoints } from './place-points.ts'
 import type { View, ViewReading } from './reading.ts'
@@ -23,8 +25,8 @@ function cardIn(picture: Picture, question: CardQuestion): CardOutcome {
 
 const road = {
   /** Loads the model, so that the first photograph does not wait for it. */
-  async warm(base: string): Promise<void> {
-    detector ??= openDetector(filesUnder(base))
+  async warm(base: string, onFetched?: (fetched: Fetched) => void): Promise<void> {
+    detector ??= fetchWeights(filesUnder(base), onFetched).then(openDetector)
     try {
       await detector
     } catch (problem) {
@@ -36,6 +38,11 @@ const road = {
     await road.warm(base)
     const person = await (await detector)?.find(picture)
     return placePoints(view, picture, person, cardIn(picture, card))
+  },
+  /** A small frame of the live picture. The mask stays here: the hints need the joints alone. */
+  async look(base: string, picture: Picture): Promise<Person['joints'] | undefined> {
+    await road.warm(base)
+    return (await (await detector)?.find(picture))?.joints
   },
 }
 export type CameraRoad = typeof road

@@ -1,7 +1,9 @@
 /** The camera road as the screens see it: photographs in, readings out, the model in a worker. */
-import { wrap } from 'comlink'
+import { proxy, wrap } from 'comlink'
 import type { Point } from '../geometry/point.ts'
 import type { CameraRoad } from './camera-worker.ts'
+import type { Fetched } from './detector-weights.ts'
+import type { Person } from './person.ts'
 import type { Picture } from './picture.ts'
 import type { View, ViewReading } from './reading.ts'
 
@@ -9,11 +11,14 @@ import type { View, ViewReading } from './reading.ts'
 export type CardQuestion =
   { readonly how: 'sheet' } | { readonly how: 'id1'; readonly taps: readonly Point[] }
 
+/** Every call rejects when the worker breaks or is closed; none is left waiting. */
 export interface Camera {
   /** Loads the model ahead of the first photograph; rejects when the files or WebAssembly fail. */
-  warm(): Promise<void>
+  warm(onFetched?: (fetched: Fetched) => void): Promise<void>
   /** Never refuses as a whole: what was not found stands in the reading as a reason. */
   read(view: View, picture: Picture, card: CardQuestion): Promise<ViewReading>
+  /** One frame of the live picture: the joints alone, or undefined when nobody is seen. */
+  look(picture: Picture): Promise<Person['joints'] | undefined>
   close(): void
 }
 
@@ -21,9 +26,36 @@ export interface Camera {
 export function openCamera(baseUrl: string): Camera {
   const worker = new Worker(new URL('./camera-worker.ts', import.meta.url), { type: 'module' })
   const road = wrap<CameraRoad>(worker)
+  const open = new Set<(problem: Error) => void>()
+  let broken: Error | undefined
+  const fail = (problem: Error): void => {
+    broken ??= problem
+    for (const reject of open) reject(problem)
+    open.clear()
+  }
+  // A worker that cannot start, or throws outside a call, answers nothing more.
+  worker.onerror = (event) => {
+    event.preventDefault()
+    fail(new Error(`camera worker: ${event.message || 'did not start'}`))
+  }
+  worker.onmessageerror = () => fail(new Error('camera worker: a message could not be read'))
+
+  function asked<T>(call: () => Promise<T>): Promise<T> {
+    if (broken) return Promise.reject(broken)
+    return new Promise((resolve, reject) => {
+      open.add(reject)
+      void call()
+        .then(resolve, reject)
+        .finally(() => open.delete(reject))
+    })
+  }
   return {
-    warm: () => road.warm(baseUrl),
-    read: (view, picture, card) => road.read(baseUrl, view, picture, card),
-    close: () => worker.terminate(),
+    warm: (onFetched) => asked(() => road.warm(baseUrl, onFetched && proxy(onFetched))),
+    read: (view, picture, card) => asked(() => road.read(baseUrl, view, picture, card)),
+    look: (picture) => asked(() => road.look(baseUrl, picture)),
+    close: () => {
+      worker.terminate()
+      fail(new Error('camera worker: closed'))
+    },
   }
 }

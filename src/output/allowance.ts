@@ -6,32 +6,25 @@
  */
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
-import { OFFSET_ERROR, offsetPath } from '../geometry/offset.ts'
-import { pathEnd, pathStart, reversedPath, type Path } from '../geometry/path.ts'
-import { distance, type Point } from '../geometry/point.ts'
+import { OFFSET_ERROR } from '../geometry/offset.ts'
+import type { Path } from '../geometry/path.ts'
+import type { Point } from '../geometry/point.ts'
 import { project } from '../geometry/project.ts'
 import { selfIntersections } from '../geometry/self-intersection.ts'
 import { at } from '../geometry/segment.ts'
-import { SAME_POINT } from '../geometry/tolerance.ts'
 import { EDGE_WORDS, type Edge, type EdgeName, type Piece } from '../draft/piece.ts'
-import { bentAtHem, meet } from './corner.ts'
-import { notches, type Notch } from './notch.ts'
+import { clips, type Clip, type ClippedEdge } from './clip.ts'
+import { met, type CutEdge, type MovedEdge } from './cut-corners.ts'
+import { edgeCut, type DartEnd } from './edge-cut.ts'
+import { allowancesFor, MUSLIN_FINISHES } from './finishes.ts'
+import { mouthsOn, runsBeside } from './mouth.ts'
+import { isHalf, mouthNotches, notches, type Notch } from './notch.ts'
+import { stays, type StayStitch } from './stay.ts'
 
 export type Allowances = Readonly<Record<EdgeName, Mm>>
 
-/**
- * For a muslin: 25 mm where it will be let out (side and shoulder seams of a 1916 manual, 1 in),
- * 40 mm to let down at the hem, 10 mm at the sleeve edge (both common practice, no source). The
- * neck has none: its seam line is cut, because a neck with allowance cannot lie flat when fitted.
- */
-export const MUSLIN_ALLOWANCES: Allowances = {
-  centre: mm(0),
-  neck: mm(0),
-  overarm: mm(25),
-  sleeveEdge: mm(10),
-  side: mm(25),
-  hem: mm(40),
-}
+/** What a muslin is left beyond the seam line: 25 mm where it is let out, nothing at the neck. */
+export const MUSLIN_ALLOWANCES: Allowances = allowancesFor(MUSLIN_FINISHES)
 /** More than this is no seam allowance: a deep hem is 100 mm. Common practice, no source. */
 export const WIDEST_ALLOWANCE = mm(100)
 
@@ -42,10 +35,15 @@ export type AllowancesRead =
 export const EDGE_NAMES = Object.keys(MUSLIN_ALLOWANCES) as readonly EdgeName[]
 const isEdgeName = (name: string): name is EdgeName => Object.hasOwn(MUSLIN_ALLOWANCES, name)
 
-/** Allowances in millimetres by edge name, the rest as for a muslin; refuses what cannot be cut. */
+/**
+ * Allowances in millimetres by edge name, the rest as for a muslin; refuses what cannot be cut.
+ * An edge that lies on the fold in every one of `pieces` takes none; without pieces that is the
+ * centre.
+ */
 export function readAllowances(
   given: Readonly<Record<string, number>>,
   units: UnitChoice,
+  pieces: readonly Pick<Piece, 'edges'>[] = [],
 ): AllowancesRead {
   for (const [name, value] of Object.entries(given)) {
     if (!isEdgeName(name))
@@ -60,10 +58,10 @@ export function readAllowances(
         reason: `The allowance at the ${EDGE_WORDS[name]} would be ${said}; give 0 to ${formatLength(WIDEST_ALLOWANCE, units)}.`,
       }
     }
-    if (name === 'centre' && value !== 0)
+    if (value !== 0 && onFold(name, pieces))
       return {
         ok: false,
-        reason: 'The centre lies on the fold and has no allowance. Give 0 there.',
+        reason: `The ${EDGE_WORDS[name]} lies on the fold and has no allowance. Give 0 there.`,
       }
   }
   const read = Object.fromEntries(
@@ -72,10 +70,20 @@ export function readAllowances(
   return { ok: true, allowances: read }
 }
 
-export interface CutEdge {
-  readonly name: EdgeName
-  readonly path: Path
+function onFold(name: EdgeName, pieces: readonly Pick<Piece, 'edges'>[]): boolean {
+  const own = pieces.flatMap((p) => p.edges.filter((e) => e.name === name))
+  return own.length > 0
+    ? own.every((e) => e.role === 'fold')
+    : pieces.length === 0 && name === 'centre'
 }
+
+/** What an edge is given: the fold has nothing, whatever its name, nor a piece cut as it is drawn. */
+export const allowanceOf = (
+  piece: Pick<Piece, 'cutAsDrawn'>,
+  edge: Edge,
+  allowances: Allowances,
+): Mm => (edge.role === 'fold' || piece.cutAsDrawn ? mm(0) : allowances[edge.name])
+
 export type CuttingLine =
   | {
       readonly ok: true
@@ -83,70 +91,63 @@ export type CuttingLine =
       readonly edges: readonly CutEdge[]
       readonly path: Path
       readonly notches: readonly Notch[]
+      /** How darts with a mouth on an edge run on to the cutting line. */
+      readonly darts: readonly DartEnd[]
+      readonly clips: readonly Clip[]
+      readonly stays: readonly StayStitch[]
     }
   | { readonly ok: false; readonly reason: string }
 
 export function cuttingLine(piece: Piece, allowances: Allowances): CuttingLine {
-  const tight = piece.edges.find((e) => tooTight(e.path, allowances[e.name]))
-  if (tight) return refused(tight.name)
-  const runs = piece.edges.map((e) => ({ edge: e, path: moved(e.path, allowances[e.name]) }))
-  const paths = runs.map((r) => r.path)
-  const between: Path[] = runs.map(() => [])
-  for (const [i, run] of runs.entries()) {
-    const j = (i + 1) % runs.length
-    const next = runs[j]
-    const [first, second] = [paths[i], paths[j]]
-    if (!next || !first || !second) throw new Error(`${piece.id}: an outline without edges`)
-    const wide = Math.max(allowances[run.edge.name], allowances[next.edge.name])
-    const corner = pathEnd(run.edge.path)
-    const met = meet(
-      overHem(first, run.edge, next.edge, wide),
-      reversedPath(overHem(reversedPath(second), next.edge, run.edge, wide)),
-      corner,
-      wide,
-    )
-    paths[i] = met.first
-    between[i] = met.between
-    paths[j] = met.second
+  const runs: MovedEdge[] = []
+  for (const edge of piece.edges) {
+    const by = allowanceOf(piece, edge, allowances)
+    const cut = edgeCut(piece, edge, by)
+    if (!cut) return refused(edge.name)
+    runs.push({ edge, by, cut })
   }
-  const edges = runs.map((r, i) => ({
-    name: r.edge.name,
-    path: [...(paths[i] ?? []), ...(between[i] ?? [])],
-  }))
+  const edges = met(piece, runs)
   const path = edges.flatMap((e) => e.path)
   const crossed = selfIntersections(path)[0]
   if (crossed) return refused(nearestEdge(edges, crossed))
-  const eaten = piece.edges.find((e) => eatsItself(e, edges, allowances[e.name]))
-  if (eaten) return refused(eaten.name)
-  return { ok: true, edges, path, notches: notches(piece, (name) => allowances[name]) }
+  const eaten = runs.find(({ edge, by }) => eatsItself(edge, edges, by))
+  if (eaten) return refused(eaten.edge.name)
+  const darts = runs.flatMap((r) => r.cut.darts)
+  const by = (edge: Edge): Mm => allowanceOf(piece, edge, allowances)
+  const hollow = clipped(piece, edges, by)
+  return {
+    ok: true,
+    edges,
+    path,
+    notches: [...notches(piece, by), ...mouthNotches(darts)],
+    darts,
+    clips: clips(hollow),
+    // A facing is not stayed: the edge it is sewn to is.
+    stays: isHalf(piece) ? stays(hollow) : [],
+  }
 }
 
-/** Moved outward; where the edge has a corner of its own, that corner is met like any other. */
-function moved(path: Path, by: Mm): Path {
-  if (by === 0) return path
-  const pieces = path.map((s) => offsetPath([s], by))
-  return pieces.reduce((done, next, i) => {
-    if (done.length === 0) return next
-    const corner = path[i]
-    if (!corner) throw new Error(`allowance: no segment ${i}`)
-    const met = meet(done, next, pathStart([corner]), by)
-    return [...met.first, ...met.between, ...met.second]
-  }, [])
+function clipped(
+  piece: Piece,
+  edges: readonly CutEdge[],
+  by: (edge: Edge) => Mm,
+): readonly ClippedEdge[] {
+  return piece.edges.flatMap((edge, i) => {
+    const before = piece.edges.at(i - 1)
+    const fold = before?.role === 'fold' ? { fold: before.path } : {}
+    return edge.role === 'fold'
+      ? []
+      : [
+          {
+            edge,
+            cut: edges[i]?.path ?? [],
+            by: by(edge),
+            runs: runsBeside(edge.path, mouthsOn(piece, edge)),
+            ...fold,
+          },
+        ]
+  })
 }
-
-/** The end of `edge` bent as in a mirror where it runs out over `hem`, a hem that is turned up. */
-function overHem(path: Path, edge: Edge, hem: Edge, wide: number): Path {
-  if (hem.role !== 'hem' || edge.role === 'fold') return path
-  const hemLine =
-    distance(pathEnd(edge.path), pathStart(hem.path)) < SAME_POINT * 100
-      ? hem.path
-      : reversedPath(hem.path)
-  return bentAtHem(path, hemLine, wide)
-}
-
-/** An arc bent outward-in cannot be moved by more than its radius. */
-const tooTight = (path: Path, by: number): boolean =>
-  path.some((s) => s.kind === 'arc' && s.sweep < 0 && s.radius <= by)
 
 /**
  * Where a hollow curve is tighter than its allowance, the moved line turns back towards the seam
@@ -174,6 +175,6 @@ const refused = (name: EdgeName): CuttingLine => ({
 /** The edge whose cutting line runs through the crossing; the fold is never the one to change. */
 function nearestEdge(edges: readonly CutEdge[], at: Point): EdgeName {
   const far = (e: CutEdge): number => project(e.path, at).distance
-  const near = edges.filter((e) => e.name !== 'centre').sort((a, b) => far(a) - far(b))[0]
+  const near = edges.filter((e) => e.role !== 'fold').sort((a, b) => far(a) - far(b))[0]
   return near?.name ?? 'side'
 }

@@ -4,20 +4,22 @@
  * crossing nearest to the seam corner is taken.
  */
 import { crossings } from '../geometry/intersect.ts'
+import { pathLength } from '../geometry/length.ts'
 import {
   endTangent,
   pathEnd,
   pathStart,
+  placeAt,
   reversedPath,
   splitPath,
   startTangent,
-  tangentAtPlace,
   type Path,
   type Place,
 } from '../geometry/path.ts'
-import { add, distance, dot, scale, subtract, type Point } from '../geometry/point.ts'
+import { add, distance, dot, scale, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
+import { reflectedPath } from './fold.ts'
 
 /**
  * A corner may stand this many allowances from the seam corner (a point of about 29°); a sharper
@@ -33,8 +35,20 @@ export interface Meeting {
   readonly second: Path
 }
 
+/**
+ * Which of several crossings is the corner: the one nearest to the seam corner, or the one that
+ * comes first along the first edge, where a tight bend was left out between the two.
+ */
+export type Pick = 'nearest' | 'first'
+
 /** `first` ends and `second` begins near `corner`; `wide` is the larger of the two allowances. */
-export function meet(first: Path, second: Path, corner: Point, wide: number): Meeting {
+export function meet(
+  first: Path,
+  second: Path,
+  corner: Point,
+  wide: number,
+  pick: Pick = 'nearest',
+): Meeting {
   if (distance(pathEnd(first), pathStart(second)) < SAME_POINT * 100)
     return { first, between: [], second }
   const reach = Math.max(wide, 1) * MITRE_LIMIT
@@ -46,12 +60,29 @@ export function meet(first: Path, second: Path, corner: Point, wide: number): Me
     )
     .filter((c) => distance(c.at, corner) <= reach)
   if (met.length === 0) return cutOff(first, second, wide)
-  const near = met.reduce((a, b) => (distance(b.at, corner) < distance(a.at, corner) ? b : a))
+  const sooner = (a: Place, b: Place): boolean => a.index - b.index + a.t - b.t < 0
+  const taken = met.reduce((a, b) =>
+    (pick === 'first' ? sooner(b.on, a.on) : distance(b.at, corner) < distance(a.at, corner))
+      ? b
+      : a,
+  )
   return {
-    first: splitPath(on, near.on)[0],
+    first: splitPath(on, taken.on)[0],
     between: [],
-    second: splitPath(before, near.before)[1],
+    second: splitPath(before, taken.before)[1],
   }
+}
+
+/** Both edges and what lies between them as one path. */
+export function joined(
+  first: Path,
+  second: Path,
+  corner: Point,
+  wide: number,
+  pick: Pick = 'nearest',
+): Path {
+  const met = meet(first, second, corner, wide, pick)
+  return [...met.first, ...met.between, ...met.second]
 }
 
 function onward(path: Path, reach: number): Path {
@@ -70,23 +101,20 @@ function cutOff(first: Path, second: Path, wide: number): Meeting {
 }
 
 /**
- * An edge that runs out over a hem, bent at the hem line as in a mirror: turned up, the hem then
- * lies on the piece edge to edge. `hem` is the seam line of the hem, beginning at that edge.
+ * An edge that runs out over a hem, mirrored at the hem line: turned up, the hem then lies on the
+ * piece edge to edge. `hem` is the seam line of the hem, beginning at that edge. A curved edge is
+ * mirrored as the curve it is.
  */
-export function bentAtHem(edge: Path, hem: Path, wide: number): Path {
+export function mirroredAtHem(edge: Path, hem: Path, wide: number): Path {
   const along = startTangent(hem)
-  if (Math.abs(dot(endTangent(edge), along)) < SQUARE) return edge
   const reach = Math.max(wide, 1) * MITRE_LIMIT
   const corner = pathStart(hem)
   const hemLine = line(add(corner, scale(along, -reach)), add(corner, scale(along, reach)))
   const on = onward(edge, reach)
-  const place: Place | undefined = crossings(on, hemLine).at(-1)?.place
+  const place = crossings(on, hemLine).at(-1)?.place
   if (!place) return edge
-  const direction = tangentAtPlace(on, place)
-  const mirrored = subtract(direction, scale(along, 2 * dot(direction, along)))
   const [kept] = splitPath(on, place)
-  const at = pathEnd(kept)
-  return [...kept, line(at, add(at, scale(mirrored, reach)))]
+  const above = pathLength(kept) - reach
+  const covers = above > SAME_POINT ? splitPath(kept, placeAt(kept, above))[1] : kept
+  return [...kept, ...reversedPath(reflectedPath(covers, corner, along))]
 }
-/** Within a thousandth of square the mirror changes nothing she could cut. */
-const SQUARE = 1e-3

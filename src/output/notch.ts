@@ -3,11 +3,22 @@
  * front, double on the back (common practice; a public sewing course says the same). They sit
  * in the middle third of the seam but not in its middle, so a piece laid end for end shows.
  */
-import { edge, type EdgeName, type Piece } from '../draft/piece.ts'
+import type { Edge, EdgeName, Piece } from '../draft/piece.ts'
 import { pathLength } from '../geometry/length.ts'
-import { pointAtPlace, placeAt, reversedPath, tangentAtPlace, type Path } from '../geometry/path.ts'
+import {
+  pathStart,
+  placeAt,
+  pointAtPlace,
+  reversedPath,
+  splitPath,
+  tangentAtPlace,
+  type Path,
+  type Place,
+} from '../geometry/path.ts'
 import { add, quarterTurn, scale, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
+import { SAME_POINT } from '../geometry/tolerance.ts'
+import type { DartEnd } from './edge-cut.ts'
 
 export interface Notch {
   readonly edge: EdgeName
@@ -19,7 +30,8 @@ export interface Notch {
   readonly slit: Path
 }
 
-export const NOTCHED: readonly EdgeName[] = ['overarm', 'side']
+/** The seams that are matched; a centre only where it is a seam and not the fold. */
+const NOTCHED: readonly EdgeName[] = ['overarm', 'side', 'centre']
 /** Share of the seam from its upper or neck end. Common practice, no source. */
 const NOTCH_AT = 0.4
 /** Snips of 3–5 mm, never more than half the allowance. Common practice, no source. */
@@ -27,15 +39,38 @@ const SLIT = 5
 /** The two of a double notch stand so far apart. Common practice, no source. */
 const DOUBLE_APART = 8
 
-/** Notches of a piece. The overarm runs from the neck and the side from the underarm already. */
-export function notches(piece: Piece, allowance: (name: EdgeName) => number): Notch[] {
-  return NOTCHED.flatMap((name) => {
-    const path = edge(piece, name).path
-    const middle = pathLength(path) * NOTCH_AT
+export const isHalf = (piece: Pick<Piece, 'id'>): boolean =>
+  piece.id === 'back' || piece.id === 'front'
+
+/** Notches of a half's own seams; a facing has none. All run from the neck or the underarm, but the centre up to it. */
+export function notches(piece: Piece, allowance: (edge: Edge) => number): Notch[] {
+  if (!isHalf(piece)) return []
+  const seams = NOTCHED.flatMap((name) =>
+    piece.edges.filter((e) => e.name === name && e.role === 'seam'),
+  )
+  return seams.flatMap((seam) => {
+    const along = pathLength(seam.path)
+    const middle = along * (seam.name === 'centre' ? 1 - NOTCH_AT : NOTCH_AT)
     const aside = piece.id === 'back' ? [-DOUBLE_APART / 2, DOUBLE_APART / 2] : [0]
-    return aside.map((by) => notchAt(name, path, middle + by, allowance(name)))
+    return aside.map((by) => notchAt(seam.name, seam.path, middle + by, allowance(seam)))
   })
 }
+
+/** Both ends of a dart's mouth are notched (a trade article on notches), along its legs. */
+export const mouthNotches = (darts: readonly DartEnd[]): Notch[] =>
+  darts.flatMap((d) =>
+    d.legs.map((leg): Notch => {
+      const allowance = pathLength(leg)
+      const slit = Math.min(SLIT, allowance / 2)
+      const place = (length: number): Place => placeAt(leg, length)
+      return {
+        edge: d.edge,
+        at: pathStart(leg),
+        mark: allowance > SAME_POINT ? splitPath(leg, place(Math.min(SLIT, allowance)))[0] : [],
+        slit: slit > SAME_POINT ? reversedPath(splitPath(leg, place(allowance - slit))[1]) : [],
+      }
+    }),
+  )
 
 function notchAt(name: EdgeName, path: Path, length: number, allowance: number): Notch {
   const place = placeAt(path, length)

@@ -2,9 +2,7 @@
  * One piece as it is drawn on paper: seam line, cutting line, fold, grain, levels, dart, points
  * with their letters, notches and words. Millimetres of the piece itself: x from the fold, y down.
  * Every writer (SVG, PDF) reads these marks and adds nothing.
- * Over 200 lines: one drawing is one list of marks, and parted it would have to be read twice.
  */
-import { crossings } from '../geometry/intersect.ts'
 import { pathLength } from '../geometry/length.ts'
 import {
   pointAtLength,
@@ -14,29 +12,19 @@ import {
   pathStart,
   type Path,
 } from '../geometry/path.ts'
-import {
-  add,
-  between,
-  point,
-  quarterTurn,
-  scale,
-  subtract,
-  unit,
-  type Point,
-} from '../geometry/point.ts'
-import { line } from '../geometry/segment.ts'
-import { boxOf } from '../geometry/box.ts'
-import {
-  EDGE_WORDS,
-  outline,
-  type Dart,
-  type Edge,
-  type EdgeName,
-  type Piece,
-} from '../draft/piece.ts'
-import { dartLegs } from '../draft/sheet.ts'
-import { cuttingLine, type Allowances } from './allowance.ts'
-import { pathMark, textMark, type PathMark, type TextMark } from './mark.ts'
+import { add, between, point, quarterTurn, scale, type Point } from '../geometry/point.ts'
+import { at } from '../geometry/segment.ts'
+import { project } from '../geometry/project.ts'
+import { SAME_POINT } from '../geometry/tolerance.ts'
+import { boxOf, boxOfPoints, boxWidth } from '../geometry/box.ts'
+import { EDGE_WORDS, outline, type Edge, type Piece } from '../draft/piece.ts'
+import { allowanceOf, cuttingLine, type Allowances, type CuttingLine } from './allowance.ts'
+import { dartEndMarks, dartMarks } from './dart-marks.ts'
+import { foldMarks, grainMarks } from './grain-marks.ts'
+import { innerMarks, pointMarks, pointsNear } from './inner-marks.ts'
+import { EDGE_GAP, levelMarks, nameOf, plumbMarks, SIZE } from './level-marks.ts'
+import { isHalf } from './notch.ts'
+import { pathMark, reach, textMark, type PathMark, type TextMark } from './mark.ts'
 
 export type Standing = 'confirmed' | 'preview'
 export type PieceMark = PathMark | TextMark
@@ -57,134 +45,58 @@ export interface PieceWords {
   readonly garmentName?: string
 }
 
-/** Type sizes on paper, mm: read at arm's length while cutting. House choice. */
-const SIZE = { name: 8, words: 4.5, letter: 5, small: 3.5 } as const
-/** Half the arm of a point's crossing. */
-const CROSS = 2.5
-/** How far the fold bracket stands from the fold. */
-const BRACKET = 12
-/** White between an edge and its name. */
-const EDGE_GAP = 3
-const ARROW = { long: 5, wide: 1.6 } as const
-
 export function pieceDrawing(piece: Piece, words: PieceWords): PieceDrawing {
   const cutting = words.allowances && cuttingLine(piece, words.allowances)
+  const cut = cutting?.ok ? cutting : undefined
   const marks: PieceMark[] = [
-    ...piece.levels.flatMap((l) => levelMarks(piece, l.name, l.from.y)),
+    ...levelMarks(piece, cut),
+    ...plumbMarks(piece, cut),
     ...piece.edges.map((e) =>
       pathMark(e.role === 'fold' ? 'fold' : 'seam', e.path, nameOf(piece, e.name)),
     ),
-    ...piece.darts.flatMap((d) => dartMarks(piece, d)),
+    ...dartMarks(piece),
+    ...piece.inner.flatMap((l) => innerMarks(piece, l)),
     ...foldMarks(piece),
     ...grainMarks(piece),
-    ...Object.entries(piece.points).flatMap(([name, at]) => pointMarks(piece, name, at)),
-    ...piece.edges.filter((e) => e.role !== 'fold').map((e) => edgeName(piece, e, words)),
+    ...pointsNear(piece, cut?.path ?? outline(piece)).flatMap(([name, at]) =>
+      pointMarks(piece, name, at),
+    ),
+    ...piece.edges.filter((e) => e.role !== 'fold').flatMap((e) => edgeName(piece, e, words)),
     ...nameMarks(piece, words),
   ]
   if (!cutting) return { piece, marks, cut: outline(piece) }
   if (!cutting.ok) return { piece, marks, cut: outline(piece), refusal: cutting.reason }
-  const nicks = cutting.notches.flatMap((n, i) => [
-    pathMark('notch', [...n.mark, ...n.slit], `${piece.id}.${n.edge}.notch${i + 1}`),
-  ])
-  // At the fold nothing is cut: there the fold line itself runs on through the allowance.
-  const cut = pathMark(
-    'cutting',
-    cutting.edges.flatMap((e) => (isFold(piece, e.name) ? [] : e.path)),
-    nameOf(piece, 'cutting'),
-  )
-  const foldOn = cutting.edges.flatMap((e) => (isFold(piece, e.name) ? e.path.slice(0, -1) : []))
-  const onward =
-    foldOn.length > 0 ? [pathMark('fold', foldOn, nameOf(piece, 'centre.allowance'))] : []
-  return { piece, marks: [...marks, cut, ...onward, ...nicks], cut: cutting.path }
+  return { piece, marks: [...marks, ...cutMarks(piece, cutting)], cut: cutting.path }
 }
 
-const isFold = (piece: Piece, name: EdgeName): boolean =>
-  piece.edges.some((e) => e.name === name && e.role === 'fold')
-const nameOf = (piece: Piece, part: string): string => `${piece.id}.${part}`
-
-/** A level ends where the piece ends: past it a dotted line would only cost paper. */
-function levelMarks(piece: Piece, name: string, y: number): PieceMark[] {
-  const box = boxOf(piece.edges.map((e) => e.path))
-  const met = crossings(outline(piece), line(point(-1, y), point(box.right + 1, y)))
-  const right = Math.max(...met.map((c) => c.at.x))
-  if (!(right > 0)) return []
-  const id = nameOf(piece, camel(name))
+/** What lies beyond the seam line. Where the fold runs on, nothing is cut: there it is drawn on. */
+function cutMarks(piece: Piece, cutting: Extract<CuttingLine, { ok: true }>): PieceMark[] {
+  const cut = cutting.edges.flatMap((e) => (e.role === 'fold' ? [] : e.path))
+  const folds = cutting.edges.flatMap((e) => {
+    const beyond = e.role === 'fold' ? e.path.filter((s) => !onSeam(piece, at(s, 0.5))) : []
+    return beyond.length > 0 ? [pathMark('fold', beyond, nameOf(piece, `${e.name}.allowance`))] : []
+  })
   return [
-    pathMark('level', [line(point(0, y), point(right, y))], id),
-    textMark(name, point(BRACKET + 4, y - 1.5), SIZE.small, { tone: 'soft' }),
-  ]
-}
-const camel = (words: string): string => words.replace(/ (\w)/g, (_, c: string) => c.toUpperCase())
-
-function dartMarks(piece: Piece, d: Dart): PieceMark[] {
-  const id = nameOf(piece, d.name)
-  const middle = between(d.inner, d.outer, 0.5)
-  const up = unit(subtract(d.upperTip, middle))
-  return [
-    pathMark('dart', dartLegs(d), id),
-    pathMark('dartMiddle', [line(d.upperTip, middle), line(middle, d.lowerTip)], `${id}.middle`),
-    textMark('waist dart', add(d.upperTip, scale(up, 6)), SIZE.small, { anchor: 'middle' }),
-  ]
-}
-
-/** A bracket whose two arrows end on the fold: lay this line on the fold of the cloth. */
-function foldMarks(piece: Piece): PieceMark[] {
-  return piece.edges
-    .filter((e) => e.role === 'fold')
-    .flatMap((e) => {
-      const length = pathLength(e.path)
-      const [a, b] = [pointAtLength(e.path, length * 0.08), pointAtLength(e.path, length * 0.92)]
-      const inward = point(BRACKET, 0)
-      const [ia, ib] = [add(a, inward), add(b, inward)]
-      const arms = [line(a, ia), line(ia, ib), line(ib, b)]
-      const words = between(ia, ib, 0.5)
-      return [
-        pathMark(
-          'bracket',
-          [...arms, ...arrow(ia, a), ...arrow(ib, b)],
-          nameOf(piece, 'foldBracket'),
-        ),
-        textMark('on the fold', add(words, point(-2, 0)), SIZE.words, {
-          angle: -Math.PI / 2,
-          anchor: 'middle',
-        }),
-      ]
-    })
-}
-
-function grainMarks(piece: Piece): PieceMark[] {
-  const { from, to } = piece.grain
-  const words = add(between(from, to, 0.5), point(-2, 0))
-  return [
-    pathMark(
-      'grain',
-      [line(from, to), ...arrow(from, to), ...arrow(to, from)],
-      nameOf(piece, 'grain'),
+    pathMark('cutting', cut, nameOf(piece, 'cutting')),
+    ...folds,
+    ...dartEndMarks(piece, cutting.darts),
+    ...cutting.notches.map((n, i) =>
+      pathMark('notch', [...n.mark, ...n.slit], nameOf(piece, `${n.edge}.notch${i + 1}`)),
     ),
-    textMark('grain', words, SIZE.words, { angle: -Math.PI / 2, anchor: 'middle' }),
+    ...cutting.stays.map((s, i) =>
+      pathMark('stayStitch', s.path, nameOf(piece, `${s.edge}.stayStitch${i + 1}`)),
+    ),
+    ...cutting.clips.map((c, i) =>
+      pathMark('clip', c.path, nameOf(piece, `${c.edge}.clip${i + 1}`)),
+    ),
   ]
 }
 
-/** An open arrow head at `tip`, pointing away from `from`. */
-function arrow(from: Point, tip: Point): Path {
-  const way = unit(subtract(tip, from))
-  const foot = add(tip, scale(way, -ARROW.long))
-  const aside = scale(quarterTurn(way), ARROW.wide)
-  return [line(add(foot, aside), tip), line(tip, subtract(foot, aside))]
-}
+const onSeam = (piece: Piece, p: Point): boolean =>
+  project(outline(piece), p).distance < SAME_POINT * 100
 
-/** A point is where two lines cross. */
-function pointMarks(piece: Piece, name: string, at: Point): PieceMark[] {
-  const across = line(add(at, point(-CROSS, 0)), add(at, point(CROSS, 0)))
-  const down = line(add(at, point(0, -CROSS)), add(at, point(0, CROSS)))
-  return [
-    pathMark('point', [across, down], nameOf(piece, name)),
-    textMark(name, add(at, point(CROSS - 0.5, -CROSS + 0.5)), SIZE.letter),
-  ]
-}
-
-/** Along the edge and inside it, never upside down. */
-function edgeName(piece: Piece, e: Edge, words: PieceWords): TextMark {
+/** Along the edge and inside it, never upside down; not where the edge is shorter than its name. */
+function edgeName(piece: Piece, e: Edge, words: PieceWords): TextMark[] {
   const path = e.path
   const length = pathLength(path)
   const place = placeAt(path, length * 0.62)
@@ -195,27 +107,33 @@ function edgeName(piece: Piece, e: Edge, words: PieceWords): TextMark {
   const read = flipped ? scale(way, -1) : way
   // The foot of the type is away from the edge where the words hang under it.
   const gap = flipped ? EDGE_GAP : EDGE_GAP + SIZE.small * 0.75
-  const cutHere = words.allowances !== undefined && words.allowances[e.name] === 0
-  return textMark(
-    cutHere ? `${EDGE_WORDS[e.name]}, cut on this line` : EDGE_WORDS[e.name],
-    add(at, scale(inward, gap)),
-    SIZE.small,
-    { angle: Math.atan2(read.y, read.x), anchor: 'middle', tone: 'soft' },
-  )
+  const cutHere =
+    words.allowances !== undefined &&
+    !piece.cutAsDrawn &&
+    allowanceOf(piece, e, words.allowances) === 0
+  const text = cutHere ? `${EDGE_WORDS[e.name]}, cut on this line` : EDGE_WORDS[e.name]
+  const name = textMark(text, add(at, scale(inward, gap)), SIZE.small, {
+    angle: Math.atan2(read.y, read.x),
+    anchor: 'middle',
+    tone: 'soft',
+  })
+  return boxWidth(boxOfPoints(reach({ ...name, angle: 0 }))) > length ? [] : [name]
 }
 
-/** In the open cloth between neck, overarm and underarm; else in the middle of the piece. */
+/** In the open cloth between neck, overarm and underarm; in a facing half way across it. */
 function nameMarks(piece: Piece, words: PieceWords): PieceMark[] {
   const at = openPlace(piece)
+  // A facing is narrow: its name is no larger than the other words.
+  const [name, small] = isHalf(piece) ? [SIZE.name, SIZE.words] : [SIZE.words, SIZE.small]
   const lines = [
     piece.cutting,
     ...(words.garmentName ? [words.garmentName] : []),
     ...(words.round === undefined ? [] : [`Round ${words.round}`]),
   ]
   return [
-    textMark(piece.words, at, SIZE.name, { anchor: 'middle', id: nameOf(piece, 'name') }),
+    textMark(piece.words, at, name, { anchor: 'middle', id: nameOf(piece, 'name') }),
     ...lines.map((text, i) =>
-      textMark(text, add(at, point(0, (i + 1) * SIZE.words * 1.6)), SIZE.words, {
+      textMark(text, add(at, point(0, (i + 1) * small * 1.6)), small, {
         anchor: 'middle',
       }),
     ),
@@ -229,6 +147,15 @@ export function openPlace(piece: Piece): Point {
     const ends = [pathStart(overarm.path), pathEnd(overarm.path), pathStart(side.path)]
     return scale(ends.reduce(add), 1 / ends.length)
   }
+  const [neck, outer] = ['neck', 'outer'].map((n) => piece.edges.find((e) => e.name === n)?.path)
+  if (neck && outer)
+    return between(
+      pointAtLength(neck, pathLength(neck) * NAME_ALONG),
+      pointAtLength(outer, pathLength(outer) * (1 - NAME_ALONG)),
+      0.5,
+    )
   const box = boxOf(piece.edges.map((e) => e.path))
   return point((box.left + box.right) / 2, (box.top + box.bottom) / 2)
 }
+/** Share of a facing from its fold, clear of the grain line in its middle. */
+const NAME_ALONG = 0.3

@@ -2,6 +2,7 @@
 import type { RouteDefinition } from 'svelte-spa-router'
 import { wrap } from 'svelte-spa-router/wrap'
 import CutPlace from './cut/CutPlace.svelte'
+import ProjectorPage from './cut/ProjectorPage.svelte'
 import DraftPlace from './draft/DraftPlace.svelte'
 import FitPlace from './fitting/FitPlace.svelte'
 import MeasurePlace from './measure/MeasurePlace.svelte'
@@ -16,6 +17,9 @@ export interface GarmentRoute {
   params: { readonly garment: string }
 }
 
+/** Pages that take the whole screen: no tape lies beside them and no digit walks it. */
+export const takesWholeScreen = (path: string): boolean => /^\/g\/[^/]+\/cut\/throw\/?$/.test(path)
+
 const noGarment = (place: PlaceId) => wrap({ component: NoGarment, props: { place } })
 
 export const ROUTES: RouteDefinition = {
@@ -25,6 +29,7 @@ export const ROUTES: RouteDefinition = {
   '/g/:garment/fit': FitPlace,
   '/g/:garment/compare': ComparePlace,
   '/g/:garment/cut': CutPlace,
+  '/g/:garment/cut/throw': ProjectorPage,
   '/draft': noGarment('draft'),
   '/fit': noGarment('fit'),
   '/compare': noGarment('compare'),

@@ -103,7 +103,7 @@ describe('the ruler on a drawn piece', () => {
   // A trapezium 200 wide at the top and 260 at the foot, 300 high, one dart 40 wide at 150.
   const at = [point(0, 0), point(200, 0), point(260, 300), point(0, 300)] as const
   const names = ['neck', 'side', 'hem', 'centre'] as const
-  const piece = (more: object): Piece & object => ({
+  const piece = (more: Partial<Piece> = {}): Piece => ({
     id: 'front',
     words: '',
     cutting: '',
@@ -121,6 +121,8 @@ describe('the ruler on a drawn piece', () => {
         lowerTip: point(100, 250),
       },
     ],
+    edgeDarts: [],
+    inner: [],
     points: {},
     levels: [],
     grain: { from: point(0, 0), to: point(0, 1) },
@@ -129,16 +131,39 @@ describe('the ruler on a drawn piece', () => {
 
   test('takes the dart out of the width, less of it towards its tips', () => {
     // Plain arithmetic: 200 + 60 y/300, less 40 at 150, 20 half way to a tip, 0 beyond.
-    const shape = shapeOf(piece({}))
+    const shape = shapeOf(piece())
     const widths = [25, 100, 150, 200, 275].map((y) => sewnWidth(shape, y))
     for (const [i, want] of [205, 200, 190, 220, 255].entries())
       expect(widths[i]).toBeCloseTo(want, 2)
   })
 
+  test('in the mouth of a side dart takes the narrower end, and waist darts at the level itself', () => {
+    // The side is at 220 and 226 at the two ends; at 110 the waist dart is 40 × 60/100 = 24 wide.
+    const [upper, lower] = [point(220, 100), point(226, 130)]
+    const edgeDarts: Piece['edgeDarts'] = [
+      { name: 'bustDart', edge: 'side', upper, lower, tip: point(150, 115) },
+    ]
+    expect(sewnWidth(shapeOf(piece({ edgeDarts })), 110)).toBeCloseTo(220 - 24, 2)
+  })
+
+  test('takes nothing off below the hem end of a dart that runs out open', () => {
+    // Legs cut off at 300, where 40 × 100/200 = 20 is still open; half way between it is 30.
+    const dart = {
+      name: 'waistDart' as const,
+      upperTip: point(100, 50),
+      inner: point(80, 200),
+      outer: point(120, 200),
+      lowerTip: point(100, 400),
+      open: { inner: point(90, 300), outer: point(110, 300) },
+    }
+    expect(sewnWidth(shapeOf(piece({ darts: [dart] })), 250)).toBeCloseTo(200 + 50 - 30, 2)
+    expect(tipAngles(dart)).toHaveLength(1)
+  })
+
   test('reads legs and angles of a dart', () => {
     // √(100² + 20²) = 101.98; twice the angle whose tangent is 20/100 = 22.62°.
-    const dart = piece({}).darts[0]
-    for (const pair of legs(piece({}))) for (const leg of pair) expect(leg).toBeCloseTo(101.98, 2)
+    const dart = piece().darts[0]
+    for (const pair of legs(piece())) for (const leg of pair) expect(leg).toBeCloseTo(101.98, 2)
     expect(dart ? tipAngles(dart) : []).toEqual([
       expect.closeTo(22.62, 2),
       expect.closeTo(22.62, 2),
@@ -148,10 +173,10 @@ describe('the ruler on a drawn piece', () => {
   test('leaves out of a seam what a dart on it takes up', () => {
     // The side is √(60² + 300²) = 305.94 long; a dart from 100 to 130 down takes a tenth of it.
     const side = [point(220, 100), point(226, 130)] as const
-    const edgeDarts = [
-      { name: 'bustDart', edge: 'side', upper: side[0], lower: side[1], tip: point(120, 100) },
+    const edgeDarts: Piece['edgeDarts'] = [
+      { name: 'bustDart', edge: 'side', upper: side[0], lower: side[1], tip: point(120, 115) },
     ]
-    expect(sewnLength(piece({}), 'side')).toBeCloseTo(305.94, 2)
+    expect(sewnLength(piece(), 'side')).toBeCloseTo(305.94, 2)
     expect(sewnLength(piece({ edgeDarts }), 'side')).toBeCloseTo(305.94 * 0.9, 2)
   })
 })

@@ -73,7 +73,7 @@ test('a body that the draft was not made for', () => {
   // Each number changed alone, so far that the piece drawn for the old one cannot serve.
   const with_ = (over: Partial<typeof MIDDLE>) => added(SOUND, { ...MIDDLE, ...over })
   expect(with_({ upperArmGirth: 560 })).toContain('arm opening is small')
-  expect(with_({ headGirth: 800 })).toContain('neck does not pass, no opening')
+  expect(with_({ headGirth: 800 })).toContain('neck does not pass')
   expect(with_({ bustGirth: 960 })).toEqual(
     expect.arrayContaining(['underarm is not at the bust width', 'ease at the bust']),
   )
@@ -83,6 +83,21 @@ test('a body that the draft was not made for', () => {
     'underarm is not below the armpit as it should be',
   )
   expect(with_({ frontNeckToWaist: 280 })).toContain('front neck is above the neck point')
+})
+
+test('a way in that is not there, too short, or in the wrong place', () => {
+  const [zip, ...more] = SOUND.openings
+  if (!zip || zip.kind !== 'sideZip') throw new Error('the middle body gets in by a side zip')
+  expect(added({ ...SOUND, openings: more })).toContain('waist does not pass')
+  // A zip that ends above the waist leaves it closed.
+  const short = { ...zip, to: mm(zip.from + 20) }
+  expect(added({ ...SOUND, openings: [short, ...more] })).toContain('waist does not pass')
+  // The neck is 566 round and a head of 680 needs 700: a slit of 10 mm gives 20, one of 150 gives 300.
+  const slit = { ...zip, kind: 'neckSlit', edge: 'centre', from: mm(0), to: mm(10) } as const
+  const big = { ...MIDDLE, headGirth: 680 }
+  expect(added({ ...SOUND, openings: [zip, slit] }, big)).toContain('neck does not pass')
+  const longer = { ...slit, to: mm(150) }
+  expect(added({ ...SOUND, openings: [zip, longer] }, big)).not.toContain('neck does not pass')
 })
 
 test('a finding that stops cutting', () => {

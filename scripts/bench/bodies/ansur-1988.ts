@@ -63,6 +63,9 @@ const highHipGirth: Rule = (r) =>
     waistToHip(r) / 2,
   )
 
+/** Both ends are those of the shoulder length: where the neck meets the trapezius, and the bone. */
+const shoulderDrop: Rule = (r) => r('NECK_HT-LATERAL') - r('ACROMION_HT')
+
 /** Measurements that heights and lengths of the survey make only together. */
 export const DERIVED_1988 = {
   waistToBustLevel,
@@ -73,6 +76,8 @@ export const DERIVED_1988 = {
   slipThroughGirth: (r) => Math.max(r('CHEST_CIRC'), r('SHOULDER_CIRC')),
   // A catalogue tape falls straight from the apex, so the way from apex to waist is upright.
   sideNeckOverApexToWaist: (r) => r('NECK_TO_BUSTPOINT_LNTH') + waistToBustLevel(r),
+  shoulderSlopeLeft: shoulderDrop,
+  shoulderSlopeRight: shoulderDrop,
   sideNeckOverBladeToWaist: (r) => overBlade(r('WAIST_NAT_LNTH'), r('CHEST_CIRC')),
 } as const satisfies Partial<Record<MeasurementId, Rule>>
 
@@ -90,6 +95,8 @@ export const women1988 = ({ rows }: Survey): BodySet => ({
   derived: {
     ...SHARED_RULES,
     waistToBustLevel: 'chest height less natural waist height',
+    shoulderSlopeLeft: 'side neck height less shoulder bone height',
+    shoulderSlopeRight: 'side neck height less shoulder bone height',
     waistToHip: 'navel to hip (WAIST_HIP_LNTH) and natural waist to navel, added',
     highHipGirth: 'straight between the girths at natural waist, navel and seat',
   },

@@ -66,7 +66,10 @@ const MISSING: readonly MeasurementId[] = [
   'waistToBustLevel',
   'waistToHip',
   'highHipGirth',
+  'shoulderSlopeLeft',
 ]
+/** Mean shoulder length of 1988; ANSUR II begins 9 mm farther out and so 4 mm lower. */
+const SHOULDER_1988 = 144.7
 function in1988(id: MeasurementId): (r: Row) => number {
   const rule = RULES_1988.get(id)
   if (!rule) throw new Error(`ANSUR II: ${id} has no rule in ANSUR 1988 either`)
@@ -86,8 +89,11 @@ export function womenII(survey: Survey, of1988: Survey, seed: number): BodySet {
       ...TAPED.map(([id, column]) => [id, row(column)]),
       ...MISSING.map((id, j) => [id, found[j]]),
     ])
+    const drop = (numberOf(own, 'shoulderSlopeLeft') * row('shoulderlength')) / SHOULDER_1988
     return {
       ...own,
+      shoulderSlopeLeft: drop,
+      shoulderSlopeRight: drop,
       waistToHighHip: numberOf(own, 'waistToHip') / 2,
       slipThroughGirth: Math.max(row('chestcircumference'), row('shouldercircumference')),
       sideNeckOverApexToWaist: numberOf(own, 'sideNeckToApex') + numberOf(own, 'waistToBustLevel'),
@@ -95,6 +101,12 @@ export function womenII(survey: Survey, of1988: Survey, seed: number): BodySet {
     }
   })
   const how = `fitted to ANSUR 1988 on ${IN_BOTH.length} columns of both surveys, scatter drawn`
-  const derived = { ...Object.fromEntries(MISSING.map((id) => [id, how])), ...SHARED_RULES }
+  const drop = `${how}, in proportion to the shoulder length`
+  const derived = {
+    ...Object.fromEntries(MISSING.map((id) => [id, how])),
+    ...SHARED_RULES,
+    shoulderSlopeLeft: drop,
+    shoulderSlopeRight: drop,
+  }
   return { name: 'ANSUR II', bodies, derived }
 }

@@ -8,27 +8,16 @@ import { distance, dot, subtract, type Point } from '../../../src/geometry/point
 import { project } from '../../../src/geometry/project.ts'
 import { edge, outline, type Dart, type EdgeName, type Piece } from '../../../src/draft/piece.ts'
 
-/** A dart that may run out open below, at the hem, instead of in a lower tip. */
-export type DrawnDart = Dart & { readonly open?: { readonly inner: Point; readonly outer: Point } }
-/** A dart whose mouth lies on an edge: legs from `upper` and `lower` on the edge to the tip. */
-export interface EdgeDart {
-  readonly edge: EdgeName
-  readonly upper: Point
-  readonly lower: Point
-  readonly tip: Point
-}
-export type Drawn = Piece & { readonly edgeDarts?: readonly EdgeDart[] }
-
 /** Chords this near the outline; a width is judged to a millimetre. */
 const CHORDS = 0.02
 /** A level is moved off the points of the outline by this, so that no corner counts twice. */
 const OFF_CORNERS = 1e-3
 
 export interface Shape {
-  readonly piece: Drawn
+  readonly piece: Piece
   readonly ring: readonly Point[]
 }
-export const shapeOf = (piece: Drawn): Shape => ({ piece, ring: flatten(outline(piece), CHORDS) })
+export const shapeOf = (piece: Piece): Shape => ({ piece, ring: flatten(outline(piece), CHORDS) })
 
 /** Where the outline does not run on from edge to edge, or holds what is no number. */
 export function gaps({ edges }: Piece): number[] {
@@ -40,12 +29,13 @@ export function gaps({ edges }: Piece): number[] {
 
 /** Width of the half piece at a level, from the centre to the side, darts sewn. */
 export function sewnWidth(shape: Shape, level: number): number {
-  const mouths = edgeDarts(shape.piece).filter(
+  const mouths = shape.piece.edgeDarts.filter(
     (d) => d.edge === 'side' && d.upper.y < level && d.lower.y > level,
   )
-  // In the mouth of a dart there is no cloth once it is sewn: the narrower of its two ends counts.
-  const levels = mouths.length > 0 ? mouths.flatMap((d) => [d.upper.y, d.lower.y]) : [level]
-  return Math.min(...levels.map((y) => drawnWidth(shape, y) - dartsAt(shape.piece, y)))
+  // In the mouth of a dart there is no cloth once it is sewn: the level runs on to where both ends
+  // meet, and the narrower counts. Waist darts are crossed at the level itself, inside the tip.
+  const ends = mouths.length > 0 ? mouths.flatMap((d) => [d.upper.y, d.lower.y]) : [level]
+  return Math.min(...ends.map((y) => drawnWidth(shape, y))) - dartsAt(shape.piece, level)
 }
 
 function drawnWidth({ piece, ring }: Shape, level: number): number {
@@ -61,10 +51,10 @@ function drawnWidth({ piece, ring }: Shape, level: number): number {
   return side - centre
 }
 
-const dartsAt = (piece: Drawn, y: number): number =>
-  piece.darts.reduce((sum, dart: DrawnDart) => sum + openAt(dart, y), 0)
+const dartsAt = (piece: Piece, y: number): number =>
+  piece.darts.reduce((sum, dart: Dart) => sum + openAt(dart, y), 0)
 
-function openAt(dart: DrawnDart, y: number): number {
+function openAt(dart: Dart, y: number): number {
   const side = (mouth: Point, foot: Point | undefined): number | undefined =>
     xAt([dart.upperTip, mouth, foot ?? dart.lowerTip], y)
   const [inner, outer] = [side(dart.inner, dart.open?.inner), side(dart.outer, dart.open?.outer)]
@@ -80,12 +70,10 @@ function xAt(points: readonly Point[], y: number): number | undefined {
   return undefined
 }
 
-const edgeDarts = (piece: Drawn): readonly EdgeDart[] => piece.edgeDarts ?? []
-
 /** Length of an edge once the darts on it are sewn. */
-export function sewnLength(piece: Drawn, name: EdgeName): number {
+export function sewnLength(piece: Piece, name: EdgeName): number {
   const { path } = edge(piece, name)
-  const taken = edgeDarts(piece)
+  const taken = piece.edgeDarts
     .filter((d) => d.edge === name)
     .map((d) => Math.abs(along(path, d.lower) - along(path, d.upper)))
   return pathLength(path) - taken.reduce((sum, length) => sum + length, 0)
@@ -95,8 +83,8 @@ const along = (path: Path, p: Point): number => lengthTo(path, project(path, p).
 export const mouth = (dart: Dart): number => distance(dart.inner, dart.outer)
 
 /** The two legs of every dart, tip to mouth, as pairs that are sewn together. */
-export function legs(piece: Drawn): (readonly [number, number])[] {
-  const waist = piece.darts.flatMap((d: DrawnDart) => {
+export function legs(piece: Piece): (readonly [number, number])[] {
+  const waist = piece.darts.flatMap((d: Dart) => {
     const [inner, outer] = [d.open?.inner ?? d.lowerTip, d.open?.outer ?? d.lowerTip]
     return [
       [distance(d.upperTip, d.inner), distance(d.upperTip, d.outer)] as const,
@@ -105,12 +93,12 @@ export function legs(piece: Drawn): (readonly [number, number])[] {
   })
   return [
     ...waist,
-    ...edgeDarts(piece).map((d) => [distance(d.tip, d.upper), distance(d.tip, d.lower)] as const),
+    ...piece.edgeDarts.map((d) => [distance(d.tip, d.upper), distance(d.tip, d.lower)] as const),
   ]
 }
 
 /** Full angles at the tips of a waist dart, degrees; a dart that runs out open has one. */
-export function tipAngles(dart: DrawnDart): number[] {
+export function tipAngles(dart: Dart): number[] {
   const tips = dart.open ? [dart.upperTip] : [dart.upperTip, dart.lowerTip]
   return tips.map((tip) => angleAt(tip, dart.inner, dart.outer))
 }

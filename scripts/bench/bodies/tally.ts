@@ -24,31 +24,37 @@ export function verdictOn(body: Numbers): Verdict {
       /-?\d+(\.\d+)?/g,
       '…',
     )
-    return { unsound: [`undrawable: ${said}`], unwearable: [] }
+    return { unsound: [`undrawable: ${said}`], unwearable: [], beside: [] }
   }
 }
 
 export function tally(verdicts: readonly Verdict[]): Tally {
-  const reasons: Record<string, number> = {}
-  for (const { unsound, unwearable } of verdicts)
-    for (const reason of new Set([...unsound, ...unwearable]))
-      reasons[reason] = (reasons[reason] ?? 0) + 1
   const sound = verdicts.filter((v) => v.unsound.length === 0)
   const wearable = sound.filter((v) => v.unwearable.length === 0)
   const share = (part: number): number => Math.round((10_000 * part) / verdicts.length) / 100
-  const ranked = Object.entries(reasons).sort(([, a], [, b]) => b - a)
   return {
     n: verdicts.length,
     sound: share(sound.length),
     wearable: share(wearable.length),
-    reasons: Object.fromEntries(ranked),
+    reasons: counted(verdicts.map((v) => [...v.unsound, ...v.unwearable])),
   }
 }
 
-export const told = (name: string, { n, sound, wearable, reasons }: Tally): string =>
-  [
+/** How many bodies each word holds for, the commonest first. */
+export function counted(words: readonly (readonly string[])[]): Record<string, number> {
+  const counts: Record<string, number> = {}
+  for (const own of words) for (const word of new Set(own)) counts[word] = (counts[word] ?? 0) + 1
+  return Object.fromEntries(Object.entries(counts).sort(([, a], [, b]) => b - a))
+}
+
+export const told = (name: string, verdicts: readonly Verdict[]): string => {
+  const { n, sound, wearable, reasons } = tally(verdicts)
+  return [
     `${name}: ${n} bodies, sound ${sound} %, wearable ${wearable} %`,
-    ...Object.entries(reasons).map(
-      ([reason, count]) => `  ${String(count).padStart(5)}  ${reason}`,
-    ),
+    ...listed(reasons),
+    '  beside, not judged',
+    ...listed(counted(verdicts.map(({ beside }) => beside))),
   ].join('\n')
+}
+const listed = (counts: Readonly<Record<string, number>>): string[] =>
+  Object.entries(counts).map(([word, count]) => `  ${String(count).padStart(5)}  ${word}`)

@@ -7,6 +7,8 @@ type Order = Omit<SheetsOrder, 'want'>
 export interface MadePdf {
   readonly bytes: Uint8Array<ArrayBuffer>
   readonly sheets: number
+  /** Page one and the sheets; the rest are steps. */
+  readonly tiled: number
   readonly plan: TilePlan
 }
 
@@ -54,9 +56,10 @@ export class Making {
       this.refused = answer.reason
       return undefined
     }
-    const { bytes, sheets, plan } = answer
-    if (!bytes || sheets === undefined) throw new Error('cut page: asked for a PDF, got a plan')
-    return { bytes, sheets, plan }
+    const { bytes, sheets, tiled, plan } = answer
+    if (!bytes || sheets === undefined || tiled === undefined)
+      throw new Error('cut page: asked for a PDF, got a plan')
+    return { bytes, sheets, tiled, plan }
   }
 
   /** Drops what is being made; the next order begins with a fresh worker. */

@@ -13,8 +13,8 @@ async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
   const parsed = parseConfirmed(order.body)
   if (!parsed.ok) return { ok: false, reason: parsed.reason }
   const { draft } = correctedDraft(order.garment, parsed.body, order.choices, order.corrections)
-  const { paper, allowances, units, round, garmentName, date } = order
-  const words = { paper, allowances, round, garmentName }
+  const { paper, allowances, units, round, garmentName, date, scale, drawings } = order
+  const words = { paper, allowances, round, garmentName, ...(scale ? { scale } : {}) }
   if (order.want === 'plan') {
     const laid = sheetPlan(draft, words)
     return laid.ok ? { ok: true, plan: laid.plan } : laid
@@ -22,7 +22,13 @@ async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
   const font = await printedFace()
   if (!font) return { ok: false, reason: NO_TYPE }
   const { draftPdf } = await import('../../output/pdf.ts')
-  const made = await draftPdf(draft, { ...words, units, date, font })
+  const made = await draftPdf(draft, {
+    ...words,
+    units,
+    date,
+    font,
+    ...(drawings ? { drawings } : {}),
+  })
   return made.ok ? { ...made, bytes: new Uint8Array(made.bytes) } : made
 }
 

@@ -3,7 +3,9 @@ import type { GarmentId } from '../../draft/draft.ts'
 import type { Choices } from '../../draft/choices.ts'
 import type { Correction } from '../../fitting/correction.ts'
 import type { Allowances } from '../../output/allowance.ts'
-import type { PaperId } from '../../output/paper.ts'
+import type { Stretch } from '../../output/page.ts'
+import type { PaperChoice } from '../../output/paper.ts'
+import type { DrawingScale } from '../../output/scaled-drawing.ts'
 import type { TilePlan } from '../../output/tiles.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { UnitChoice } from '../../units/format.ts'
@@ -17,20 +19,26 @@ export interface SheetsOrder {
   readonly corrections: readonly Correction[]
   readonly round: number
   readonly garmentName: string
-  readonly paper: PaperId
+  /** A size by its name, or a roll by its width. */
+  readonly paper: PaperChoice
   readonly allowances: Allowances
   readonly units: UnitChoice
   /** The day the round went on paper: of the round, so the same round gives the same bytes. */
   readonly date: string
+  /** For one printer, from the squares she measured. */
+  readonly scale?: Stretch
+  /** Full sheets, the pieces at a half, small drawings beside the steps; without it full and small. */
+  readonly drawings?: readonly DrawingScale[]
 }
 
 export type SheetsAnswer =
   | {
       readonly ok: true
       readonly plan: TilePlan
-      /** With a PDF: the file, and all its pages. */
+      /** With a PDF: the file, all its pages, and those that must be printed true. */
       readonly bytes?: Uint8Array<ArrayBuffer>
       readonly sheets?: number
+      readonly tiled?: number
     }
   | { readonly ok: false; readonly reason: string }
 
@@ -81,7 +89,10 @@ export function openSheetMaker(): SheetMaker {
 
 export const orderFor = (
   round: Round,
-  more: Pick<SheetsOrder, 'paper' | 'allowances' | 'units' | 'garmentName' | 'date'>,
+  more: Pick<
+    SheetsOrder,
+    'paper' | 'allowances' | 'units' | 'garmentName' | 'date' | 'scale' | 'drawings'
+  >,
 ): Omit<SheetsOrder, 'want'> => {
   const { garment, choices, corrections, body } = round
   // Own fields only: a private mark cannot be sent, and is not wanted on the other side.

@@ -26,10 +26,11 @@ export interface Location {
   readonly garment: string | undefined
 }
 
-/** Reads a path such as `/g/blouse/fit`; undefined when no place lies there. */
+/** Reads a path such as `/g/blouse/fit`; what is thrown belongs to Cut. Else undefined. */
 export function placeAt(path: string): Location | undefined {
   if (path === '/' || path === '') return { place: 'rail', garment: undefined }
-  const [, garment, word] = /^(?:\/g\/([^/]+))?\/([a-z]+)\/?$/.exec(path) ?? []
+  const own = path.replace(/^(\/g\/[^/]+\/cut)\/throw(?=\/?$)/, '$1')
+  const [, garment, word] = /^(?:\/g\/([^/]+))?\/([a-z]+)\/?$/.exec(own) ?? []
   const place = PLACE_IDS.find((id) => id === word)
   if (place === undefined || place === 'rail') return undefined
   if (place === 'measure' && garment !== undefined) return undefined

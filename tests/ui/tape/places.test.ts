@@ -23,6 +23,12 @@ describe('addresses', () => {
       expect(placeAt(path), path).toBeUndefined()
   })
 
+  it('counts what is thrown to Cut', () => {
+    expect(placeAt('/g/arc/cut/throw')).toEqual({ place: 'cut', garment: 'arc' })
+    for (const path of ['/cut/throw', '/g/arc/fit/throw', '/g/arc/cut/throws'])
+      expect(placeAt(path), path).toBeUndefined()
+  })
+
   it('takes a lone percent sign as typed', () => {
     expect(placeAt('/g/50%/fit')).toEqual({ place: 'fit', garment: '50%' })
   })

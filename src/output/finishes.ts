@@ -1,0 +1,37 @@
+/** Which finish each edge gets, and the allowances that follow from it. */
+import { EDGE_WORDS, type EdgeName } from '../draft/piece.ts'
+import type { Mm } from '../units/length.ts'
+import type { Allowances } from './allowance.ts'
+import { finishOf, HEM_DEPTH, type FinishId } from './finish.ts'
+
+export type Finishes = Readonly<Record<EdgeName, FinishId>>
+const EDGES = Object.keys(EDGE_WORDS) as readonly EdgeName[]
+/** Edges of finishing pieces that are not named are cut on their line. */
+const finishesWith = (given: Partial<Record<EdgeName, FinishId>>): Finishes =>
+  Object.fromEntries(EDGES.map((name) => [name, given[name] ?? 'cutOnLine'])) as Record<
+    EdgeName,
+    FinishId
+  >
+
+/** A muslin is left wide where it is let out and cut on the line at the neck. */
+export const MUSLIN_FINISHES = finishesWith({
+  centre: 'muslinSeam',
+  overarm: 'muslinSeam',
+  side: 'muslinSeam',
+  sleeveEdge: 'muslinEdge',
+  hem: 'muslinHem',
+})
+/** For a light woven cloth. */
+export const CLOTH_FINISHES = finishesWith({
+  centre: 'plainSeam',
+  neck: 'biasStrip',
+  overarm: 'frenchSeam',
+  side: 'frenchSeam',
+  sleeveEdge: 'rolledEdge',
+  hem: 'doubleFoldHem',
+})
+
+export const allowancesFor = (finishes: Finishes, hemDepth: Mm = HEM_DEPTH): Allowances =>
+  Object.fromEntries(
+    EDGES.map((name) => [name, finishOf(finishes[name], hemDepth).allowance]),
+  ) as Record<EdgeName, Mm>

@@ -1,0 +1,114 @@
+/**
+ * The cutting line against an offset made by another library and by chords: exact along every
+ * edge, and nowhere nearer to its seam line than its allowance.
+ */
+import { describe, expect, test, vi } from 'vitest'
+import { standardChoices, type Choices } from '../../src/draft/choices.ts'
+import { pieceOf } from '../../src/draft/draft.ts'
+import { draft } from '../../src/draft/garments.ts'
+import { edge, type Piece } from '../../src/draft/piece.ts'
+import { closeWedge } from '../../src/fitting/wedge.ts'
+import { allowanceOf, cuttingLine, type Allowances } from '../../src/output/allowance.ts'
+import { allowancesFor, CLOTH_FINISHES, MUSLIN_FINISHES } from '../../src/output/finishes.ts'
+import { mm } from '../../src/units/length.ts'
+import { body, INVENTED_BODIES, MIDDLE } from '../bodies.ts'
+import { chainLength, chordsOf, nearestOn, type Spot } from './reference-offset.ts'
+
+/** Chords are compared by brute force; a busy machine needs its time. */
+vi.setConfig({ testTimeout: 120_000 })
+
+const drafted = (numbers = MIDDLE, more: Partial<Choices> = {}) =>
+  draft('blouse', body({}, numbers), { ...standardChoices(), ...more })
+
+const MUSLIN = allowancesFor(MUSLIN_FINISHES)
+const CLOTH = allowancesFor(CLOTH_FINISHES)
+const UNLIKE: Allowances = {
+  ...MUSLIN,
+  neck: mm(6),
+  overarm: mm(15),
+  sleeveEdge: mm(20),
+  side: mm(10),
+  hem: mm(30),
+}
+const WIDE: Allowances = { ...MUSLIN, neck: mm(16), overarm: mm(40), side: mm(38), hem: mm(90) }
+
+interface Errors {
+  /** Largest error in the middle of an edge, mm. */
+  readonly middle: number
+  /** By how much the cutting line comes nearer to its seam line than it may, mm. */
+  readonly short: number
+}
+
+/** Chords place the foot of a spot on the seam line to about this, mm. */
+const END = 0.1
+
+function errors(piece: Piece, allowances: Allowances): Errors {
+  const cut = cuttingLine(piece, allowances)
+  if (!cut.ok) throw new Error(`${piece.id}: ${cut.reason}`)
+  let [middle, short] = [0, 0]
+  for (const { name, role, path } of cut.edges) {
+    if (role === 'fold') continue
+    const own = edge(piece, name)
+    const by = allowanceOf(piece, own, allowances)
+    const seam = chordsOf(own.path)
+    const total = chainLength(seam)
+    const mouths = mouthSpots(piece, name)
+    for (const p of chordsOf(path, 24)) {
+      const near = nearestOn(seam, p)
+      // Past an end of the edge the corner decides, and at a dart its cap.
+      if (near.along < END || near.along > total - END) continue
+      if (mouths.some((m) => Math.hypot(m.x - near.at.x, m.y - near.at.y) < 30)) continue
+      short = Math.max(short, by - near.distance)
+      if (near.along > total * 0.3 && near.along < total * 0.7)
+        middle = Math.max(middle, Math.abs(by - near.distance))
+    }
+  }
+  return { middle, short }
+}
+function mouthSpots(piece: Piece, name: string): Spot[] {
+  return [
+    ...piece.edgeDarts.filter((d) => d.edge === name).flatMap((d) => [d.upper, d.lower]),
+    ...(name === 'hem'
+      ? piece.darts.flatMap((d) => (d.open ? [d.open.inner, d.open.outer] : []))
+      : []),
+  ]
+}
+
+describe('the allowance', () => {
+  // 0.01 mm is a thirtieth of a pencil line. From memory.
+  test.each(INVENTED_BODIES)('is exact on every piece of the %s body', (_, numbers) => {
+    for (const allowances of [MUSLIN, CLOTH, UNLIKE, WIDE])
+      for (const piece of drafted(numbers).pieces) {
+        const { middle, short } = errors(piece, allowances)
+        expect(middle, `${piece.id} middle`).toBeLessThan(0.01)
+        expect(short, `${piece.id} short`).toBeLessThan(0.01)
+      }
+  })
+  test.each([
+    ['a sharp underarm corner', { cornerRadius: mm(0) }],
+    ['a corner rounded less than the allowance', { cornerRadius: mm(8) }],
+    ['a corner rounded nearly to the allowance', { cornerRadius: mm(16) }],
+    ['a zip at the centre back', { opening: 'backZip' }],
+    ['a buttoned front and a V neck', { opening: 'buttonedFront', neckShape: 'vee' }],
+    ['a square neck with facings', { neckShape: 'square', neckFinish: 'facing' }],
+    ['a scoop neck with facings', { neckShape: 'scoop', neckFinish: 'facing' }],
+    ['a hem above the hip, darts running out', { lengthBelowWaist: mm(70) }],
+    ['a hem on the slant of the side', { lengthBelowWaist: mm(130) }],
+  ] satisfies readonly (readonly [string, Partial<Choices>])[])('is exact with %s', (_, more) => {
+    for (const [, numbers] of INVENTED_BODIES.filter(([name]) => name !== 'tall'))
+      for (const allowances of [MUSLIN, CLOTH])
+        for (const piece of drafted(numbers, more).pieces) {
+          const { middle, short } = errors(piece, allowances)
+          expect(middle, `${piece.id} middle`).toBeLessThan(0.01)
+          expect(short, `${piece.id} short`).toBeLessThan(0.01)
+        }
+  })
+  test('is exact on a front whose sleeve edge was folded shorter', () => {
+    const front = pieceOf(drafted(), 'front')
+    const outcome = closeWedge(front, 'sleeveEdge', 0.5, mm(12))
+    if (!outcome.ok) throw new Error(JSON.stringify(outcome.why))
+    const { middle, short } = errors(outcome.wedge.piece, MUSLIN)
+    expect(middle).toBeLessThan(0.01)
+    expect(short).toBeLessThan(0.01)
+  })
+})
