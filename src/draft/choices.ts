@@ -103,6 +103,24 @@ export const CHOICES = {
     [12, -20, 20, 1],
     COMMON,
   ),
+  frontShort: row(
+    'front armhole shorter than back',
+    'How much less the front measures from side neck to underarm line; the bust dart is larger by it.',
+    [30, 0, 50, 1],
+    'worked out from two published blocks: 29 mm at bust 83 cm, 43 mm at bust 88 cm',
+  ),
+  acrossEase: row(
+    'ease across back and chest',
+    'Added to half of each width.',
+    [5, 0, 15, 1],
+    'a British metric block: half the back width and 5 mm; 13 to 25 mm in all, common practice',
+  ),
+  shoulderDart: row(
+    'back shoulder dart',
+    'The back shoulder is so much longer than the front; a dart takes it.',
+    [12, 0, 18, 1],
+    'from memory: 12 to 18 mm wide and 60 to 80 mm long',
+  ),
   underarmDrop: row(
     'underarm below the armpit',
     'Deeper hangs wider and lifts less.',
@@ -162,6 +180,24 @@ export const CHOICES = {
     'Where the back dart closes under the waist.',
     [140, 40, 170, 1],
     'from memory: 130 to 150 mm',
+  ),
+  capEase: row(
+    'cap ease',
+    'How much longer the sleeve cap is than the armhole; eased in over the top, never under the arm.',
+    [20, 0, 120, 1],
+    'shirting and lawn 10 to 20 mm, crêpe and wool 25 to 38; a gathered head takes 60 and more (sleeve drafts, sources differ)',
+  ),
+  sleeveLength: row(
+    'sleeve length',
+    'From the top of the cap to the hem.',
+    [240, 80, 700, 5],
+    COMMON,
+  ),
+  sleeveHem: row(
+    'sleeve hem narrower than the arm width',
+    'Taken off in all at the hem; a negative amount flares it.',
+    [40, -300, 200, 5],
+    COMMON,
   ),
   facingWidth: row(
     'width of a facing',

@@ -11,17 +11,29 @@ import type { Choices } from './choices.ts'
 import { found } from '../units/amount.ts'
 import { mm } from '../units/length.ts'
 import { pieceOf, type Draft } from './draft.ts'
-import { buttonFacing, neckFacing, neckStrip, slitFacing, type Finishing } from './facing.ts'
+import {
+  armholeStrip,
+  buttonFacing,
+  neckFacing,
+  neckStrip,
+  slitFacing,
+  type Finishing,
+} from './facing.ts'
 import { openings, through, type Opening } from './opening.ts'
 import { edge, withEdge, type InnerLine, type Piece } from './piece.ts'
 import type { Step } from './step.ts'
 
-export function completed(d: Draft): Draft {
+/** Openings alone: a block is tried on and never finished. */
+export const opened = (d: Draft): Draft => whole(d, () => [])
+
+export const completed = (d: Draft): Draft => whole(d, finishingOf)
+
+function whole(d: Draft, finish: typeof finishingOf): Draft {
   const [rawBack, rawFront] = [pieceOf(d, 'back'), pieceOf(d, 'front')]
   const list = openings(rawBack, rawFront, d.body, d.choices)
-  const back = opened(rawBack, list, d.choices)
-  const front = opened(rawFront, list, d.choices)
-  const finishing = finishingOf(back, front, list, d)
+  const back = openedPiece(rawBack, list, d.choices)
+  const front = openedPiece(rawFront, list, d.choices)
+  const finishing = finish(back, front, list, d)
   return {
     ...d,
     pieces: [back, front, ...finishing.map(({ piece }) => piece)],
@@ -38,7 +50,7 @@ export function completed(d: Draft): Draft {
 const cutTwice = (piece: Piece): Piece =>
   edge(piece, 'centre').role === 'fold' ? piece : { ...piece, cutting: 'Cut 2, one turned over' }
 
-function opened(piece: Piece, list: readonly Opening[], choices: Choices): Piece {
+function openedPiece(piece: Piece, list: readonly Opening[], choices: Choices): Piece {
   const done = list.reduce((p, o) => (o.piece === p.id ? openedFor(p, o, choices) : p), piece)
   return cutTwice(done)
 }
@@ -114,10 +126,13 @@ function finishingOf(
     choices.neckFinish === 'facing'
       ? [neckFacing(back, choices), neckFacing(front, choices)]
       : [neckStrip(through(back, front, d.body).neck, choices)]
+  const armhole = [back, front].flatMap((p) => p.edges.filter((e) => e.name === 'armhole'))
+  const round = armhole.reduce((sum, e) => sum + pathLength(e.path), 0)
   const slit = list.find(({ kind }) => kind === 'neckSlit')
   const buttons = list.some(({ kind }) => kind === 'buttonedFront')
   return [
     ...neck,
+    ...(round > 0 ? [armholeStrip(mm(round), choices)] : []),
     ...(slit ? [slitFacing(mm(slit.to - slit.from))] : []),
     ...(buttons ? [buttonFacing(front, choices)] : []),
   ]

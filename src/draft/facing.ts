@@ -20,7 +20,14 @@ import { line } from '../geometry/segment.ts'
 import { choice, type Choices } from './choices.ts'
 import { fixed, found, plus, type Amount } from '../units/amount.ts'
 import { mm, type Mm } from '../units/length.ts'
-import { edge, PIECE_WORDS, type Edge, type FinishingId, type Piece } from './piece.ts'
+import {
+  edge,
+  overShoulder,
+  PIECE_WORDS,
+  type Edge,
+  type FinishingId,
+  type Piece,
+} from './piece.ts'
 import type { Act, Step } from './step.ts'
 
 export interface Finishing {
@@ -37,7 +44,7 @@ const REACH = 400
 
 export function neckFacing(half: Piece, choices: Choices): Finishing {
   const id = half.id === 'back' ? 'backNeckFacing' : 'frontNeckFacing'
-  const [neck, overarm] = [edge(half, 'neck').path, edge(half, 'overarm').path]
+  const [neck, overarm] = [edge(half, 'neck').path, overShoulder(half).path]
   const width = choice(choices, 'facingWidth')
   const [fold, sideNeck] = [pathStart(neck), pathEnd(neck)]
   const beside = line(
@@ -48,7 +55,7 @@ export function neckFacing(half: Piece, choices: Choices): Finishing {
   const far = cutBetween(parallel(neck, width.mm), centre, beside)
   const edges: Edge[] = [
     { name: 'neck', role: 'edge', path: neck },
-    { name: 'overarm', role: 'seam', path: [line(sideNeck, pathEnd(far))] },
+    { name: overShoulder(half).name, role: 'seam', path: [line(sideNeck, pathEnd(far))] },
     { name: 'outer', role: 'edge', path: reversedPath(far) },
     { name: 'centre', role: edge(half, 'centre').role, path: [line(pathStart(far), fold)] },
   ]
@@ -56,7 +63,7 @@ export function neckFacing(half: Piece, choices: Choices): Finishing {
     {
       verb: 'trace',
       of: half.id,
-      edges: ['neck', 'overarm', 'centre'],
+      edges: ['neck', overShoulder(half).name, 'centre'],
       why: 'the facing takes the neck as it lies now',
     },
     {
@@ -78,6 +85,18 @@ export function neckStrip(neck: Mm, choices: Choices): Finishing {
     choice(choices, 'stripWidth'),
     'Cut 1 on the true bias',
     'cut at 45° to the selvedge; join strips on the straight grain where one is too short',
+  )
+}
+
+/** @param armhole length of one whole armhole */
+export function armholeStrip(armhole: Mm, choices: Choices): Finishing {
+  const long = plus(found('the whole armhole', armhole), fixed(STRIP_SPARE))
+  return rectangle(
+    'armholeStrip',
+    long,
+    choice(choices, 'stripWidth'),
+    'Cut 2 on the true bias',
+    'cut at 45° to the selvedge, one for each armhole',
   )
 }
 
@@ -186,7 +205,7 @@ function made(
   const box = boxOf(edges.map((e) => e.path))
   const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2]
   const words = PIECE_WORDS[id]
-  const bias = id === 'neckStrip'
+  const bias = id === 'neckStrip' || id === 'armholeStrip'
   const half = 0.3 * (box.bottom - box.top)
   const across: Point = bias ? point(half, half) : point(0, half)
   return {
@@ -194,7 +213,9 @@ function made(
       id,
       words: words.charAt(0).toUpperCase() + words.slice(1),
       cutting,
-      ...(id === 'neckStrip' || id === 'slitFacing' ? { cutAsDrawn: true } : {}),
+      ...(id === 'neckStrip' || id === 'armholeStrip' || id === 'slitFacing'
+        ? { cutAsDrawn: true }
+        : {}),
       edges,
       darts: [],
       edgeDarts: [],

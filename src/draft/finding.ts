@@ -12,6 +12,18 @@ export const FINDING_WORDS = {
     'Overarm seams of back and front differ by {value}; sewn together they may differ by {limit}.',
   sidePair:
     'Side seams of back and front differ by {value}; sewn together they may differ by {limit}.',
+  shoulderPair:
+    'Shoulder seams of back and front differ by {value}; sewn together they may differ by {limit}.',
+  armholeJoin: 'Back and front armhole do not run on in one line here.',
+  armholeSmall:
+    'The armhole is {value} round; an upper arm and room to move need {limit}. Lower the underarm.',
+  capPair: 'The cap is {value} longer than the armhole; {limit} was chosen. Draw the sleeve again.',
+  capUnsolved:
+    'No cap {limit} wide is as long as these armholes of {value}. Change the room over the upper arm or the underarm.',
+  sleevePair: 'The two sleeve seams differ by {value}; sewn together they may differ by {limit}.',
+  acrossWide:
+    'Half the width across is {value} and reaches past the underarm at {limit}. Tape across back and chest again.',
+  acrossUnknown: 'This width across is not taped: it follows the size, {value} for half of it.',
   dartLegs: 'The legs of a dart differ by {value}; sewn together they may differ by {limit}.',
   neckJoin: 'Back and front neck do not run on in one line at the overarm seam.',
   notSquare: 'This corner is not square where it lies on the fold.',

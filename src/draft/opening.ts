@@ -43,6 +43,8 @@ export interface Through {
   readonly waist: Mm
   /** What must pass the waist; undefined while it is not taped. */
   readonly slip: Mm | undefined
+  /** The hem passes over the shoulders first, closed below a zip that ends above it. */
+  readonly hem: Mm
 }
 
 /** Neck and waist of the closed garment beside what must pass them. */
@@ -55,8 +57,14 @@ export function through(back: Piece, front: Piece, body: Body): Through {
     head: head === undefined ? undefined : mm(head + HEAD_ROOM),
     waist: mm(2 * (sewnWaist(back) + sewnWaist(front))),
     slip: slip === undefined ? undefined : mm(slip),
+    hem: mm(2 * (sewnHem(back) + sewnHem(front))),
   }
 }
+
+/** The hem of a half piece, without what a dart leaves open there, mm. */
+const sewnHem = (piece: Piece): number =>
+  pathLength(edge(piece, 'hem').path) -
+  piece.darts.reduce((sum, d) => sum + (d.open ? distance(d.open.inner, d.open.outer) : 0), 0)
 
 /** Width of a half piece at the waist with darts and centre seam sewn, mm. */
 export function sewnWaist(piece: Piece): number {
@@ -98,14 +106,9 @@ function placed(kind: OpeningKind, back: Piece, front: Piece, t: Through, added:
   switch (kind) {
     case 'sideZip': {
       const from = level(back, 'U') + ZIP_BELOW_UNDERARM
-      return {
-        kind,
-        piece: 'back',
-        edge: 'side',
-        from: mm(from),
-        to: mm(Math.max(foot, from)),
-        added,
-      }
+      // A hem that would not pass over the shoulders is opened too: the zip runs out of it.
+      const to = t.slip !== undefined && t.hem < t.slip ? hem : Math.max(foot, from)
+      return { kind, piece: 'back', edge: 'side', from: mm(from), to: mm(to), added }
     }
     case 'backZip':
       return {

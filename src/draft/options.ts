@@ -22,6 +22,16 @@ export const OPTIONS = {
       struck: 'one compass from the side neck, as in a hand draft',
     },
   }),
+  construction: option({
+    label: 'construction',
+    does: 'The rule a number follows that the tape has not given. What is taped is used in all three.',
+    default: 'measured',
+    words: {
+      measured: 'from your own measurements',
+      neckFifths: 'metric, by fifths of the neck',
+      bustShares: 'proportional, by shares of the bust',
+    },
+  }),
   neckShape: option({
     label: 'neck shape',
     does: 'The line of the neck edge. A boat neck wants a wider and shallower neck, a scoop a deeper one.',
@@ -76,6 +86,7 @@ export const isOptionWord = <Id extends OptionId>(id: Id, word: unknown): word i
 
 export const standardOptions = (): Options => ({
   overarmRule: OPTIONS.overarmRule.default,
+  construction: OPTIONS.construction.default,
   neckShape: OPTIONS.neckShape.default,
   shaping: OPTIONS.shaping.default,
   surplus: OPTIONS.surplus.default,

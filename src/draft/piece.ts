@@ -9,14 +9,24 @@ import { distance, type Point } from '../geometry/point.ts'
 export type HalfId = 'back' | 'front'
 /** Pieces that finish an edge; made from the corrected halves, so they follow every change. */
 export type FinishingId =
-  'backNeckFacing' | 'frontNeckFacing' | 'neckStrip' | 'slitFacing' | 'buttonFacing'
-export type PieceId = HalfId | FinishingId
+  | 'backNeckFacing'
+  | 'frontNeckFacing'
+  | 'neckStrip'
+  | 'armholeStrip'
+  | 'slitFacing'
+  | 'buttonFacing'
+export type PieceId = HalfId | 'sleeve' | FinishingId
 
 /** fold: on the fold of the cloth. seam: sewn to its partner. edge: finished by itself. hem: turned up. */
 export type EdgeRole = 'fold' | 'seam' | 'edge' | 'hem'
-export type HalfEdgeName = 'centre' | 'neck' | 'overarm' | 'sleeveEdge' | 'side' | 'hem'
+export type HalfEdgeName =
+  'centre' | 'neck' | 'overarm' | 'shoulder' | 'sleeveEdge' | 'armhole' | 'side' | 'hem'
 export type EdgeName =
   | HalfEdgeName
+  /** Of a sleeve: over the shoulder, and its seam under the arm on either side. */
+  | 'cap'
+  | 'frontSeam'
+  | 'backSeam'
   /** Free edge of a facing, long free edge of a strip. */
   | 'outer'
   /** The two short ends of a strip. */
@@ -27,9 +37,14 @@ export const EDGE_WORDS: Readonly<Record<EdgeName, string>> = {
   centre: 'centre',
   neck: 'neck edge',
   overarm: 'overarm seam',
+  shoulder: 'shoulder seam',
   sleeveEdge: 'sleeve edge',
+  armhole: 'armhole',
   side: 'side seam',
   hem: 'hem',
+  cap: 'sleeve cap',
+  frontSeam: 'front sleeve seam',
+  backSeam: 'back sleeve seam',
   outer: 'free edge',
   start: 'short end',
   end: 'other short end',
@@ -38,9 +53,11 @@ export const EDGE_WORDS: Readonly<Record<EdgeName, string>> = {
 export const PIECE_WORDS: Readonly<Record<PieceId, string>> = {
   back: 'back',
   front: 'front',
+  sleeve: 'sleeve',
   backNeckFacing: 'back neck facing',
   frontNeckFacing: 'front neck facing',
   neckStrip: 'bias strip of the neck',
+  armholeStrip: 'bias strip of the armhole',
   slitFacing: 'facing of the slit',
   buttonFacing: 'front facing',
 }
@@ -67,7 +84,7 @@ export interface Dart {
 
 /** A dart whose mouth lies on an edge: legs from the tip to both ends of the mouth. */
 export interface EdgeDart {
-  readonly name: 'bustDart'
+  readonly name: 'bustDart' | 'shoulderDart'
   readonly edge: EdgeName
   readonly tip: Point
   readonly upper: Point
@@ -79,6 +96,7 @@ export const DART_WORDS: Readonly<Record<AnyDart, string>> = {
   waistDart: 'waist dart',
   waistDart2: 'second waist dart',
   bustDart: 'side bust dart',
+  shoulderDart: 'shoulder dart',
 }
 
 /** A line inside the outline that is sewn or marked: an opening, the centre of a buttoned front. */
@@ -131,6 +149,10 @@ export const sewnLength = (piece: Piece, name: EdgeName): number =>
   piece.edgeDarts
     .filter((d) => d.edge === name)
     .reduce((sum, d) => sum + distance(d.upper, d.lower), 0)
+
+/** The seam over the shoulder or along the arm, whichever the piece has. */
+export const overShoulder = (piece: Piece): Edge =>
+  piece.edges.find((e) => e.name === 'overarm') ?? edge(piece, 'shoulder')
 
 export const isHalf = (id: PieceId): id is HalfId => id === 'back' || id === 'front'
 

@@ -8,7 +8,7 @@ import {
   FULLER,
   fullerBust,
   RAISE_MOST,
-  type BlouseNumbers,
+  type TorsoNumbers,
 } from './blocks/blouse-numbers.ts'
 import { settleOverarm, STRUCK } from './blocks/blouse-overarm.ts'
 import { DART_MOST } from './blocks/waist-plan.ts'
@@ -36,7 +36,7 @@ export function bodyFindings(d: Draft): Finding[] {
   ]
 }
 
-function underarm({ body, choices }: Draft, n: BlouseNumbers): Finding[] {
+function underarm({ body, choices }: Draft, n: TorsoNumbers): Finding[] {
   const { unused, underarm: struck, deeper, shortest } = settleOverarm(body, choices, n)
   const armpit = knows(body, 'napeToArmpitLevel')
   const drop =
@@ -78,13 +78,13 @@ function neck({ body, choices }: Draft): Finding[] {
   ]
 }
 
-function balance({ choices }: Draft, n: BlouseNumbers): Finding[] {
+function balance({ choices }: Draft, n: TorsoNumbers): Finding[] {
   if (n.balance === undefined)
     return [say('balanceUnknown', 'note', 'front.overarm', choices.frontRaise)]
   return n.bustDart > 0 ? [say('bustDart', 'note', 'front.bustDart', n.bustDart, RAISE_MOST)] : []
 }
 
-function waist(d: Draft, { waist: plan }: BlouseNumbers): Finding[] {
+function waist(d: Draft, { waist: plan }: TorsoNumbers): Finding[] {
   if (plan.kind !== 'shaped') {
     const id = plan.kind === 'straight' ? 'straightWaist' : 'waistWider'
     return [say(id, 'note', 'back.side'), say(id, 'note', 'front.side')]

@@ -13,7 +13,16 @@ import { DART_ANGLE_MOST, DART_MOST } from './blocks/waist-plan.ts'
 import type { Draft } from './draft.ts'
 import { say, type Finding } from './finding.ts'
 import { passes, through } from './opening.ts'
-import { edge, isHalf, outline, sewnLength, type Dart, type EdgeName, type Piece } from './piece.ts'
+import {
+  edge,
+  isHalf,
+  outline,
+  overShoulder,
+  sewnLength,
+  type Dart,
+  type EdgeName,
+  type Piece,
+} from './piece.ts'
 
 /** Sewn seams may differ by this, mm; 1.6 mm is where pattern teachers begin to warn. */
 export const SEAM_EQUAL = mm(0.5)
@@ -26,7 +35,7 @@ export function pair(
   back: Piece,
   front: Piece,
   name: EdgeName,
-  id: 'overarmPair' | 'sidePair',
+  id: 'overarmPair' | 'shoulderPair' | 'sidePair',
 ): Finding[] {
   const gap = Math.abs(sewnLength(back, name) - sewnLength(front, name))
   return gap > SEAM_EQUAL ? [say(id, 'stop', `front.${name}`, gap, SEAM_EQUAL)] : []
@@ -113,13 +122,31 @@ const angleBetween = (a: Point, b: Point): number => Math.abs(Math.atan2(cross(a
 export function neckAngle(piece: Piece): number {
   const [neck, overarm] = [
     endTangent(edge(piece, 'neck').path),
-    startTangent(edge(piece, 'overarm').path),
+    startTangent(overShoulder(piece).path),
   ]
   return angleBetween({ x: -neck.x, y: -neck.y }, overarm)
 }
 export function neckJoin(back: Piece, front: Piece): Finding[] {
   const off = Math.abs(neckAngle(back) + neckAngle(front) - Math.PI)
   return off > RUNS_ON ? [say('neckJoin', 'stop', 'front.neck')] : []
+}
+
+/** The armhole runs on in one line over the shoulder and under the arm: the angles add to 180°. */
+export function armholeJoin(back: Piece, front: Piece): Finding[] {
+  const at = (piece: Piece): readonly [number, number] => {
+    const [armhole, side] = [edge(piece, 'armhole').path, edge(piece, 'side').path]
+    const shoulder = endTangent(edge(piece, 'shoulder').path)
+    return [
+      angleBetween({ x: -shoulder.x, y: -shoulder.y }, startTangent(armhole)),
+      angleBetween({ x: -endTangent(armhole).x, y: -endTangent(armhole).y }, startTangent(side)),
+    ]
+  }
+  const [b, f] = [at(back), at(front)]
+  const off = (i: 0 | 1): number => Math.abs(b[i] + f[i] - Math.PI)
+  return [
+    ...(off(0) > RUNS_ON ? [say('armholeJoin', 'stop', 'front.armhole')] : []),
+    ...(off(1) > RUNS_ON ? [say('armholeJoin', 'stop', 'front.side')] : []),
+  ]
 }
 
 export function armOpening(back: Piece, front: Piece, { body, choices }: Draft): Finding[] {

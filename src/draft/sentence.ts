@@ -4,7 +4,7 @@
  */
 import { inWords, type Amount } from '../units/amount.ts'
 import { formatLength, formatStep, type UnitChoice } from '../units/format.ts'
-import { EDGE_WORDS, PIECE_WORDS } from './piece.ts'
+import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from './piece.ts'
 import type { Act, Direction, Guide } from './step.ts'
 
 /** What she reads at the left of the line: the points it joins. */
@@ -13,6 +13,7 @@ export function stepTitle(step: Act): string {
     case 'start':
       return step.at
     case 'measure':
+    case 'spot':
     case 'slide':
       return `${step.from}–${step.to}`
     case 'compass':
@@ -47,6 +48,8 @@ export function sentence(step: Act, units: UnitChoice): string {
       const why = step.why === '' ? '' : `: ${step.why}`
       return `${WAYS[step.direction]} from ${step.from}, ${sum(step.amount)}${why}.${level}`
     }
+    case 'spot':
+      return `From ${step.from}, ${sum(step.across)} ${step.right ? 'out' : 'in'} and ${sum(step.upright)} ${step.down ? 'down' : 'up'}: ${step.why}.`
     case 'compass':
       return `Compass in ${step.centre}, open to ${sum(step.amount)}. Mark ${step.to} where it meets the level of ${step.level}: ${step.why}.`
     case 'slide':
@@ -67,7 +70,7 @@ export function sentence(step: Act, units: UnitChoice): string {
       return `The dart: ${fine(step.width)} wide at ${step.at}, half on either side. Upper tip ${fine(step.up)} above ${step.at}. ${low}; ${step.why}.`
     }
     case 'edgeDart':
-      return `Rule ${step.upper} and ${step.lower} to ${step.tip}: the bust dart in the ${EDGE_WORDS[step.edge]}, ${say(step.width)} wide, ${step.why}.`
+      return `Rule ${step.upper} and ${step.lower} to ${step.tip}: the ${DART_WORDS[step.name]} in the ${EDGE_WORDS[step.edge]}, ${say(step.width)} wide, ${step.why}.`
     case 'trace':
       return `Lay paper over the ${PIECE_WORDS[step.of]} and trace ${listed(step.edges.map((e) => `the ${EDGE_WORDS[e]}`))}: ${step.why}.`
     case 'parallel':

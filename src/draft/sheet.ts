@@ -59,6 +59,26 @@ export class Sheet {
     if (level) this.drawnLevels.push({ name: level, from: p, to: p })
   }
 
+  /** Places `to` so far out and so far down from `from`; negative is in and up. */
+  spot(to: string, from: string, across: Amount, upright: Amount, why: string): void {
+    const p = add(this.at(from), point(across.mm, upright.mm))
+    this.place(to, p, [...this.restsOf(from), ...sources(across), ...sources(upright)])
+    const size = (a: Amount): Amount => ({ ...a, mm: mm(Math.abs(a.mm)) })
+    this.write(
+      {
+        verb: 'spot',
+        to,
+        from,
+        across: size(across),
+        right: across.mm >= 0,
+        upright: size(upright),
+        down: upright.mm >= 0,
+        why,
+      },
+      [[line(this.at(from), p)]],
+    )
+  }
+
   /** Compass in `centre`, opened to `amount`: `to` lies where it meets the level of `level`, on the right. */
   compass(to: string, centre: string, amount: Amount, level: string, why: string): void {
     const [c, y] = [this.at(centre), this.at(level).y]
@@ -149,19 +169,14 @@ export class Sheet {
 
   /** A dart from `tip` to a mouth on an edge. */
   edgeDart(
-    edge: EdgeName,
-    upper: string,
-    lower: string,
-    tip: string,
+    dart: Pick<EdgeDart, 'name' | 'edge'>,
+    at: { upper: string; lower: string; tip: string },
     width: Amount,
     why: string,
   ): void {
-    const [u, l, t] = [this.at(upper), this.at(lower), this.at(tip)]
-    this.drawnEdgeDarts.push({ name: 'bustDart', edge, tip: t, upper: u, lower: l })
-    this.write({ verb: 'edgeDart', edge, upper, lower, tip, width, why }, [
-      [line(t, u)],
-      [line(t, l)],
-    ])
+    const [u, l, t] = [this.at(at.upper), this.at(at.lower), this.at(at.tip)]
+    this.drawnEdgeDarts.push({ ...dart, tip: t, upper: u, lower: l })
+    this.write({ verb: 'edgeDart', ...dart, ...at, width, why }, [[line(t, u)], [line(t, l)]])
   }
 
   /** A straight distance read off the paper. */

@@ -4,7 +4,7 @@
  */
 import type { Path } from '../geometry/path.ts'
 import type { Amount } from '../units/amount.ts'
-import type { EdgeName, PieceId } from './piece.ts'
+import type { EdgeDart, EdgeName, PieceId } from './piece.ts'
 
 export type Direction = 'down' | 'up' | 'right' | 'left'
 
@@ -26,6 +26,16 @@ export type Act =
       readonly amount: Amount
       readonly why: string
       readonly level?: string
+    }
+  | {
+      readonly verb: 'spot'
+      readonly to: string
+      readonly from: string
+      readonly across: Amount
+      readonly right: boolean
+      readonly upright: Amount
+      readonly down: boolean
+      readonly why: string
     }
   | {
       readonly verb: 'compass'
@@ -82,6 +92,7 @@ export type Act =
     }
   | {
       readonly verb: 'edgeDart'
+      readonly name: EdgeDart['name']
       readonly edge: EdgeName
       readonly upper: string
       readonly lower: string

@@ -34,6 +34,11 @@ describe('what the draft adds', () => {
     // Underarm 186 + 25, zip from 251; to 180 below the waist, 40 above a hem at 620: 580.
     expect(d.openings[0]).toMatchObject({ from: 251, to: 580, added: true })
   })
+  test('the zip runs out of a hem that would not pass over the shoulders', () => {
+    // Hem 4 × (880/4 + 19) = 956, less than the 1010 that must pass.
+    const d = made({ headGirth: 540, hipGirth: 880, highHipGirth: 830 })
+    expect(d.openings[0]).toMatchObject({ kind: 'sideZip', to: 620 })
+  })
   test('a slit for the neck alone, long enough for its two edges to make up what lacks', () => {
     const d = made({ headGirth: 700, slipThroughGirth: 830 })
     const [slit] = d.openings

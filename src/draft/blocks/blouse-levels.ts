@@ -5,7 +5,7 @@ import { fixed, found, minus, over, plus, restingOn, type Amount } from '../../u
 import { mm, type Mm } from '../../units/length.ts'
 import { choice, type ChoiceId, type Choices } from '../choices.ts'
 import type { Sheet } from '../sheet.ts'
-import type { BlouseNumbers, HalfId } from './blouse-numbers.ts'
+import type { TorsoNumbers, HalfId } from './blouse-numbers.ts'
 
 /** Without an armpit reading the underarm lies this far above the bust line; for a muslin only. */
 export const UNDERARM_GUESS = 25
@@ -28,13 +28,15 @@ export function quarter(
 export interface Underarm {
   readonly underarm?: Mm
   readonly deeper: Mm
+  /** Nape to underarm line as another construction has it. */
+  readonly depth?: Amount
 }
 
 export function levels(
   s: Sheet,
   body: Body,
   choices: Choices,
-  n: BlouseNumbers,
+  n: TorsoNumbers,
   half: HalfId,
   underarm: Underarm,
 ): void {
@@ -93,8 +95,9 @@ function underarmLevel(
   body: Body,
   choices: Choices,
   opened: number,
-  { underarm: struck, deeper }: Underarm,
+  { underarm: struck, deeper, depth: own }: Underarm,
 ): void {
+  if (own) return s.measure('E', 'A', 'down', own, 'the depth of the armhole', 'underarm line')
   if (struck !== undefined) {
     const depth = found('where the struck arc meets the side', struck, [
       'sideNeckToSleeveEdge',

@@ -8,7 +8,7 @@ import { mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
 import { angleToOverarm, guidesOn, neckCurve } from '../curves.ts'
 import type { Sheet } from '../sheet.ts'
-import type { BlouseNumbers, HalfId } from './blouse-numbers.ts'
+import type { TorsoNumbers, HalfId } from './blouse-numbers.ts'
 import { neckBaseHalf, shoulderSlope } from './shoulder.ts'
 
 /** How far the side-neck point falls because the neck is wider than its base; 0 while that is not taped. */
@@ -27,7 +27,7 @@ export function sideNeck(
   s: Sheet,
   body: Body,
   choices: Choices,
-  n: BlouseNumbers,
+  n: TorsoNumbers,
   half: HalfId,
 ): void {
   s.measure('N', 'A', 'right', choice(choices, 'neckHalfWidth'), 'half the neck width')
@@ -56,7 +56,7 @@ export function sideNeck(
     'the side-neck point',
   )
 }
-function raised(rise: Amount, body: Body, choices: Choices, n: BlouseNumbers): Amount {
+function raised(rise: Amount, body: Body, choices: Choices, n: TorsoNumbers): Amount {
   if (n.balance === undefined) return plus(rise, choice(choices, 'frontRaise'))
   if (n.bustDart > 0) return plus(rise, fixed(mm(n.raise)))
   return plus(

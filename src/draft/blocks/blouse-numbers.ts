@@ -17,7 +17,7 @@ const FULLER_TIP = 38
 
 export type HalfId = 'back' | 'front'
 
-export interface BlouseNumbers {
+export interface TorsoNumbers {
   /** Front longer than back over the body; undefined while it is not taped. */
   readonly balance: number | undefined
   readonly raise: number
@@ -35,7 +35,7 @@ export const fullerBust = (body: Body): boolean =>
 export const frontTip = (body: Body, choices: Choices): number =>
   fullerBust(body) ? Math.max(choices.frontDartTip, FULLER_TIP) : choices.frontDartTip
 
-export function blouseNumbers(body: Body, choices: Choices): BlouseNumbers {
+export function blouseNumbers(body: Body, choices: Choices): TorsoNumbers {
   const { balance, bustDart } = frontLength(body)
   const rise = riseOf(body, choices)
   return {
@@ -47,7 +47,7 @@ export function blouseNumbers(body: Body, choices: Choices): BlouseNumbers {
   }
 }
 
-function frontLength(body: Body): Pick<BlouseNumbers, 'balance' | 'bustDart'> {
+function frontLength(body: Body): Pick<TorsoNumbers, 'balance' | 'bustDart'> {
   const balance =
     knows(body, 'sideNeckOverApexToWaist') && knows(body, 'sideNeckOverBladeToWaist')
       ? lengthOf(body, 'sideNeckOverApexToWaist') - lengthOf(body, 'sideNeckOverBladeToWaist')

@@ -8,7 +8,7 @@ import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
 import { point, type Point } from '../../geometry/point.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import type { Choices } from '../choices.ts'
-import { share, type BlouseNumbers } from './blouse-numbers.ts'
+import { share, type TorsoNumbers } from './blouse-numbers.ts'
 import { UNDERARM_GUESS } from './blouse-levels.ts'
 import {
   foundOverarm,
@@ -34,7 +34,7 @@ export interface Overarm {
   readonly deeper: Mm
 }
 
-export function settleOverarm(body: Body, choices: Choices, n: BlouseNumbers): Overarm {
+export function settleOverarm(body: Body, choices: Choices, n: TorsoNumbers): Overarm {
   const chosen = settledAt(body, choices, n, 0)
   if (chosen.by === 'struck' || !knows(body, 'napeToArmpitLevel')) return chosen
   if (!knows(body, 'upperArmGirth')) return chosen
@@ -50,7 +50,7 @@ export function settleOverarm(body: Body, choices: Choices, n: BlouseNumbers): O
 /** The underarm is deepened by whole steps, mm: a number she can lay out. */
 const DEEPER_STEP = 5
 
-function settledAt(body: Body, choices: Choices, n: BlouseNumbers, deeper: number): Overarm {
+function settledAt(body: Body, choices: Choices, n: TorsoNumbers, deeper: number): Overarm {
   const armpit = knows(body, 'napeToArmpitLevel') ? lengthOf(body, 'napeToArmpitLevel') : undefined
   const level = underarmLevel(body, choices, deeper)
   const back = corners(body, choices, n, 'back', level)
@@ -88,7 +88,7 @@ const underarmLevel = (body: Body, choices: Choices, deeper: number): number =>
     : lengthOf(body, 'napeToWaist') - lengthOf(body, 'waistToBustLevel') - UNDERARM_GUESS
 
 /** Both sleeve edges together. */
-function openingOf(body: Body, choices: Choices, n: BlouseNumbers, o: Overarm): number {
+function openingOf(body: Body, choices: Choices, n: TorsoNumbers, o: Overarm): number {
   const level = underarmLevel(body, choices, o.deeper)
   return (['back', 'front'] as const)
     .map((half) => corners(body, choices, n, half, level))
@@ -101,7 +101,7 @@ function openingOf(body: Body, choices: Choices, n: BlouseNumbers, o: Overarm): 
 function corners(
   body: Body,
   choices: Choices,
-  n: BlouseNumbers,
+  n: TorsoNumbers,
   half: 'back' | 'front',
   level: number,
 ): { neck: Point; underarm: Point } {

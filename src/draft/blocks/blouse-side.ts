@@ -9,7 +9,7 @@ import type { Choices } from '../choices.ts'
 import { cutAtLevel, guidesOn, sideCurve } from '../curves.ts'
 import type { Sheet } from '../sheet.ts'
 import { BALANCE_IDS } from './blouse-levels.ts'
-import { frontTip, share, type BlouseNumbers, type HalfId } from './blouse-numbers.ts'
+import { frontTip, share, type TorsoNumbers, type HalfId } from './blouse-numbers.ts'
 import { openBelow } from './waist-plan.ts'
 
 /** The mouth of a bust dart keeps this far below the underarm, mm. Common practice, no source. */
@@ -23,7 +23,7 @@ export function drawSide(
   s: Sheet,
   body: Body,
   choices: Choices,
-  n: BlouseNumbers,
+  n: TorsoNumbers,
   half: HalfId,
 ): void {
   const opened = half === 'front' ? n.bustDart : 0
@@ -70,7 +70,7 @@ function closedPoints(
   s: Sheet,
   body: Body,
   choices: Choices,
-  n: BlouseNumbers,
+  n: TorsoNumbers,
   half: HalfId,
   opened: number,
 ): Point[] {
@@ -96,7 +96,7 @@ const mouthLevel = (s: Sheet, bustLine: number): number =>
 function highHip(
   body: Body,
   choices: Choices,
-  n: BlouseNumbers,
+  n: TorsoNumbers,
   half: HalfId,
   w: Point,
   x: Point,
@@ -150,7 +150,12 @@ function openDart(s: Sheet, body: Body, choices: Choices, closed: Path, opened: 
     ]),
     'its tip, short of the bust tip',
   )
-  s.edgeDart('side', 'J1', 'J2', 'J4', width, 'folded before the side seam is sewn')
+  s.edgeDart(
+    { name: 'bustDart', edge: 'side' },
+    { upper: 'J1', lower: 'J2', tip: 'J4' },
+    width,
+    'folded before the side seam is sewn',
+  )
   return [
     ...above,
     line(mouth, point(mouth.x, mouth.y + opened)),

@@ -5,7 +5,7 @@ import { mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
 import type { Sheet } from '../sheet.ts'
 import { quarter } from './blouse-levels.ts'
-import { frontTip, fullerBust, type BlouseNumbers, type HalfId } from './blouse-numbers.ts'
+import { frontTip, fullerBust, type TorsoNumbers, type HalfId } from './blouse-numbers.ts'
 import { lowerTip, SECOND_TIP } from './waist-plan.ts'
 
 /** Two back darts stand at these shares of the width from the fold. Common practice, no source. */
@@ -15,7 +15,7 @@ export function shapeWaist(
   s: Sheet,
   body: Body,
   choices: Choices,
-  n: BlouseNumbers,
+  n: TorsoNumbers,
   half: HalfId,
 ): void {
   if (half === 'front')
@@ -43,7 +43,7 @@ function placeSide(
   s: Sheet,
   body: Body,
   choices: Choices,
-  n: BlouseNumbers,
+  n: TorsoNumbers,
   half: HalfId,
   rests: readonly string[],
 ): void {

@@ -13,7 +13,7 @@ import { choice, type Choices } from '../choices.ts'
 import { Sheet } from '../sheet.ts'
 import { levels } from './blouse-levels.ts'
 import { drawBackNeck, drawFrontNeck, frontNeck, sideNeck } from './blouse-neck.ts'
-import { blouseNumbers, type BlouseNumbers, type HalfId } from './blouse-numbers.ts'
+import { blouseNumbers, type TorsoNumbers, type HalfId } from './blouse-numbers.ts'
 import { settleOverarm, type Overarm } from './blouse-overarm.ts'
 import { drawSide } from './blouse-side.ts'
 import { drawSleeveEdge, placeCorner, placeSleeveEdge } from './blouse-sleeve-edge.ts'
@@ -74,7 +74,7 @@ function grid(
   half: HalfId,
   body: Body,
   choices: Choices,
-  n: BlouseNumbers,
+  n: TorsoNumbers,
   overarm: Overarm,
 ): Sheet {
   const s = new Sheet(half)

@@ -7,7 +7,16 @@ import { shown } from './parsed.ts'
 
 /** The names a record may use; the compiler holds them to the types of the draft. */
 export const PIECE_IDS = ['back', 'front'] as const
-export const EDGE_NAMES = ['centre', 'neck', 'overarm', 'sleeveEdge', 'side', 'hem'] as const
+export const EDGE_NAMES = [
+  'centre',
+  'neck',
+  'overarm',
+  'shoulder',
+  'sleeveEdge',
+  'armhole',
+  'side',
+  'hem',
+] as const
 export const HOW_READ = ['foldToPin', 'wholeFold', 'seamToPin', 'levelError'] as const
 
 const oneOf = (what: string, names: readonly string[]) => (issue: v.BaseIssue<unknown>) =>

@@ -109,6 +109,7 @@ export function lettersOf(step: Step): readonly string[] {
     case 'dart':
       return [step.at]
     case 'measure':
+    case 'spot':
     case 'slide':
     case 'join':
     case 'curve':

@@ -1,0 +1,102 @@
+/**
+ * The set-in sleeve. Vectors of the triangle rule: worked from a pattern-making lesson site (sides
+ * = armhole lines and a quarter inch each). Ease figures: sources beside the choices.
+ */
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { capSide, capTriangle, solveCap } from '../../src/draft/blocks/sleeve-cap.ts'
+import { pieceOf } from '../../src/draft/draft.ts'
+import { draft, standardFor } from '../../src/draft/garments.ts'
+import { edge, namedPoint } from '../../src/draft/piece.ts'
+import { pathLength } from '../../src/geometry/length.ts'
+import { endTangent, flatten, startTangent } from '../../src/geometry/path.ts'
+import { mm } from '../../src/units/length.ts'
+import { body, INVENTED_BODIES } from '../bodies.ts'
+
+describe('side lines and width fix the height of the cap', () => {
+  test.each([
+    [216, 226, 330, 158.3, 147.0],
+    [216, 226, 350, undefined, 134.9],
+    [216, 226, 310, undefined, 157.4],
+    [206, 216, 330, undefined, 131.5],
+  ])('sides %i and %i, width %i', (front, back, width, foot, height) => {
+    const t = capTriangle(front, back, width)
+    expect(t?.height).toBeCloseTo(height, 1)
+    if (foot !== undefined) expect(t?.foot).toBeCloseTo(foot, 1)
+  })
+  test('sides that do not reach across give no cap', () => {
+    expect(capTriangle(150, 160, 330)).toBeUndefined()
+    expect(solveCap(150, 160, 330)).toBeUndefined()
+  })
+})
+
+test('a solved cap is as long as asked on either side and as wide as the arm', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 190, max: 300, noNaN: true }),
+      fc.double({ min: -8, max: 25, noNaN: true }),
+      fc.double({ min: 0.68, max: 0.86, noNaN: true }),
+      (front, longer, share) => {
+        const back = front + longer
+        const width = (front + back) * share
+        const cap = solveCap(front, back, width)
+        if (!cap) throw new Error('no cap')
+        expect(pathLength(capSide('front', cap.front, cap.height))).toBeCloseTo(front, 3)
+        expect(pathLength(capSide('back', cap.back, cap.height))).toBeCloseTo(back, 3)
+        expect(cap.front + cap.back).toBeCloseTo(width, 3)
+        // By chords and not by our own length: the sum of 0.01 mm chords is a shade shorter.
+        const chain = flatten(capSide('front', cap.front, cap.height), 0.001)
+        const walked = chain
+          .slice(1)
+          .reduce((sum, p, i) => sum + Math.hypot(p.x - chain[i]!.x, p.y - chain[i]!.y), 0)
+        expect(walked).toBeCloseTo(front, 1)
+      },
+    ),
+    { numRuns: 80 },
+  )
+})
+
+describe('on the fitted body', () => {
+  test.each(INVENTED_BODIES)(
+    '%s body: cap = armhole + cap ease, level at top and ends',
+    (_, numbers) => {
+      const choices = { ...standardFor('sleeve'), capEase: mm(18) }
+      const d = draft('sleeve', body({}, numbers), choices)
+      const long = (id: 'back' | 'front'): number =>
+        pathLength(edge(pieceOf(d, id), 'armhole').path)
+      const sleeve = pieceOf(d, 'sleeve')
+      const cap = edge(sleeve, 'cap').path
+      expect(pathLength(cap) - long('back') - long('front')).toBeCloseTo(18, 2)
+      expect(startTangent(cap).y).toBeCloseTo(0, 9)
+      expect(endTangent(cap).y).toBeCloseTo(0, 9)
+      const [f, g] = [namedPoint(sleeve, 'F'), namedPoint(sleeve, 'G')]
+      expect(f.x - g.x).toBeCloseTo(numbers.upperArmGirth + 50, 6)
+      expect(f.y).toBeCloseTo(g.y, 6)
+      expect(d.findings.filter((x) => x.severity === 'stop')).toEqual([])
+    },
+  )
+  test('below the notch nothing is eased: cap and armhole measure the same from the underarm', () => {
+    const d = draft('sleeve', body(), standardFor('sleeve'))
+    const sleeve = pieceOf(d, 'sleeve')
+    const k = namedPoint(sleeve, 'K')
+    const chain = flatten(edge(sleeve, 'cap').path, 0.001)
+    let [walked, best, lengthAt] = [0, Infinity, 0]
+    for (const [i, p] of [...chain].reverse().entries()) {
+      const before = chain[chain.length - i]
+      if (before) walked += Math.hypot(p.x - before.x, p.y - before.y)
+      const gap = Math.hypot(p.x - k.x, p.y - k.y)
+      if (gap < best) [best, lengthAt] = [gap, walked]
+    }
+    const front = pieceOf(d, 'front')
+    const [, lower] = edge(front, 'armhole').path
+    expect(lengthAt).toBeCloseTo(pathLength([lower!]), 0)
+  })
+  test('an arm too wide for its armhole stops the cutting and says so', () => {
+    const d = draft('sleeve', body({ upperArmGirth: 420 }), {
+      ...standardFor('sleeve'),
+      armRoom: mm(110),
+    })
+    expect(d.findings.map((f) => f.id)).toContain('capUnsolved')
+    expect(d.pieces.map((p) => p.id)).not.toContain('sleeve')
+  })
+})
