@@ -98,7 +98,8 @@ export type CuttingLine =
     }
   | { readonly ok: false; readonly reason: string }
 
-export function cuttingLine(piece: Piece, allowances: Allowances): CuttingLine {
+/** @param hemDepth finished depth of a hem that is turned twice; without it the hem is turned once */
+export function cuttingLine(piece: Piece, allowances: Allowances, hemDepth?: Mm): CuttingLine {
   const runs: MovedEdge[] = []
   for (const edge of piece.edges) {
     const by = allowanceOf(piece, edge, allowances)
@@ -106,7 +107,7 @@ export function cuttingLine(piece: Piece, allowances: Allowances): CuttingLine {
     if (!cut) return refused(edge.name)
     runs.push({ edge, by, cut })
   }
-  const edges = met(piece, runs)
+  const edges = met(piece, runs, hemDepth)
   const path = edges.flatMap((e) => e.path)
   const crossed = selfIntersections(path)[0]
   if (crossed) return refused(nearestEdge(edges, crossed))

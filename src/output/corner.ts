@@ -16,7 +16,7 @@ import {
   type Path,
   type Place,
 } from '../geometry/path.ts'
-import { add, distance, dot, scale, type Point } from '../geometry/point.ts'
+import { add, distance, dot, quarterTurn, scale, subtract, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import { reflectedPath } from './fold.ts'
@@ -103,18 +103,27 @@ function cutOff(first: Path, second: Path, wide: number): Meeting {
 /**
  * An edge that runs out over a hem, mirrored at the hem line: turned up, the hem then lies on the
  * piece edge to edge. `hem` is the seam line of the hem, beginning at that edge. A curved edge is
- * mirrored as the curve it is.
+ * mirrored as the curve it is. `depth` is that of a hem turned twice: past it the edge is
+ * mirrored once more.
  */
-export function mirroredAtHem(edge: Path, hem: Path, wide: number): Path {
+export function mirroredAtHem(edge: Path, hem: Path, wide: number, depth?: number): Path {
   const along = startTangent(hem)
+  const once = mirroredAt(edge, pathStart(hem), along, wide)
+  if (once === edge || depth === undefined || depth <= 0 || depth >= wide) return once
+  const aside = quarterTurn(along)
+  const outward = dot(subtract(pathStart(edge), pathStart(hem)), aside) > 0 ? -depth : depth
+  return mirroredAt(once, add(pathStart(hem), scale(aside, outward)), along, wide)
+}
+
+/** The edge up to the line through `on`, and from there on what a fold along it covers. */
+function mirroredAt(edge: Path, on: Point, along: Point, wide: number): Path {
   const reach = Math.max(wide, 1) * MITRE_LIMIT
-  const corner = pathStart(hem)
-  const hemLine = line(add(corner, scale(along, -reach)), add(corner, scale(along, reach)))
-  const on = onward(edge, reach)
-  const place = crossings(on, hemLine).at(-1)?.place
+  const crease = line(add(on, scale(along, -reach)), add(on, scale(along, reach)))
+  const carried = onward(edge, reach)
+  const place = crossings(carried, crease).at(-1)?.place
   if (!place) return edge
-  const [kept] = splitPath(on, place)
+  const [kept] = splitPath(carried, place)
   const above = pathLength(kept) - reach
   const covers = above > SAME_POINT ? splitPath(kept, placeAt(kept, above))[1] : kept
-  return [...kept, ...reversedPath(reflectedPath(covers, corner, along))]
+  return [...kept, ...reversedPath(reflectedPath(covers, on, along))]
 }

@@ -30,7 +30,7 @@ export interface MovedEdge {
 }
 
 /** Each edge carried on or cut back to where it meets the next. */
-export function met(piece: Piece, runs: readonly MovedEdge[]): CutEdge[] {
+export function met(piece: Piece, runs: readonly MovedEdge[], hemDepth?: number): CutEdge[] {
   const paths = runs.map((r) => r.cut.path)
   const between: Path[] = runs.map(() => [])
   for (const [i, run] of runs.entries()) {
@@ -42,8 +42,8 @@ export function met(piece: Piece, runs: readonly MovedEdge[]): CutEdge[] {
     const corner = runsOn(run.edge, next.edge)
       ? step(first, second)
       : meet(
-          overHem(first, run.edge, next.edge, wide),
-          reversedPath(overHem(reversedPath(second), next.edge, run.edge, wide)),
+          overHem(first, run.edge, next.edge, wide, hemDepth),
+          reversedPath(overHem(reversedPath(second), next.edge, run.edge, wide, hemDepth)),
           pathEnd(run.edge.path),
           wide,
         )
@@ -59,13 +59,13 @@ export function met(piece: Piece, runs: readonly MovedEdge[]): CutEdge[] {
 }
 
 /** The end of `edge` mirrored where it runs out over `hem`, a hem that is turned up. */
-function overHem(path: Path, edge: Edge, hem: Edge, wide: number): Path {
+function overHem(path: Path, edge: Edge, hem: Edge, wide: number, depth?: number): Path {
   if (hem.role !== 'hem' || edge.role === 'fold') return path
   const hemLine =
     distance(pathEnd(edge.path), pathStart(hem.path)) < SAME_POINT * 100
       ? hem.path
       : reversedPath(hem.path)
-  return mirroredAtHem(path, hemLine, wide)
+  return mirroredAtHem(path, hemLine, wide, depth)
 }
 
 /** The two edges are one smooth line; where their allowances differ the cutting line steps. */

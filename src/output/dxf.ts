@@ -13,7 +13,7 @@ import { FLATTEN_ERROR, SAME_POINT } from '../geometry/tolerance.ts'
 import { radians, toDegrees } from '../units/angle.ts'
 import type { Draft } from '../draft/draft.ts'
 import { outline, type Piece } from '../draft/piece.ts'
-import { cuttingLine, type Allowances } from './allowance.ts'
+import { cuttingLine } from './allowance.ts'
 import {
   dxfFile,
   dxfLine,
@@ -26,7 +26,7 @@ import {
 import type { LineName } from './line-style.ts'
 import type { PathMark, TextMark } from './mark.ts'
 import type { Notch } from './notch.ts'
-import { pieceDrawing } from './piece-drawing.ts'
+import { pieceDrawing, type PieceWords } from './piece-drawing.ts'
 import { NOT_CONFIRMED } from './standing.ts'
 
 /** Curves are written as chords no farther from them than this, mm. */
@@ -43,12 +43,8 @@ export const DXF_LAYERS = {
 } as const satisfies Readonly<Record<string, DxfLayer>>
 const L = DXF_LAYERS
 
-export interface DxfWords {
-  /** Without them the boundary is the seam line. */
-  readonly allowances?: Allowances
-  readonly round?: number
-  readonly garmentName?: string
-}
+/** Without allowances the boundary is the seam line. */
+export type DxfWords = PieceWords
 
 /** White between two pieces, mm. House choice. */
 const APART = 50
@@ -104,7 +100,7 @@ function drawn(
   words: DxfWords,
   preview: boolean,
 ): { entities: readonly string[]; extent: Path } {
-  const cutting = words.allowances && cuttingLine(piece, words.allowances)
+  const cutting = words.allowances && cuttingLine(piece, words.allowances, words.hemDepth)
   const boundary = cutting === undefined ? outline(piece) : cutting.ok ? cutting.path : undefined
   const { marks } = pieceDrawing(piece, words)
   const lines = marks.filter((m): m is PathMark => m.kind === 'path')

@@ -35,3 +35,7 @@ export const allowancesFor = (finishes: Finishes, hemDepth: Mm = HEM_DEPTH): All
   Object.fromEntries(
     EDGES.map((name) => [name, finishOf(finishes[name], hemDepth).allowance]),
   ) as Record<EdgeName, Mm>
+
+/** How deep the hem is turned twice; undefined where its finish turns it once. */
+export const hemTurnedTwice = (finishes: Finishes, hemDepth: Mm = HEM_DEPTH): Mm | undefined =>
+  finishes.hem === 'doubleFoldHem' ? hemDepth : undefined

@@ -18,6 +18,7 @@ import { project } from '../geometry/project.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import { boxOf, boxOfPoints, boxWidth } from '../geometry/box.ts'
 import { EDGE_WORDS, outline, type Edge, type Piece } from '../draft/piece.ts'
+import type { Mm } from '../units/length.ts'
 import { allowanceOf, cuttingLine, type Allowances, type CuttingLine } from './allowance.ts'
 import { dartEndMarks, dartMarks } from './dart-marks.ts'
 import { foldMarks, grainMarks } from './grain-marks.ts'
@@ -40,13 +41,15 @@ export interface PieceDrawing {
 
 export interface PieceWords {
   readonly allowances?: Allowances
+  /** Finished depth of a hem that is turned twice. */
+  readonly hemDepth?: Mm | undefined
   readonly round?: number
   /** 'Draped-sleeve blouse': printed under the name of the piece. */
   readonly garmentName?: string
 }
 
 export function pieceDrawing(piece: Piece, words: PieceWords): PieceDrawing {
-  const cutting = words.allowances && cuttingLine(piece, words.allowances)
+  const cutting = words.allowances && cuttingLine(piece, words.allowances, words.hemDepth)
   const cut = cutting?.ok ? cutting : undefined
   const marks: PieceMark[] = [
     ...levelMarks(piece, cut),

@@ -12,16 +12,12 @@ import { SAME_POINT } from '../geometry/tolerance.ts'
 import { outline, type Piece } from '../draft/piece.ts'
 import type { Path } from '../geometry/path.ts'
 import { boxOf } from '../geometry/box.ts'
-import type { Allowances } from './allowance.ts'
 import { LINES, TONES } from './line-style.ts'
 import { reach, textMark, type PathMark, type TextMark } from './mark.ts'
-import { pieceDrawing, type Standing } from './piece-drawing.ts'
+import { pieceDrawing, type PieceWords, type Standing } from './piece-drawing.ts'
 import { NOT_CONFIRMED } from './standing.ts'
 
-export interface SvgWords {
-  readonly allowances?: Allowances
-  readonly round?: number
-  readonly garmentName?: string
+export interface SvgWords extends PieceWords {
   readonly standing: Standing
 }
 

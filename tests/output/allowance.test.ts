@@ -42,11 +42,17 @@ function plainPiece(side: Segment, more: Partial<Piece> = {}): Piece {
     ...more,
   }
 }
-function hemCorner(side: Segment): Spot {
+function hemSide(side: Segment, hemDepth?: number): Path {
   const allowances = { ...MUSLIN_ALLOWANCES, side: mm(10), hem: mm(40) }
-  const own = cut(plainPiece(side), allowances).edges.find((e) => e.name === 'side')
-  return pathEnd(own?.path ?? [])
+  const result = cuttingLine(
+    plainPiece(side),
+    allowances,
+    hemDepth === undefined ? undefined : mm(hemDepth),
+  )
+  if (!result.ok) throw new Error(result.reason)
+  return result.edges.find((e) => e.name === 'side')?.path ?? []
 }
+const hemCorner = (side: Segment, hemDepth?: number): Spot => pathEnd(hemSide(side, hemDepth))
 
 interface Spot {
   readonly x: number
@@ -134,6 +140,16 @@ describe('corners', () => {
     const foot = hemCorner(arc(point(0, 200), 120, -Math.PI / 3, Math.PI / 3))
     expect(foot.x).toBeCloseTo(123.6932, 4)
     expect(foot.y).toBeCloseTo(240, 9)
+  })
+  // Turned twice by 20: the edge goes in to 128.0499 at 20 below the hem, as it stands 20 above,
+  // and out again, so that 40 below it stands as at the hem itself: at 130.0499.
+  test('a hem turned twice is mirrored twice', () => {
+    const slant = line(point(100, 0), point(120, 200))
+    expect(hemCorner(slant, 20).x).toBeCloseTo(130.0499, 4)
+    expect(hemCorner(slant, 20).y).toBeCloseTo(240, 9)
+    expect(away(hemSide(slant, 20), { x: 128.0499, y: 220 })).toBeLessThan(1e-4)
+    // 30 deep with 40 there: 10 past the second fold it stands as 20 below, and so 20 above.
+    expect(hemCorner(slant, 30).x).toBeCloseTo(128.0499, 4)
   })
   // A smooth outline whose allowance changes from 10 to 25. Common practice, no source.
   test('where sleeve edge and side run on in one line the cutting line steps square across', () => {

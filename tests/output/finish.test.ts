@@ -9,7 +9,12 @@ import { arc, cubic, line, type Segment } from '../../src/geometry/segment.ts'
 import { allowanceOf, cuttingLine } from '../../src/output/allowance.ts'
 import { finishesThatSuit, finishRefusal, refusedFinishes } from '../../src/output/finish-fit.ts'
 import { FINISHES, FINISH_IDS, finishOf, passSentence } from '../../src/output/finish.ts'
-import { allowancesFor, CLOTH_FINISHES, MUSLIN_FINISHES } from '../../src/output/finishes.ts'
+import {
+  allowancesFor,
+  CLOTH_FINISHES,
+  hemTurnedTwice,
+  MUSLIN_FINISHES,
+} from '../../src/output/finishes.ts'
 import { tightest } from '../../src/output/tightest.ts'
 import { mm } from '../../src/units/length.ts'
 import { body, INVENTED_BODIES } from '../bodies.ts'
@@ -56,6 +61,8 @@ describe('allowances', () => {
     expect(finishOf('doubleFoldHem').allowance).toBe(76)
     expect(finishOf('doubleFoldHem', mm(13)).allowance).toBe(26)
     expect(allowancesFor(CLOTH_FINISHES, mm(20)).hem).toBe(40)
+    expect(hemTurnedTwice(CLOTH_FINISHES, mm(20))).toBe(20)
+    expect(hemTurnedTwice(MUSLIN_FINISHES)).toBeUndefined()
   })
   test('every edge has one, edges of finishing pieces none', () => {
     const muslin = allowancesFor(MUSLIN_FINISHES)
