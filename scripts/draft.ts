@@ -15,6 +15,7 @@ import { record } from '../src/draft/record.ts'
 import { correctedDraft, type Corrected } from '../src/fitting/apply.ts'
 import type { Correction } from '../src/fitting/correction.ts'
 import { refusalSentence, type Refusal } from '../src/fitting/refusal.ts'
+import { draftDxf } from '../src/output/dxf.ts'
 import { stepsText } from '../src/output/instruction-page.ts'
 import { pieceSvg } from '../src/output/svg.ts'
 import { GIVEN_BY_FILE } from '../src/storage/corrections-by-hand.ts'
@@ -27,13 +28,13 @@ import {
 } from '../src/storage/schema/draft-numbers.ts'
 
 const HELP = `npm run draft -- INPUT.json OUT_DIR   draft from a file of numbers
-npm run draft -- --example            print a complete input (JSON only)
+npm run draft -- --example [GARMENT]  print a complete input (JSON only)
 npm run draft -- --schema             print the JSON Schemas of input, numbers and corrections
 
 The measurements of the input are tape readings: two equal readings are recorded for each.
 Numbers are millimetres. A measurement may be a text with its unit: "39.1 cm", "15 3/8 in".
 units (cm or in) says how the steps are written and how a text without a unit is read.
-Written into OUT_DIR: back.svg, front.svg, sheets.pdf, steps.txt, numbers.json.`
+Written into OUT_DIR: an SVG a piece, pieces.dxf, sheets.pdf, steps.txt, numbers.json.`
 
 /** Invented: nobody was measured. Every field of an input stands here once. */
 const EXAMPLE = {
@@ -71,12 +72,42 @@ const EXAMPLE = {
   invented: true,
 }
 
+/** The same invented numbers for each garment; its corrections only where they have meaning. */
+function exampleOf(name: string): object {
+  if (!isGarmentId(name))
+    throw new Unusable(`${name} is no garment. Use ${Object.keys(GARMENTS).join(', ')}.`)
+  if (name === 'blouse') return EXAMPLE
+  const { needs, uses } = GARMENTS[name]
+  const wanted = new Set<string>([...needs, ...uses])
+  const measurements = Object.fromEntries(
+    Object.entries({ ...EXAMPLE.measurements, ...EXAMPLE_BODICE }).filter(([id]) => wanted.has(id)),
+  )
+  return {
+    ...EXAMPLE,
+    garment: name,
+    measurements,
+    choices: { easeBust: GARMENTS[name].standard.easeBust ?? CHOICES.easeBust.default },
+    corrections: [{ kind: 'turn-choice', choice: 'lengthAdded', by: 12 }],
+    allowances: { neck: 0, shoulder: 25, armhole: 10, side: 25, hem: 40 },
+  }
+}
+/** Invented like the rest. */
+const EXAMPLE_BODICE = {
+  acrossBack: 360,
+  acrossChest: 330,
+  frontNeckToWaist: 346,
+  shoulderLengthLeft: 125,
+  shoulderLengthRight: 125,
+  shoulderSlopeLeft: 42,
+  shoulderSlopeRight: 42,
+}
+
 class Unusable extends Error {}
 
 async function main(args: readonly string[]): Promise<void> {
   const [first, folder, ...more] = args
   if (first === '--help') return say(HELP)
-  if (first === '--example') return say(JSON.stringify(EXAMPLE, null, 2))
+  if (first === '--example') return say(JSON.stringify(exampleOf(folder ?? 'blouse'), null, 2))
   if (first === '--schema') return say(JSON.stringify(schemas(), null, 2))
   if (first === undefined || folder === undefined || more.length > 0 || first.startsWith('-'))
     throw new Unusable('Name one input file and one folder: npm run draft -- INPUT.json OUT_DIR')
@@ -122,7 +153,8 @@ async function draftInto(folder: string, order: DraftOrder): Promise<void> {
   const files = [
     ...svgs,
     ...(pdf.ok ? [{ name: 'sheets.pdf', content: pdf.bytes }] : []),
-    { name: 'steps.txt', content: stepsText(made.draft, units, { invented }) },
+    { name: 'pieces.dxf', content: draftDxf(made.draft, { allowances }) },
+    { name: 'steps.txt', content: stepsText(made.draft, units, { invented, allowances }) },
     { name: 'numbers.json', content: `${JSON.stringify(numbers, null, 2)}\n` },
   ]
   writeAll(folder, files)

@@ -163,7 +163,7 @@ export const FINISHES = {
     allowance: TEN,
     turned: NONE,
     passes: [pass`Sew a row on the marked line, so that it keeps its length. Leave the edge flat.`],
-    suits: ['edge'],
+    suits: ['edge', 'seam'],
     stuff: ['muslin'],
     source: 'common practice, no source',
   },

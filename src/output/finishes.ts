@@ -1,8 +1,8 @@
 /** Which finish each edge gets, and the allowances that follow from it. */
-import { EDGE_WORDS, type EdgeName } from '../draft/piece.ts'
+import { EDGE_WORDS, type EdgeName, type Piece } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
 import type { Allowances } from './allowance.ts'
-import { finishOf, HEM_DEPTH, type FinishId } from './finish.ts'
+import { finishOf, HEM_DEPTH, type FinishId, type Stuff } from './finish.ts'
 
 export type Finishes = Readonly<Record<EdgeName, FinishId>>
 const EDGES = Object.keys(EDGE_WORDS) as readonly EdgeName[]
@@ -17,8 +17,13 @@ const finishesWith = (given: Partial<Record<EdgeName, FinishId>>): Finishes =>
 export const MUSLIN_FINISHES = finishesWith({
   centre: 'muslinSeam',
   overarm: 'muslinSeam',
+  shoulder: 'muslinSeam',
   side: 'muslinSeam',
+  frontSeam: 'muslinSeam',
+  backSeam: 'muslinSeam',
   sleeveEdge: 'muslinEdge',
+  armhole: 'muslinEdge',
+  cap: 'muslinEdge',
   hem: 'muslinHem',
 })
 /** For a light woven cloth. */
@@ -26,10 +31,24 @@ export const CLOTH_FINISHES = finishesWith({
   centre: 'plainSeam',
   neck: 'biasStrip',
   overarm: 'frenchSeam',
+  shoulder: 'frenchSeam',
   side: 'frenchSeam',
+  frontSeam: 'frenchSeam',
+  backSeam: 'frenchSeam',
+  armhole: 'biasStrip',
+  cap: 'plainSeam',
   sleeveEdge: 'rolledEdge',
   hem: 'doubleFoldHem',
 })
+
+/** The usual finishes for these pieces: an armhole that takes a sleeve is a seam and no edge. */
+export const usualFinishes = (stuff: Stuff, pieces: readonly Piece[]): Finishes =>
+  stuff === 'muslin'
+    ? MUSLIN_FINISHES
+    : {
+        ...CLOTH_FINISHES,
+        ...(pieces.some((p) => p.id === 'sleeve') ? { armhole: 'plainSeam' as const } : {}),
+      }
 
 export const allowancesFor = (finishes: Finishes, hemDepth: Mm = HEM_DEPTH): Allowances =>
   Object.fromEntries(

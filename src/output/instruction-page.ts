@@ -5,13 +5,15 @@
  * `sentence()` and nothing else.
  */
 import { formatLength, unitMark, type UnitChoice } from '../units/format.ts'
-import { CHOICES, CHOICE_IDS } from '../draft/choices.ts'
+import { CHOICES } from '../draft/choices.ts'
 import type { Draft } from '../draft/draft.ts'
 import { findingSentence, type Severity } from '../draft/finding.ts'
 import { GARMENTS } from '../draft/garments.ts'
-import type { PieceId } from '../draft/piece.ts'
+import { OPTIONS } from '../draft/options.ts'
+import { EDGE_WORDS, type EdgeName, type PieceId } from '../draft/piece.ts'
 import { sentence, stepTitle } from '../draft/sentence.ts'
 import { MEASUREMENT_IDS, measure } from '../measurements/catalogue.ts'
+import type { Allowances } from './allowance.ts'
 import { CAUTIONS } from './cautions.ts'
 import { NOT_CONFIRMED } from './standing.ts'
 
@@ -21,6 +23,8 @@ export interface StepsWords {
   readonly garmentName?: string
   /** Set for demonstrations: the numbers were made up and nobody was measured. */
   readonly invented?: boolean
+  /** Told as pencil work beyond the seam line when given. */
+  readonly allowances?: Allowances
 }
 
 /** One line of the instructions and how it stands on the page. */
@@ -51,15 +55,14 @@ export function instructionLines(
     line('head', 'Numbers'),
     ...numberLines(draft, units),
     line('head', 'Choices'),
-    ...CHOICE_IDS.map((id) =>
-      line('number', `${CHOICES[id].label}: ${formatLength(draft.choices[id], units)}`),
-    ),
+    ...choiceLines(draft, units),
     ...draft.pieces.flatMap((piece) => [
       { ...line('head', `${piece.words}. ${piece.cutting}`), piece: piece.id },
       ...draft.steps
         .filter((step) => step.piece === piece.id)
         .map((step, i) => line('step', `${stepTitle(step)}: ${sentence(step, units)}`, `${i + 1}`)),
     ]),
+    ...(words.allowances ? allowanceLines(draft, words.allowances, units) : []),
     ...findingLines(draft, units),
     line('head', 'Take care'),
     ...CAUTIONS.map((caution) => line('text', caution)),
@@ -84,6 +87,51 @@ export function stepsText(draft: Draft, units: UnitChoice, words: StepsWords = {
   })
   return `${lines.join('\n')}\n`
 }
+
+/** The choices this garment reads: amounts in her unit, options in words. */
+function choiceLines(draft: Draft, units: UnitChoice): InstructionLine[] {
+  const { choices, options } = GARMENTS[draft.garment]
+  return [
+    ...choices.map((id) =>
+      line('number', `${CHOICES[id].label}: ${formatLength(draft.choices[id], units)}`),
+    ),
+    ...options.map((id) => {
+      const words: Readonly<Record<string, string>> = OPTIONS[id].words
+      return line('number', `${OPTIONS[id].label}: ${words[draft.choices[id]] ?? ''}`)
+    }),
+  ]
+}
+
+/** The cutting line by ruler and pencil: which edge has how much beyond its seam line. */
+function allowanceLines(
+  draft: Draft,
+  allowances: Allowances,
+  units: UnitChoice,
+): InstructionLine[] {
+  const open = draft.pieces
+    .filter((piece) => !piece.cutAsDrawn)
+    .flatMap((piece) => piece.edges.filter((e) => e.role !== 'fold').map((e) => e.name))
+  const edges = [...new Set<EdgeName>(open)]
+  const some = edges.filter((name) => allowances[name] > 0)
+  const none = edges.filter((name) => allowances[name] === 0)
+  return [
+    line('head', 'Beyond the seam line'),
+    ...some.map((name) =>
+      line(
+        'text',
+        `${capital(EDGE_WORDS[name])}: mark ${formatLength(allowances[name], units)} outside it, square to the line, at every finger’s width, and draw through.`,
+      ),
+    ),
+    ...(none.length > 0
+      ? [line('text', `Cut on the line: ${none.map((name) => EDGE_WORDS[name]).join(', ')}.`)]
+      : []),
+    line(
+      'text',
+      'At a corner carry both lines on until they meet. Fold the paper up on the hem line and cut the side through both layers, so that the hem lies flat when it is turned. A dart on an edge is folded before its end is cut.',
+    ),
+  ]
+}
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
 function numberLines(draft: Draft, units: UnitChoice): InstructionLine[] {
   const { body } = draft

@@ -142,7 +142,7 @@ function withSleeve(d: Draft): Draft {
   const rests = Object.entries(made.sheet.provenance).map(
     ([name, list]) => [`sleeve.${name}`, list] as const,
   )
-  const [back, front, ...finishing] = bodied
+  const [back, front, ...finishing] = bodied.map(taking)
   return {
     ...whole,
     pieces: [...(back ? [back] : []), ...(front ? [front] : []), piece, ...finishing],
@@ -150,6 +150,12 @@ function withSleeve(d: Draft): Draft {
     restsOn: { ...whole.restsOn, ...Object.fromEntries(rests) },
   }
 }
+
+/** The armhole of a sleeved body is sewn to the cap. */
+const taking = (piece: Piece): Piece => ({
+  ...piece,
+  edges: piece.edges.map((e) => (e.name === 'armhole' ? { ...e, role: 'seam' } : e)),
+})
 
 function armholesOf(d: Draft): Armholes {
   const of = (id: 'back' | 'front'): { long: number; notch: number } => {
