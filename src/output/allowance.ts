@@ -20,6 +20,7 @@ import { allowancesFor, MUSLIN_FINISHES } from './finishes.ts'
 import { mouthsOn, runsBeside } from './mouth.ts'
 import { isHalf, mouthNotches, notches, type Notch } from './notch.ts'
 import { stays, type StayStitch } from './stay.ts'
+import { tightest } from './tightest.ts'
 
 export type Allowances = Readonly<Record<EdgeName, Mm>>
 
@@ -155,15 +156,14 @@ function clipped(
  * without always crossing itself: then some of it lies nearer to the seam than the allowance.
  */
 function eatsItself(own: Edge, edges: readonly CutEdge[], by: number): boolean {
+  // Only a hollow bend nearly as tight as the allowance can be eaten.
+  if (by === 0 || tightest(own.path).hollow > 2 * by) return false
   const cut = edges.find((e) => e.name === own.name)?.path ?? []
-  return (
-    by > 0 &&
-    cut
-      .filter((s) => s.kind !== 'line')
-      .some((s) =>
-        [0.25, 0.5, 0.75].some((t) => project(own.path, at(s, t)).distance < by - TOO_NEAR),
-      )
-  )
+  return cut
+    .filter((s) => s.kind !== 'line')
+    .some((s) =>
+      [0.25, 0.5, 0.75].some((t) => project(own.path, at(s, t)).distance < by - TOO_NEAR),
+    )
 }
 /** Ten times the error of a moved curve. */
 const TOO_NEAR = 10 * OFFSET_ERROR
