@@ -13,7 +13,7 @@ export const FLOOR_LINE = 0.96
  * Where the card is looked for by eye, shares of the frame: the waist of anyone who stands between
  * the lines and is near enough. Drawn as a frame, never enforced: the reading finds the card anywhere.
  */
-export const CARD_FRAME = { left: 0.36, top: 0.37, right: 0.64, bottom: 0.6 } as const
+export const CARD_FRAME = { left: 0.36, top: 0.41, right: 0.64, bottom: 0.64 } as const
 /**
  * Crown to floor as a share of the frame. At 2.5 m a body of 1.7 m takes 0.51 of a phone's field of
  * 67 degrees (computed); smaller than this, the sheet has too few pixels.
@@ -57,7 +57,7 @@ export const HINT_WORDS: Readonly<Record<HintId, string>> = {
   handDown: 'Hand down again.',
 }
 
-const TURN_HINT: Readonly<Record<View, HintId>> = {
+export const TURN_HINT: Readonly<Record<View, HintId>> = {
   front: 'faceCamera',
   side: 'turnSide',
   back: 'turnBack',

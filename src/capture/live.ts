@@ -3,7 +3,7 @@
  * taken → the next view. Frames and the time come in, the next state goes out; the screen shows it,
  * takes the photo when it says `shooting`, and reports back. Times in milliseconds of any clock.
  */
-import { hintFor, type HintId } from './hints.ts'
+import { hintFor, TURN_HINT, type HintId } from './hints.ts'
 import { movedBy, type LivePose } from './live-pose.ts'
 import { VIEWS, type View } from './reading.ts'
 
@@ -143,8 +143,12 @@ export function tick(state: LiveState, now: number): LiveState {
   return state
 }
 
-const nextView = (state: LiveState): LiveState =>
-  state.todo.length === 0 ? { ...state, step: { phase: 'done' } } : { ...state, step: WAITING }
+function nextView(state: LiveState): LiveState {
+  const [view] = state.todo
+  // Until a frame says otherwise, what is wanted next is the turn.
+  const step: Step = view ? { phase: 'waiting', hint: TURN_HINT[view] } : { phase: 'done' }
+  return { ...state, step }
+}
 
 /** The key: counts however she stands, also before the model has come. */
 export function countDown(state: LiveState, now: number): LiveState {
@@ -170,7 +174,7 @@ export const missed = (state: LiveState): LiveState =>
 /** Takes one view again, first of all; the others that are still to take follow. */
 export function takeAgain(state: LiveState, view: View): LiveState {
   if (state.step.phase === 'shooting') return state
-  return { ...state, todo: [view, ...state.todo.filter((v) => v !== view)], step: WAITING }
+  return nextView({ ...state, todo: [view, ...state.todo.filter((v) => v !== view)] })
 }
 
 /** The digit to show: whole seconds left, 1 at least; undefined when nothing is counted. */

@@ -5,7 +5,8 @@
 import { estimatesFrom } from '../../../capture/estimates-from.ts'
 import type { Camera, CardQuestion } from '../../../capture/camera.ts'
 import { shareLevels } from '../../../capture/levels.ts'
-import { decodePhoto } from '../../../capture/photo.ts'
+import { openDarkroom, type Darkroom } from '../../../capture/darkroom.ts'
+import type { Fetched } from '../../../capture/detector-weights.ts'
 import type { Picture } from '../../../capture/picture.ts'
 import {
   movePoint,
@@ -16,6 +17,8 @@ import {
   type ViewReading,
 } from '../../../capture/reading.ts'
 import type { Point } from '../../../geometry/point.ts'
+import type { Shot } from './live-desk.svelte.ts'
+import { headPatch } from './patch.ts'
 import { VIEW_WORDS } from './words.ts'
 
 /** A file she chose: being opened, refused with a sentence, or open. */
@@ -47,23 +50,35 @@ export class PhotoDesk {
   reading = $state(false)
   /** Points were accepted as they lie now. */
   accepted = $state(false)
+  /** The head is covered on the screen and in the pixels that are kept. */
+  covered = $state(true)
+  /** How much of the model has arrived; undefined when nothing is being fetched. */
+  fetched = $state.raw<Fetched | undefined>()
   status = $state('')
   problem = $state<string | undefined>()
 
   /** Readings with the levels one photo lends another, as they are shown and measured. */
   shared = $derived(shareLevels(this.readings))
   outcomes = $derived(estimatesFrom(this.readings))
+  chosenAny = $derived(VIEWS.some((view) => this.chosen[view]))
   read = $derived(VIEWS.filter((view) => this.readings[view]))
   toRead = $derived(VIEWS.filter((view) => this.photo(view) && !this.readings[view]))
 
   readonly #openCamera: () => Camera
-  readonly #decode: typeof decodePhoto
+  readonly darkroom: Darkroom
   #camera: Camera | undefined
   #stop: (() => void) | undefined
 
-  constructor(open: () => Camera, decode: typeof decodePhoto = decodePhoto) {
+  constructor(open: () => Camera, darkroom: Darkroom = openDarkroom()) {
     this.#openCamera = open
-    this.#decode = decode
+    this.darkroom = darkroom
+  }
+
+  /** The one camera road of this page, for the live hints as well. */
+  camera = (): Camera => (this.#camera ??= this.#openCamera())
+  dropCamera = (): void => {
+    this.#camera?.close()
+    this.#camera = undefined
   }
 
   photo(view: View): Open | undefined {
@@ -75,7 +90,7 @@ export class PhotoDesk {
     this.#drop(view)
     const opening: Chosen = { how: 'opening', name: file.name }
     this.chosen = { ...this.chosen, [view]: opening }
-    const outcome = await this.#decode(file)
+    const outcome = await this.darkroom.decode(file)
     // She may have chosen another file, or left, while this one was being opened.
     if (this.chosen[view] !== opening) return
     const name = file.name
@@ -85,6 +100,29 @@ export class PhotoDesk {
     this.chosen = { ...this.chosen, [view]: chosen }
     if (outcome.ok) this.view = view
     this.status = outcome.ok ? `${VIEW_WORDS[view]} photo opened.` : ''
+  }
+
+  /** Photos taken here: on the table as if they had been chosen, with what was read from them. */
+  lay(shots: PerView<Shot>): void {
+    for (const view of VIEWS) {
+      const shot = shots[view]
+      if (!shot) continue
+      this.#drop(view)
+      const { photo, url, reading } = shot
+      const open: Open = { how: 'open', name: 'Taken here', ...photo, url }
+      this.chosen = { ...this.chosen, [view]: open }
+      if (reading && this.card === 'sheet') this.#show(reading)
+      this.view = VIEWS.find((v) => this.photo(v)) ?? view
+    }
+    const names = VIEWS.filter((view) => shots[view]).map((view) => VIEW_WORDS[view])
+    this.status = names.length > 0 ? `${names.join(', ')}: on the table.` : ''
+  }
+
+  /** The photo as it is kept: with the head covered in its pixels, unless she switched that off. */
+  async toKeep(view: View): Promise<Blob | undefined> {
+    const photo = this.photo(view)
+    if (!photo || !this.covered) return photo?.jpeg
+    return this.darkroom.patch(photo.jpeg, headPatch(photo.picture, this.readings[view]))
   }
 
   pickCard(card: CardKind): void {
@@ -117,21 +155,22 @@ export class PhotoDesk {
     const stopped = new Promise<'stopped'>((resolve) => {
       this.#stop = () => resolve('stopped')
     })
-    this.#camera ??= this.#openCamera()
     try {
-      const done = await Promise.race([this.#readEach(this.#camera), stopped])
+      const done = await Promise.race([this.#readEach(this.camera()), stopped])
       this.status = done === 'stopped' ? 'Stopped. Nothing is lost; read them when you like.' : done
     } catch {
       this.status = ''
       this.problem = FAILED
-      this.#close()
+      this.dropCamera()
     } finally {
       this.reading = false
+      this.fetched = undefined
     }
   }
 
   async #readEach(camera: Camera): Promise<string> {
-    await camera.warm()
+    await camera.warm((fetched) => (this.fetched = fetched))
+    this.fetched = undefined
     for (const view of this.toRead) {
       const photo = this.photo(view)
       if (!photo || camera !== this.#camera) continue
@@ -159,11 +198,7 @@ export class PhotoDesk {
 
   stop(): void {
     this.#stop?.()
-    this.#close()
-  }
-  #close(): void {
-    this.#camera?.close()
-    this.#camera = undefined
+    this.dropCamera()
   }
 
   #drop(view: View): void {
@@ -182,6 +217,7 @@ export class PhotoDesk {
   leave(): void {
     this.stop()
     this.clear()
+    this.darkroom.close()
   }
 }
 

@@ -1,0 +1,260 @@
+/**
+ * Front, side and back taken in one go: the device's camera, the frames that are looked at, the
+ * count, the photos taken. Frames go to the worker and are forgotten; nothing else sees them.
+ */
+import type { Camera } from '../../../capture/camera.ts'
+import type { Darkroom } from '../../../capture/darkroom.ts'
+import type { Fetched } from '../../../capture/detector-weights.ts'
+import { livePose } from '../../../capture/live-pose.ts'
+import * as live from '../../../capture/live.ts'
+import type { PhotoOutcome } from '../../../capture/photo.ts'
+import type { Picture } from '../../../capture/picture.ts'
+import { VIEWS, type View, type ViewReading } from '../../../capture/reading.ts'
+import { letGo, openStream, severalCameras, type Facing } from './live-stream.ts'
+import { toneOf } from './live-words.ts'
+import { openTones, type Tones } from './tones.ts'
+
+export type Photo = Extract<PhotoOutcome, { ok: true }>
+/** A photo of one view, and what was read from it as soon as that is known. */
+export interface Shot {
+  readonly photo: Photo
+  readonly url: string
+  readonly reading?: ViewReading
+}
+export interface LiveTools {
+  readonly camera: () => Camera
+  /** Ends the worker; the next call of `camera` begins another. */
+  readonly dropCamera: () => void
+  readonly darkroom: Pick<Darkroom, 'develop'>
+  /** Read each photo for the printed sheet at once; a bank-size card waits for its four taps. */
+  readonly readSheet: boolean
+  readonly stream?: typeof openStream
+  readonly tones?: () => Tones
+  readonly now?: () => number
+}
+
+/** Frames are looked at this high: joints of rendered bodies come out as from the whole photo. */
+const LOOK_HEIGHT = 480
+/** Digits and tones follow the clock this often, ms. */
+const TICK_MS = 100
+/** Between two looks the page has time for everything else, ms. */
+const REST_MS = 60
+
+const NO_HINTS = 'The hints did not arrive. The count-down key takes the photos without them.'
+const AWAY = 'The camera was let go while this page was out of sight. Start it again.'
+const LOST = 'The camera stopped. Look at its plug or its cover and start it again.'
+const NO_PICTURE = 'The camera gave no picture. Stand once more.'
+
+export class LiveDesk {
+  state = $state.raw(live.beginLive())
+  shots = $state.raw<Readonly<Partial<Record<View, Shot>>>>({})
+  stream = $state.raw<MediaStream | undefined>()
+  /** Size of the camera's picture, once it is known. */
+  size = $state.raw<{ width: number; height: number } | undefined>()
+  facing = $state.raw<Facing>('user')
+  several = $state.raw(false)
+  sound = $state.raw(true)
+  fetched = $state.raw<Fetched | undefined>()
+  hints = $state.raw<'coming' | 'here' | 'none'>('coming')
+  problem = $state.raw<string | undefined>()
+  now = $state.raw(0)
+
+  view = $derived(this.state.todo[0])
+  left = $derived(live.digit(this.state.step, this.now))
+  noHints = $derived(this.hints === 'none' ? NO_HINTS : undefined)
+  taken = $derived(VIEWS.filter((view) => this.shots[view]))
+
+  readonly #tools: LiveTools
+  readonly #clock: () => number
+  readonly #tones: Tones
+  #video: HTMLVideoElement | undefined
+  #timer: ReturnType<typeof setInterval> | undefined
+  #lock: WakeLockSentinel | undefined
+  #open = true
+
+  /** Made while a key is pressed, so that tones may sound. */
+  constructor(tools: LiveTools) {
+    this.#tools = tools
+    this.#clock = tools.now ?? (() => performance.now())
+    this.#tones = (tools.tones ?? openTones)()
+  }
+
+  /** Starts the camera in a video element of the page; ends with `leave`. */
+  async start(video: HTMLVideoElement): Promise<void> {
+    this.#video = video
+    this.#timer ??= setInterval(() => this.#tick(), TICK_MS)
+    await this.#startStream()
+    void this.#warm()
+    void this.#watch()
+  }
+
+  async #startStream(): Promise<void> {
+    letGo(this.stream)
+    this.stream = undefined
+    this.problem = undefined
+    const outcome = await (this.#tools.stream ?? openStream)(this.facing)
+    if (!outcome.ok) {
+      this.problem = outcome.reason
+      return
+    }
+    const { stream } = outcome
+    // She may have left while the browser asked her.
+    if (!this.#open || !this.#video) return letGo(stream)
+    this.stream = stream
+    for (const track of stream.getTracks())
+      track.addEventListener('ended', () => {
+        if (this.stream === stream) this.#lost(LOST)
+      })
+    this.#video.srcObject = stream
+    await this.#video.play().catch(() => undefined)
+    this.several = await severalCameras()
+    this.#lock = await navigator.wakeLock?.request('screen').catch(() => undefined)
+    if (!this.#open) void this.#lock?.release()
+  }
+  again = (): Promise<void> => this.#startStream()
+  async turnCamera(): Promise<void> {
+    this.facing = this.facing === 'user' ? 'environment' : 'user'
+    this.#move(live.breakOff(this.state))
+    await this.#startStream()
+  }
+  sized(width: number, height: number): void {
+    if (width > 0 && height > 0) this.size = { width, height }
+  }
+  /** The page is out of sight: no camera runs that she cannot see. */
+  hidden(): void {
+    if (this.stream) this.#lost(AWAY)
+  }
+  #lost(problem: string): void {
+    letGo(this.stream)
+    this.stream = undefined
+    this.problem = problem
+    this.#move(live.breakOff(this.state))
+  }
+
+  async #warm(): Promise<void> {
+    try {
+      await this.#tools.camera().warm((fetched) => (this.fetched = fetched))
+      this.hints = 'here'
+    } catch {
+      this.#noHints()
+    }
+  }
+  #noHints(): void {
+    this.hints = 'none'
+    this.fetched = undefined
+    this.#tools.dropCamera()
+  }
+  /** She can do without the hints, or fetch the model another time. */
+  stopFetching(): void {
+    this.#noHints()
+  }
+
+  /** Looks at one frame after the other for as long as the hints are wanted. */
+  async #watch(): Promise<void> {
+    while (this.#open) {
+      await new Promise((rested) => setTimeout(rested, REST_MS))
+      const picture = this.hints === 'here' && this.#wanted() ? this.#frame() : undefined
+      if (!picture) continue
+      const { width, height } = picture
+      try {
+        const joints = await this.#tools.camera().look(picture)
+        const pose = livePose(joints && { joints, width, height })
+        this.#move(live.watch(this.state, pose, this.#clock()))
+      } catch {
+        if (this.#open) this.#noHints()
+      }
+    }
+  }
+  #wanted(): boolean {
+    const { phase } = this.state.step
+    return (
+      this.stream !== undefined && phase !== 'taken' && phase !== 'done' && phase !== 'shooting'
+    )
+  }
+  readonly #small = document.createElement('canvas')
+  #frame(): Picture | undefined {
+    const video = this.#video
+    if (!video || video.videoWidth === 0 || video.readyState < video.HAVE_CURRENT_DATA)
+      return undefined
+    const height = Math.min(LOOK_HEIGHT, video.videoHeight)
+    const width = Math.round((video.videoWidth * height) / video.videoHeight)
+    if (this.#small.width !== width) this.#small.width = width
+    if (this.#small.height !== height) this.#small.height = height
+    const context = this.#small.getContext('2d', { willReadFrequently: true, alpha: false })
+    if (!context) return undefined
+    context.drawImage(video, 0, 0, width, height)
+    return { width, height, data: context.getImageData(0, 0, width, height).data }
+  }
+
+  #tick(): void {
+    this.#move(live.tick(this.state, this.#clock()))
+  }
+  #move(next: live.LiveState): void {
+    const [was, before] = [this.state.step, this.now]
+    this.now = this.#clock()
+    this.state = next
+    const tone = toneOf(was, next.step, before, this.now)
+    if (tone) this.#tones.play(tone)
+    if (next.step.phase === 'shooting' && was.phase !== 'shooting') void this.#shoot()
+  }
+
+  async #shoot(): Promise<void> {
+    const view = this.view
+    const video = this.#video
+    try {
+      if (!view || !video || !this.stream) throw new Error('live: no picture to take')
+      const outcome = await this.#tools.darkroom.develop(await createImageBitmap(video))
+      if (!this.#open) return
+      if (!outcome.ok) throw new Error(outcome.reason)
+      this.problem = undefined
+      this.#keep(view, { photo: outcome, url: URL.createObjectURL(outcome.jpeg) })
+      this.#move(live.took(this.state, this.#clock()))
+      void this.#read(view, outcome)
+    } catch {
+      if (!this.#open) return
+      this.problem ??= NO_PICTURE
+      this.#move(live.missed(this.state))
+    }
+  }
+  #keep(view: View, shot: Shot): void {
+    const old = this.shots[view]
+    if (old) URL.revokeObjectURL(old.url)
+    this.shots = { ...this.shots, [view]: shot }
+  }
+  async #read(view: View, photo: Photo): Promise<void> {
+    if (!this.#tools.readSheet || this.hints !== 'here') return
+    try {
+      const reading = await this.#tools.camera().read(view, photo.picture, { how: 'sheet' })
+      const shot = this.shots[view]
+      if (shot?.photo === photo) this.shots = { ...this.shots, [view]: { ...shot, reading } }
+    } catch {
+      // The photo is there; it is read with the others on the table, where a failure is said.
+    }
+  }
+
+  count(): void {
+    this.#move(live.countDown(this.state, this.#clock()))
+  }
+  stopCount(): void {
+    this.#move(live.breakOff(this.state))
+  }
+  takeAgain(view: View): void {
+    this.#move(live.takeAgain(this.state, view))
+  }
+  setSound(on: boolean): void {
+    this.sound = on
+    this.#tones.on = on
+  }
+
+  /** Lets the camera go and hands over what was taken. */
+  leave(): Readonly<Partial<Record<View, Shot>>> {
+    this.#open = false
+    clearInterval(this.#timer)
+    letGo(this.stream)
+    this.stream = undefined
+    if (this.#video) this.#video.srcObject = null
+    void this.#lock?.release()
+    this.#tones.close()
+    return this.shots
+  }
+}

@@ -1,0 +1,53 @@
+/** The device's camera for the live picture: asked for once, let go for certain, refused in words. */
+export type Facing = 'user' | 'environment'
+
+export type StreamOutcome =
+  | { readonly ok: true; readonly stream: MediaStream }
+  | { readonly ok: false; readonly reason: string }
+
+const UPLOAD = 'Or choose photos you have; nothing is lost.'
+const REFUSALS: Readonly<Record<string, string>> = {
+  NotAllowedError: `The camera is not allowed for this page. Allow it beside the page’s address and try again. ${UPLOAD}`,
+  NotFoundError: `This device shows no camera. Plug one in and try again. ${UPLOAD}`,
+  NotReadableError: `The camera did not start. Another program may hold it; close that and try again. ${UPLOAD}`,
+}
+const UNSAFE = `This page cannot reach a camera, because it was not opened over https. ${UPLOAD}`
+const UNKNOWN = `The camera did not start. Try again. ${UPLOAD}`
+
+/** Without `resizeMode` a browser may cut the frame to the size asked for (W3C Media Capture, 4.3). */
+interface WholeFrame extends MediaTrackConstraints {
+  readonly resizeMode: string
+}
+
+/** Asks for the largest whole frame the camera gives. No sound is asked for. */
+export async function openStream(facing: Facing): Promise<StreamOutcome> {
+  // Absent where the page was not served safely, whatever the type says.
+  const devices: MediaDevices | undefined = navigator.mediaDevices
+  if (!devices) return { ok: false, reason: UNSAFE }
+  const video: WholeFrame = {
+    facingMode: { ideal: facing },
+    width: { ideal: 2560 },
+    height: { ideal: 1920 },
+    resizeMode: 'none',
+  }
+  try {
+    return { ok: true, stream: await devices.getUserMedia({ video, audio: false }) }
+  } catch (problem) {
+    const name = problem instanceof Error ? problem.name : ''
+    return { ok: false, reason: REFUSALS[name] ?? UNKNOWN }
+  }
+}
+
+export function letGo(stream: MediaStream | undefined): void {
+  for (const track of stream?.getTracks() ?? []) track.stop()
+}
+
+/** Whether there is another camera to turn to; names are not asked for. */
+export async function severalCameras(): Promise<boolean> {
+  try {
+    const all = await navigator.mediaDevices.enumerateDevices()
+    return all.filter((device) => device.kind === 'videoinput').length > 1
+  } catch {
+    return false
+  }
+}
