@@ -230,6 +230,7 @@ function refusalNumbers(
     case 'dartTooWide':
       return { ...base, value: why.to, limit: why.most }
     case 'noDart':
+    case 'noEdge':
     case 'wedgeMissesEdge':
     case 'cannotDraw':
       return { ...base, value: named.kind === 'close-wedge' ? named.width : null, limit: null }

@@ -7,6 +7,7 @@ import type { Mm } from '../units/length.ts'
 export type Why =
   | { readonly id: 'choiceOutOfRange'; readonly choice: ChoiceId; readonly to: Mm }
   | { readonly id: 'noDart'; readonly piece: PieceId }
+  | { readonly id: 'noEdge'; readonly piece: PieceId; readonly edge: EdgeName }
   | { readonly id: 'wedgeTooWide'; readonly width: Mm; readonly reach: Mm }
   | { readonly id: 'wedgeMissesEdge'; readonly edge: EdgeName }
   | { readonly id: 'dartTooWide'; readonly to: Mm; readonly most: Mm }
@@ -28,6 +29,8 @@ export function refusalSentence(why: Why, units: UnitChoice): string {
       )
     case 'noDart':
       return `The ${why.piece} has no waist dart to take the wedge up. Take in less at the side waist first, so that a dart is drawn.`
+    case 'noEdge':
+      return `The ${why.piece} of this garment has no ${EDGE_WORDS[why.edge]}. Choose an edge it has.`
     case 'wedgeTooWide':
       return `A wedge ${say(why.width)} wide does not fit a distance of ${say(why.reach)} to the apex. Pin it again, as a flat fold that ends at the apex.`
     case 'wedgeMissesEdge':

@@ -50,6 +50,7 @@ import {
 } from '../draft/piece.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { Why } from './refusal.ts'
+import { openingAt, turnOf } from './rotation.ts'
 
 /** How far either side of the wedge the edge is drawn anew. Common practice, no source. */
 const DRAWN_ANEW = 70
@@ -76,12 +77,14 @@ export type WedgeOutcome =
 export function closeWedge(piece: Piece, name: EdgeName, along: number, width: Mm): WedgeOutcome {
   const [pivot, dart] = [piece.points['apex'], piece.darts[0]]
   if (!pivot || !dart) return { ok: false, why: { id: 'noDart', piece: piece.id } }
+  if (!piece.edges.some((e) => e.name === name))
+    return { ok: false, why: { id: 'noEdge', piece: piece.id, edge: name } }
   const path = edge(piece, name).path
   const total = pathLength(path)
   const spot = pointAtLength(path, total * (1 - along))
   const r = distance(pivot, spot)
-  if (!(width < r)) return { ok: false, why: { id: 'wedgeTooWide', width, reach: mm(r) } }
-  const turn = 2 * Math.asin(width / (2 * r))
+  const turn = width < r ? turnOf(width, r) : undefined
+  if (turn === undefined) return { ok: false, why: { id: 'wedgeTooWide', width, reach: mm(r) } }
   const toSpot = heading(pivot, spot)
   const upper = rayOn(path, pivot, toSpot - turn / 2, spot)
   const lower = rayOn(path, pivot, toSpot + turn / 2, spot)
@@ -131,7 +134,7 @@ export function closeWedge(piece: Piece, name: EdgeName, along: number, width: M
       turn,
       r: mm(r),
       R: mm(R),
-      opens: mm(2 * R * Math.sin(turn / 2)),
+      opens: openingAt(turn, R),
       shortens: mm(total - pathLength(smooth)),
       from: mm(total * along),
     },

@@ -6,6 +6,7 @@ import type { Why } from '../../fitting/refusal.ts'
 const REFUSALS: Readonly<Record<Why['id'], true>> = {
   choiceOutOfRange: true,
   noDart: true,
+  noEdge: true,
   wedgeTooWide: true,
   wedgeMissesEdge: true,
   dartTooWide: true,
