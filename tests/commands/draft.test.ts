@@ -45,6 +45,23 @@ const inputFile = (name: string, text: string): string => {
 }
 
 describe('the command', () => {
+  test.each(['block', 'sleeveless', 'sleeve'])(
+    'the example of the %s runs',
+    (garment) => {
+      const out = join(folder, garment)
+      const given = run('--example', garment).stdout
+      const { status, stdout, stderr } = run(inputFile(`${garment}.json`, given), out)
+      expect({ status, stderr }).toEqual({ status: 0, stderr: '' })
+      const last = stdout.trimEnd().split('\n').at(-1) ?? ''
+      expect(JSON.parse(last.replace(/^RESULT /, ''))).toMatchObject({ garment, refused: [] })
+    },
+    PATIENCE.timeout,
+  )
+  test('an example of no garment is refused with the list', () => {
+    const { status, stderr } = run('--example', 'cape')
+    expect(status).toBe(2)
+    expect(stderr).toContain('blouse, block, sleeveless, sleeve')
+  })
   test('the example runs and writes pieces, sheets, steps and numbers', PATIENCE, () => {
     const out = join(folder, 'out')
     const { status, stdout, stderr } = run(inputFile('ex.json', JSON.stringify(example)), out)
@@ -52,14 +69,17 @@ describe('the command', () => {
     expect(readdirSync(out).sort()).toEqual([
       'back.svg',
       'front.svg',
+      'neckStrip.svg',
       'numbers.json',
+      'pieces.dxf',
       'sheets.pdf',
+      'slitFacing.svg',
       'steps.txt',
     ])
     const last = stdout.trimEnd().split('\n').at(-1) ?? ''
     const result = JSON.parse(last.replace(/^RESULT /, '')) as Record<string, unknown>
-    expect(result).toMatchObject({ pieces: 2, refused: [] })
-    expect(result['files']).toHaveLength(5)
+    expect(result).toMatchObject({ pieces: 4, refused: [] })
+    expect(result['files']).toHaveLength(8)
 
     const numbers: unknown = JSON.parse(readFileSync(join(out, 'numbers.json'), 'utf8'))
     expect(fits(schemas.numbers, numbers)).toBe(true)
