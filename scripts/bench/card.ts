@@ -23,7 +23,16 @@ interface Row {
 interface Truth {
   readonly views: Record<
     string,
-    { readonly card: { readonly cornersPx: number[][]; readonly markerCornersPx?: number[][] } }
+    {
+      readonly intrinsics: { readonly fx: number }
+      readonly extrinsics: { readonly R: number[][]; readonly t: number[] }
+      readonly card: {
+        readonly cornersPx: number[][]
+        readonly markerCornersPx?: number[][]
+        readonly center3d: number[]
+        readonly markerCenter3d?: number[]
+      }
+    }
   >
 }
 
@@ -33,11 +42,12 @@ const points = (pairs: readonly number[][]): [Point, Point, Point, Point] => {
   return [a, b, c, d]
 }
 
-/** Truth in the same measure as Card.mmPerPx, from the projected corners. */
-function trueMmPerPx(corners: readonly Point[], sides: readonly [number, number]): number {
-  const ratio = (i: number): number =>
-    (sides[i % 2] ?? NaN) / distance(corners[i] ?? NOWHERE, corners[(i + 1) % 4] ?? NOWHERE)
-  return (ratio(0) + ratio(1) + ratio(2) + ratio(3)) / 4
+/** Depth of the card's middle over the focal length: millimetres a pixel there, however it is tilted. */
+function trueMmPerPx({ intrinsics, extrinsics, card }: Truth['views'][string]): number {
+  const { R, t } = extrinsics
+  const middle = card.markerCenter3d ?? card.center3d
+  const depth = middle.reduce((sum, v, k) => sum + v * (R[2]?.[k] ?? NaN), t[2] ?? NaN)
+  return depth / intrinsics.fx
 }
 const NOWHERE: Point = { x: NaN, y: NaN }
 
@@ -46,11 +56,11 @@ function row(
   outcome: CardOutcome,
   truth: readonly Point[],
   ms: number,
-  sides: readonly [number, number],
+  mmPerPx: number,
 ): Row {
   if (!outcome.ok) return { name, outcome, meanPx: NaN, maxPx: NaN, scaleError: NaN, ms }
   const off = outcome.card.corners.map((p, i) => distance(p, truth[i] ?? NOWHERE))
-  const scaleError = 100 * (outcome.card.mmPerPx / trueMmPerPx(truth, sides) - 1)
+  const scaleError = 100 * (outcome.card.mmPerPx / mmPerPx - 1)
   const meanPx = off.reduce((a, b) => a + b, 0) / 4
   return { name, outcome, meanPx, maxPx: Math.max(...off), scaleError, ms }
 }
@@ -111,16 +121,16 @@ async function main(): Promise<void> {
         let start = performance.now()
         const found = findSheet(sheet)
         let ms = performance.now() - start
-        const square = points(truth.views[view]?.card.markerCornersPx ?? [])
-        sheets.push(row(`${body}-${view}`, found, square, ms, [100, 100]))
+        const [own, other] = [truth.views[view], truth.views[`${view}-id1`]]
+        if (!own || !other) continue
+        const square = points(own.card.markerCornersPx ?? [])
+        sheets.push(row(`${body}-${view}`, found, square, ms, trueMmPerPx(own)))
         const photo = await canvas.decode(`${FOLDER}${body}-${view}-id1.jpg`)
         start = performance.now()
         const tapped = refineTaps(photo, points(taps[view] ?? []), ID1)
         ms = performance.now() - start
-        const rim = points(truth.views[`${view}-id1`]?.card.cornersPx ?? [])
-        const upright = distance(rim[0], rim[1]) < distance(rim[1], rim[2])
-        const sides = upright ? ([53.98, 85.6] as const) : ([85.6, 53.98] as const)
-        cards.push(row(`${body}-${view}-id1`, tapped, rim, ms, sides))
+        const rim = points(other.card.cornersPx)
+        cards.push(row(`${body}-${view}-id1`, tapped, rim, ms, trueMmPerPx(other)))
       }
     }
   } finally {

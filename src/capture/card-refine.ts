@@ -8,7 +8,9 @@ import type { CardOutcome, CardSize } from './card.ts'
 import { placeEdge, seekEdge, type EdgeFit } from './card-edge.ts'
 import type { Corners } from './card-marker.ts'
 import { homographyOf, project, squeezeAt, type Homography } from './card-plane.ts'
+import { mmPerPxByPose } from './card-pose.ts'
 import { CORNER_TOO_FAR, EDGE_UNSEEN, TOO_SMALL, WRONG_SHAPE } from './card-words.ts'
+import { focalOf } from './focal.ts'
 import type { Grey } from './picture.ts'
 
 /** The card must face the camera: cos 40 degrees. Tilted further its short side says too little. */
@@ -51,11 +53,7 @@ export function refineCorners(
   if (!laid || laid.squeeze < LEAST_SQUEEZE || taper(refined) > MOST_TAPER)
     return refuse(WRONG_SHAPE)
   const { widthMm, heightMm, homography } = laid
-  const mmPerPx =
-    edges(refined).reduce(
-      (sum, [a, b], i) => sum + (i % 2 === 0 ? widthMm : heightMm) / distance(a, b),
-      0,
-    ) / 4
+  const mmPerPx = scaleOf(grey, refined, laid, residualPx)
   const kind = size.widthMm === size.heightMm ? 'sheet' : 'id1'
   const card = {
     kind,
@@ -69,11 +67,30 @@ export function refineCorners(
   return { ok: true, card }
 }
 
+/**
+ * Millimetres a pixel at the card's middle. A tilt too small to tell from the unsteadiness of the
+ * edges is taken as none, and the four edges are averaged.
+ */
+function scaleOf(grey: Grey, corners: Corners, laid: Laid, residualPx: number): number {
+  const { widthMm, heightMm } = laid
+  const ways = edges(corners).map(
+    ([a, b], i) => (i % 2 === 0 ? widthMm : heightMm) / distance(a, b),
+  )
+  const mean = ways.reduce((sum, way) => sum + way, 0) / ways.length
+  const unsteady = Math.max(EDGE_UNSTEADY_PX, residualPx) / shortestEdge(corners)
+  if (1 - laid.squeeze < TILT_SURE * unsteady) return mean
+  const axis = { x: grey.width / 2, y: grey.height / 2 }
+  const middle = { x: widthMm / 2, y: heightMm / 2 }
+  const posed = mmPerPxByPose(laid.toPicture, middle, axis, focalOf(grey, grey.focalPx).px)
+  return posed !== undefined && Math.abs(posed / mean - 1) < 1 - LEAST_SQUEEZE ? posed : mean
+}
+/** A refined edge is steady to this at best, px (scripts/bench/card.ts); a tilt must exceed it so many times. */
+const [EDGE_UNSTEADY_PX, TILT_SURE] = [0.1, 3]
+
+type Laid = CardSize & { homography: Homography; toPicture: Homography; squeeze: number }
+
 /** The card laid along its first edge or across it, whichever needs less tilt to look as seen. */
-function lay(
-  corners: Corners,
-  size: CardSize,
-): (CardSize & { homography: Homography; squeeze: number }) | null {
+function lay(corners: Corners, size: CardSize): Laid | null {
   const ways = [size, { widthMm: size.heightMm, heightMm: size.widthMm }]
   return ways
     .flatMap(({ widthMm, heightMm }) => {
@@ -87,12 +104,10 @@ function lay(
       const back = homographyOf(plane, corners)
       if (!homography || !back) return []
       const centre = project(back, { x: widthMm / 2, y: heightMm / 2 })
-      return [{ widthMm, heightMm, homography, squeeze: squeezeAt(homography, centre) }]
+      const squeeze = squeezeAt(homography, centre)
+      return [{ widthMm, heightMm, homography, toPicture: back, squeeze }]
     })
-    .reduce<ReturnType<typeof lay>>(
-      (best, way) => (!best || way.squeeze > best.squeeze ? way : best),
-      null,
-    )
+    .reduce<Laid | null>((best, way) => (!best || way.squeeze > best.squeeze ? way : best), null)
 }
 
 const edges = ([a, b, c, d]: Corners): [Point, Point][] => [

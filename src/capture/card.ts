@@ -28,7 +28,7 @@ export interface Card {
   readonly heightMm: Mm
   /** 3 x 3, row by row: picture pixels to millimetres in the card's plane. */
   readonly homography: Homography
-  /** Mean over the four refined edges of millimetres per pixel. */
+  /** Millimetres per pixel at the card's middle, its tilt allowed for. */
   readonly mmPerPx: number
   /** Root mean square distance of the seen edges from straight lines, pixels. */
   readonly residualPx: number

@@ -8,6 +8,7 @@ import {
   type EstimateOutcome,
   type EstimateOutcomes,
 } from '../measurements/estimate.ts'
+import { tied } from './body-height.ts'
 import { apexSpacing } from './estimates/apex-spacing.ts'
 import { breadth } from './estimates/breadth.ts'
 import { depth } from './estimates/depth.ts'
@@ -25,7 +26,7 @@ export function estimatesFrom(readings: Readings): EstimateOutcomes {
   const people = VIEWS.flatMap((view) => readings[view] ?? []).filter(({ person }) => person.ok)
   const [first] = people
   if (first && people.every(({ card }) => !card.ok)) return allRefused(noCard(first))
-  const shared = withBuild(shareLevels(readings))
+  const shared = sharedReadings(readings)
   const bustBreadth = breadth(shared, 'bust')
   const waistBreadth = breadth(shared, 'waist')
   const hipBreadth = breadth(shared, 'hip')
@@ -49,6 +50,10 @@ export function estimatesFrom(readings: Readings): EstimateOutcomes {
     hipGirth: girth('hip', hipBreadth, hipDepth),
   }
 }
+
+/** The readings with all they lend each other: levels, build, scale. */
+export const sharedReadings = (readings: Readings): Readings =>
+  tied(withBuild(tied(withBuild(shareLevels(readings)))))
 
 /**
  * A first, rougher depth and breadth tell how far the card hangs before the middle of this body;

@@ -8,7 +8,7 @@ import { bodyFrame, type BodyFrame } from './frame.ts'
 import { rowAt } from './outline.ts'
 import { apexes, placeAcross } from './points-front-back.ts'
 import type { PlacedPoint, PointName, Readings, View, ViewReading } from './reading.ts'
-import { VIEWS } from './reading.ts'
+import { markedByHer, VIEWS } from './reading.ts'
 
 /**
  * Where a level carried from the side photo really lies, and how far it strays, in torsos (shoulder
@@ -57,7 +57,7 @@ const frameOf = (reading: ViewReading): BodyFrame | undefined =>
   reading.person.ok ? bodyFrame(reading.person.joints) : undefined
 
 const seen = (point: PlacedPoint | undefined): boolean =>
-  point?.by === 'camera' || point?.by === 'hand'
+  point?.by === 'camera' || markedByHer(point)
 
 /** The waist as one height of a view; from front and back the middle of its two ends. */
 function waistOf({ view, points }: ViewReading): { y: number; sdPx: number } | undefined {
@@ -126,7 +126,7 @@ function placed(
   for (const name of names) {
     const point = across[name] && reading.view !== 'side' ? across[name] : undefined
     const chosen = point ?? (reading.view === 'side' ? side[name] : centre[name])
-    if (!chosen || points[name]?.by === 'hand') continue
+    if (!chosen || markedByHer(points[name])) continue
     points[name] = chosen
     delete missing[name]
   }
@@ -151,8 +151,10 @@ function lendBustAndHip(view: View, own: ViewReading, readings: Readings): ViewR
       : carried(source.at.y, [from.shoulder.y, from.hip.y], [frame.shoulder.y, frame.hip.y])
     const { shift, sd } = (known ? BY_WAIST : BY_JOINTS)[view][what]
     const kept: Points = {}
-    for (const name of [`${what}Left`, `${what}Right`] as const)
-      if (points[name]?.by === 'hand') kept[name] = points[name]
+    for (const name of [`${what}Left`, `${what}Right`] as const) {
+      const own = points[name]
+      if (own && markedByHer(own)) kept[name] = own
+    }
     placeAcross(points, own.outline, what, y + shift * frame.torso, herLeft, {
       sdPx: Math.hypot(sd, LENDER_SD) * frame.torso,
       from: 'the level seen in the side photo',
@@ -165,7 +167,7 @@ function lendBustAndHip(view: View, own: ViewReading, readings: Readings): ViewR
   if (view === 'front')
     for (const [name, apex] of Object.entries(apexes(points)) as [PointName, PlacedPoint][]) {
       const y = apex.at.y - APEX_ABOVE_BUST * frame.torso
-      if (points[name]?.by !== 'hand') points[name] = { ...apex, at: { x: apex.at.x, y } }
+      if (!markedByHer(points[name])) points[name] = { ...apex, at: { x: apex.at.x, y } }
     }
   return { ...own, points }
 }

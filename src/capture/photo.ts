@@ -14,8 +14,6 @@ export type PhotoOutcome =
       readonly factor: number
       /** The same pixels as a new JPEG without metadata. */
       readonly jpeg: Blob
-      /** Focal length in px of the picture, where the camera wrote it down. */
-      readonly focalPx?: number
     }
   | { readonly ok: false; readonly reason: string }
 
@@ -48,10 +46,10 @@ export async function decodePhoto(file: Blob): Promise<PhotoOutcome> {
     return refuse(unreadableSentence(head))
   }
   const photo = await photoOf(bitmap)
-  const onFilm = photo.ok ? focalOnFilm(head) : undefined
-  return photo.ok && onFilm !== undefined
-    ? { ...photo, focalPx: focalPx(onFilm, photo.picture) }
-    : photo
+  const onFilm = focalOnFilm(head)
+  if (!photo.ok || onFilm === undefined) return photo
+  const picture = { ...photo.picture, focalPx: focalPx(onFilm, photo.picture) }
+  return { ...photo, picture }
 }
 
 /** The same from pixels already decoded, such as a frame of the live picture; closes the bitmap. */

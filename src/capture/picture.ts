@@ -7,6 +7,8 @@ export interface Picture {
   readonly height: number
   /** RGBA, 4 bytes a pixel, row by row from the top left, sRGB encoded. */
   readonly data: Uint8ClampedArray
+  /** Focal length in px of this picture, where the photo's own data (EXIF) tells it. */
+  readonly focalPx?: number
 }
 
 /** One number a pixel, 0 (no light) to 1 (white), proportional to the light itself. */
@@ -14,6 +16,7 @@ export interface Grey {
   readonly width: number
   readonly height: number
   readonly data: Float32Array
+  readonly focalPx?: number
 }
 
 /** sRGB decoding, IEC 61966-2-1: 0.04045, 12.92, 0.055, 1.055, 2.4. */
@@ -37,7 +40,8 @@ export function linearGrey(picture: Picture): Grey {
     const [r, g, b] = [LIGHT[data[p] ?? 0], LIGHT[data[p + 1] ?? 0], LIGHT[data[p + 2] ?? 0]]
     grey[i] = RED * (r ?? 0) + GREEN * (g ?? 0) + BLUE * (b ?? 0)
   }
-  return { width, height, data: grey }
+  const lens = picture.focalPx === undefined ? {} : { focalPx: picture.focalPx }
+  return { width, height, data: grey, ...lens }
 }
 
 /**

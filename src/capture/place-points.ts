@@ -5,12 +5,14 @@
  */
 import type { Point } from '../geometry/point.ts'
 import type { CardOutcome } from './card.ts'
-import { bodyFrame } from './frame.ts'
+import { crownOf } from './body-height.ts'
+import { dotPoint, findDots, type Dot } from './dots.ts'
+import { bodyFrame, type BodyFrame } from './frame.ts'
 import { placeFrontOrBack } from './points-front-back.ts'
 import { placeSide } from './points-side.ts'
 import type { Person } from './person.ts'
 import type { Picture } from './picture.ts'
-import type { View, ViewReading } from './reading.ts'
+import type { PlacedPoint, PointName, View, ViewReading } from './reading.ts'
 
 export const NO_PERSON =
   'No standing person was found in this photo. Stand so that head and feet are both in the picture, ' +
@@ -30,7 +32,17 @@ export function placePoints(
   card: CardOutcome,
 ): ViewReading {
   const size = { width: picture.width, height: picture.height }
-  const bare = { view, size, card, points: {}, missing: {}, outline: [], facing: -1 } as const
+  const lens = picture.focalPx === undefined ? {} : { focalPx: picture.focalPx }
+  const bare = {
+    view,
+    size,
+    ...lens,
+    card,
+    points: {},
+    missing: {},
+    outline: [],
+    facing: -1,
+  } as const
   if (!person) return { ...bare, person: { ok: false, reason: NO_PERSON } }
   const frame = bodyFrame(person.joints)
   if (!frame || !NEEDED.every((name) => inside(person, name, size)))
@@ -40,7 +52,33 @@ export function placePoints(
     view === 'side'
       ? placeSide(picture, person, card, frame)
       : placeFrontOrBack(view, picture, person, card, frame)
-  return { ...bare, person: found, ...placed }
+  const crown = crownOf(person.mask, person.joints)
+  const reading = { ...bare, person: found, ...placed, ...(crown === undefined ? {} : { crown }) }
+  return withDots(reading, picture, person, frame)
+}
+
+/** A card hangs or is held nearer than the body's middle: there a pixel is longer by about this. */
+const BODY_BEHIND_CARD = 1.05
+/** Without a card: the usual torso, shoulder to hip joint, mm (proportions.ts, bench). */
+const USUAL_TORSO_MM = 490
+
+/** The dots she wears are the points themselves. */
+function withDots(
+  reading: ViewReading,
+  picture: Picture,
+  person: Person,
+  frame: BodyFrame,
+): ViewReading {
+  const { view, card, facing } = reading
+  const mmPerPx = card.ok ? card.card.mmPerPx * BODY_BEHIND_CARD : USUAL_TORSO_MM / frame.torso
+  const dots = Object.entries(findDots(view, picture, person.mask, frame, mmPerPx, facing))
+  const points: Partial<Record<PointName, PlacedPoint>> = { ...reading.points }
+  const missing: Partial<Record<PointName, string>> = { ...reading.missing }
+  for (const [name, dot] of dots as [PointName, Dot][]) {
+    points[name] = dotPoint(name, dot, mmPerPx)
+    delete missing[name]
+  }
+  return { ...reading, points, missing }
 }
 
 /** One of the two joints is enough: from the side the far one is hidden. */

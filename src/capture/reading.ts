@@ -6,7 +6,7 @@
 import type { Point } from '../geometry/point.ts'
 import type { CardOutcome } from './card.ts'
 import type { Joint } from './person.ts'
-import type { Build } from './scale.ts'
+import type { Build, Tie } from './scale.ts'
 
 export const VIEWS = ['front', 'side', 'back'] as const
 export type View = (typeof VIEWS)[number]
@@ -46,9 +46,14 @@ export interface PlacedPoint {
   /**
    * camera: seen in this photo. lent: seen in another photo, its level carried over here.
    * guess: a usual place to start dragging from; nothing is measured to it. hand: she put it there.
+   * dot: the middle of a sticker dot she wears at the place.
    */
-  readonly by: 'camera' | 'lent' | 'guess' | 'hand'
+  readonly by: 'camera' | 'lent' | 'guess' | 'hand' | 'dot'
 }
+
+/** She said herself where it is, with a dot or by dragging; nothing else may move it. */
+export const markedByHer = (point: PlacedPoint | undefined): boolean =>
+  point?.by === 'hand' || point?.by === 'dot'
 
 /** One row of the outline: where the body begins and ends, px. Arms that hang free are left out. */
 export interface OutlineRow {
@@ -64,6 +69,8 @@ export type PersonOutcome =
 export interface ViewReading {
   readonly view: View
   readonly size: { readonly width: number; readonly height: number }
+  /** Focal length in px where the photo's own data told it. */
+  readonly focalPx?: number
   readonly person: PersonOutcome
   readonly card: CardOutcome
   readonly points: Readonly<Partial<Record<PointName, PlacedPoint>>>
@@ -75,6 +82,10 @@ export interface ViewReading {
   readonly facing: -1 | 1
   /** Set while estimates are made: what the other photographs say of her build. */
   readonly build?: Build
+  /** Set while estimates are made: how the other photographs correct this one's scale. */
+  readonly tie?: Tie
+  /** Height of the crown over the ears, px, where the mask shows it. */
+  readonly crown?: number
 }
 
 export type Readings = Readonly<Partial<Record<View, ViewReading>>>

@@ -5,6 +5,7 @@
  * average, better with her own depth and breadth; the focal length of a phone is taken as usual. Distances mm, px.
  */
 import type { Point } from '../geometry/point.ts'
+import { focalOf } from './focal.ts'
 import { bodyFrame } from './frame.ts'
 import { rowAt } from './outline.ts'
 import type { View, ViewReading } from './reading.ts'
@@ -29,6 +30,12 @@ interface Offset {
 export interface Build {
   readonly bustDepth?: number
   readonly hipBreadth?: number
+}
+/** What the other photographs say of this one's scale in the body's middle plane (body-height.ts). */
+export interface Tie {
+  readonly factor: number
+  /** Standard deviation of the corrected scale, as a share. */
+  readonly sdShare: number
 }
 /** Mean build of the bench's bodies, mm. */
 export const MEAN_BUILD = { bustDepth: 235, hipBreadth: 374 } as const
@@ -94,13 +101,6 @@ export function apexesBefore(build: Build | undefined): { mm: number; sd: number
   return depth === undefined ? { mm: 172, sd: 30 } : { mm: 8 + 0.7 * depth, sd: 20 }
 }
 
-/**
- * Focal length in lengths of the picture's long side: a vertical field of 67.5 degrees, between the
- * 69.4 degrees of a lens "26 mm" on 36 mm film (common in phones, from memory) and longer ones.
- */
-const FOCAL = 0.748
-/** Fields of 60 to 75 degrees are met: the focal length strays by this share. */
-const FOCAL_SD = 0.07
 /** Card edges in the picture: refined to this share of their length, beside the fit's own residual. */
 const EDGE_SHARE = 0.002
 /** A card nearer to a wrist than this, in torsos, is held in that hand. */
@@ -127,16 +127,20 @@ export function scaleAt(reading: ViewReading, behind: number, spread: number): S
     CARD_BEFORE_BODY[reading.view][place][kind],
     reading.build,
   )
-  const focal = FOCAL * Math.max(reading.size.width, reading.size.height)
-  const there = mmPerPx + (offset.mm + behind) / focal
+  const { px: focal, sdShare: focalSd } = focalOf(reading.size, reading.focalPx)
+  const middle = (mmPerPx + offset.mm / focal) * (reading.tie?.factor ?? 1)
+  const there = middle + behind / focal
   const edge = Math.hypot(corners[1].x - corners[0].x, corners[1].y - corners[0].y)
   // Four edges, two ends each, share the residual.
   const card = Math.hypot(EDGE_SHARE, residualPx / edge / 2)
-  const lens = FOCAL_SD * (offset.mm + behind)
+  const lens = focalSd * (offset.mm + behind)
   const depth = Math.hypot(offset.sd, spread, lens) / focal / there
+  const points = Math.hypot(spread, focalSd * behind) / focal / there
   const name = kind === 'sheet' ? 'sheet' : 'card'
   const words = place === 'waist' ? `${name} hung at the waist` : `${name} held in the hand`
-  return { mmPerPx: there, sdShare: Math.hypot(card, depth), words }
+  const own = Math.hypot(card, depth)
+  const sdShare = reading.tie ? Math.min(own, Math.hypot(reading.tie.sdShare, points)) : own
+  return { mmPerPx: there, sdShare, words }
 }
 
 /** Where the card is: in a hand when a wrist is near it and it lies outside the trunk's middle. */
@@ -145,7 +149,10 @@ export function cardPlace(reading: ViewReading): CardPlace {
   const frame = bodyFrame(reading.person.joints)
   if (!frame) return 'waist'
   const centre = centreOf(reading.card.card.corners)
-  const wrists = [reading.person.joints.left_wrist, reading.person.joints.right_wrist]
+  const { left_wrist, right_wrist } = reading.person.joints
+  // From the side the far hand hangs behind a card on the near hip and does not hold it.
+  const nearWrist = reading.facing === -1 ? left_wrist : right_wrist
+  const wrists = reading.view === 'side' ? [nearWrist] : [left_wrist, right_wrist]
   const near = wrists.some(
     (wrist) =>
       wrist && Math.hypot(wrist.at.x - centre.x, wrist.at.y - centre.y) < IN_HAND * frame.torso,

@@ -8,9 +8,13 @@ const STARTS: readonly number[] = [0x811c9dc5, 0x1234567, 0x89abcdef, 0x2468ace1
 
 /** 32 hex digits. */
 export function contentId(text: string): string {
-  return STARTS.map((start) => {
-    let hash = start
-    for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), PRIME)
-    return (hash >>> 0).toString(16).padStart(8, '0')
-  }).join('')
+  let [a = 0, b = 0, c = 0, d = 0] = STARTS
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i)
+    a = Math.imul(a ^ code, PRIME)
+    b = Math.imul(b ^ code, PRIME)
+    c = Math.imul(c ^ code, PRIME)
+    d = Math.imul(d ^ code, PRIME)
+  }
+  return [a, b, c, d].map((hash) => (hash >>> 0).toString(16).padStart(8, '0')).join('')
 }

@@ -13,7 +13,7 @@ import { stampWords, stamped, twoOnOne, type Page } from './page.ts'
 import { readingPaper } from './paper.ts'
 import { pieceDrawing } from './piece-drawing.ts'
 import { smallFigure, type DrawingScale, type Figure } from './scaled-drawing.ts'
-import { sheetPlan } from './sheet-plan.ts'
+import { sheetPlan, type SheetPlan } from './sheet-plan.ts'
 import type { SheetWords } from './sheet-words.ts'
 import { NOT_CONFIRMED } from './standing.ts'
 import { figureRoom, stepsPages } from './steps-pages.ts'
@@ -46,13 +46,19 @@ export type DraftPages =
     }
   | { readonly ok: false; readonly reason: string }
 
-export function draftPages(draft: Draft, words: SheetWords, face: Face): DraftPages {
+/** `plan` is what `sheetPlan` gave for the same draft and words, where it was asked before. */
+export function draftPages(
+  draft: Draft,
+  words: SheetWords,
+  face: Face,
+  plan?: SheetPlan,
+): DraftPages {
   const confirmed = draft.body.standing === 'confirmed'
   const kind = words.kind ?? (confirmed ? 'cutting' : 'preview')
   const refusal = kind === 'cutting' ? whyNotCut(draft, words.units) : undefined
   if (refusal !== undefined) return { ok: false, reason: refusal }
   const wanted = words.drawings ?? USUAL_DRAWINGS
-  const laid = sheetPlan(draft, words)
+  const laid = plan ?? sheetPlan(draft, words)
   if (!laid.ok) return laid
   const halves = wanted.includes('half') ? sheetPlan(draft, words, 2) : undefined
   if (halves?.ok === false) return halves

@@ -17,20 +17,32 @@ export const PDF_LAYERS = {
 export type PdfLayer = keyof typeof PDF_LAYERS
 export const PDF_LAYER_IDS = Object.keys(PDF_LAYERS) as readonly PdfLayer[]
 
-const CUTTING: readonly string[] = ['cutting', 'notch', 'clip'] satisfies readonly (
-  LineName | 'clip'
-)[]
-const SEAM: readonly string[] = ['seam', 'fold', 'stayStitch'] satisfies readonly (
-  LineName | 'stayStitch'
-)[]
-const WORDS: readonly LineName[] = ['bracket', 'grain']
+/** Every line of a drawing has its layer; lines of a page alone are furniture wherever they stand. */
+const LAYER_OF: Readonly<Record<LineName, PdfLayer>> = {
+  cutting: 'cutting',
+  notch: 'cutting',
+  clip: 'cutting',
+  seam: 'seam',
+  fold: 'seam',
+  stayStitch: 'seam',
+  dart: 'inner',
+  dartMiddle: 'inner',
+  inner: 'inner',
+  level: 'inner',
+  plumb: 'inner',
+  point: 'inner',
+  grain: 'words',
+  bracket: 'words',
+  trim: 'furniture',
+  cross: 'furniture',
+  square: 'furniture',
+  map: 'furniture',
+  hair: 'furniture',
+}
 
-/** The layer of a mark; undefined where it always shows. Lines not named lie inside the piece. */
+/** The layer of a mark; undefined where it always shows. */
 export function layerOf(mark: Mark, part: Layer['part']): PdfLayer | undefined {
   if (part !== 'drawing') return part
-  if (mark.kind === 'text') return 'words'
-  const line = mark.line
-  if (line === undefined || WORDS.includes(line)) return 'words'
-  if (CUTTING.includes(line)) return 'cutting'
-  return SEAM.includes(line) ? 'seam' : 'inner'
+  if (mark.kind === 'text' || mark.line === undefined) return 'words'
+  return LAYER_OF[mark.line]
 }

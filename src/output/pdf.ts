@@ -20,6 +20,7 @@ import { PAPERS, type PaperId } from './paper.ts'
 import { pageContent, POINTS_PER_MM, type PdfFace } from './pdf-content.ts'
 import { PDF_LAYERS, PDF_LAYER_IDS, type PdfLayer } from './pdf-layers.ts'
 import { plainPage, type PlainSheet } from './plain-page.ts'
+import type { SheetPlan } from './sheet-plan.ts'
 import type { SheetWords } from './sheet-words.ts'
 import type { TilePlan } from './tiles.ts'
 
@@ -41,23 +42,35 @@ export type PdfMade =
   | { readonly ok: false; readonly reason: string }
 
 /** All sheets of a draft; refuses with a sentence where they must not be cut from. */
-export async function draftPdf(draft: Draft, words: PdfWords): Promise<PdfMade> {
+export async function draftPdf(
+  draft: Draft,
+  words: PdfWords,
+  /** From `sheetPlan` of the same draft and words, where the sheets were laid out before. */
+  plan?: SheetPlan,
+): Promise<PdfMade> {
   const { doc, font, face } = await begun(words.font)
-  const made = draftPages(draft, words, face)
+  const made = draftPages(draft, words, face, plan)
   if (!made.ok) return made
   const bytes = await finished(doc, font, face, made.pages, made.title)
   return { ok: true, bytes, sheets: made.pages.length, tiled: made.tiled, plan: made.plan }
 }
 
 /** A sheet of plain marks at true scale, on one page. */
-export async function markerSheetPdf(
+export const markerSheetPdf = (
   sheet: PlainSheet,
   paper: PaperId,
   fontBytes: Uint8Array,
   title = 'Sheet of marks',
+): Promise<Uint8Array> => pagesPdf(() => [plainPage(sheet, PAPERS[paper])], fontBytes, title)
+
+/** Any pages as a file; the face they are set in is handed to what makes them. */
+export async function pagesPdf(
+  make: (face: PdfFace) => readonly Page[],
+  fontBytes: Uint8Array,
+  title: string,
 ): Promise<Uint8Array> {
   const { doc, font, face } = await begun(fontBytes)
-  return finished(doc, font, face, [plainPage(sheet, PAPERS[paper])], title)
+  return finished(doc, font, face, make(face), title)
 }
 
 /** One layer that a reader can hide (ISO 32000-1, 8.11.2). */
@@ -76,12 +89,29 @@ async function begun(
   const doc = await PDFDocument.create({ updateMetadata: false })
   doc.registerFontkit(fontkit)
   const font = await doc.embedFont(bytes, { subset: true, customName: FACE_NAME })
+  // Setting a text is slow and words come again and again: each is set once.
+  const wide = remembered((word) => font.widthOfTextAtSize(word, 1))
+  const space = wide(' ')
   const face: PdfFace = {
     key: FACE_KEY,
-    width: (text, size) => font.widthOfTextAtSize(text, size),
-    encoded: (text) => font.encodeText(text).toString(),
+    width: (text, size) => {
+      const words = text.split(' ')
+      return size * words.reduce((sum, word) => sum + wide(word), space * (words.length - 1))
+    },
+    encoded: remembered((text) => font.encodeText(text).toString()),
   }
   return { doc, font, face }
+}
+
+function remembered<T>(make: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>()
+  return (text) => {
+    const found = known.get(text)
+    if (found !== undefined) return found
+    const made = make(text)
+    known.set(text, made)
+    return made
+  }
 }
 
 async function finished(

@@ -49,8 +49,16 @@ export interface Pattern {
   /** The farthest of them. */
   readonly wide: number
   readonly high: number
+  /** Squares of cloth on these sheets, whatever the shift. */
+  readonly cloth: number
   /** Pairs of x, y in squares, by rows. */
   readonly shifts: readonly number[]
+}
+/** The cloth of each row of squares: row r has the runs from starts[r] to starts[r + 1]. */
+export interface Runs {
+  readonly starts: Int32Array
+  /** First and last square of each run, in turn. */
+  readonly ends: Int32Array
 }
 export interface Shape {
   readonly turn: Quarter
@@ -59,8 +67,7 @@ export interface Shape {
   /** Squares of the frame. */
   readonly width: number
   readonly height: number
-  /** For each row of squares the runs of cloth: first, last, first, last. */
-  readonly body: readonly (readonly number[])[]
+  readonly body: Runs
   readonly patterns: readonly Pattern[]
 }
 
@@ -85,7 +92,7 @@ export function shapeOf(input: TileInput, turn: Quarter, grid: Grid): Shape {
     draw(body, frame, run, CLEAR / 2)
   }
   if (!input.ink) fill(drawn, frame, ring)
-  const patterns = patternsOf(drawn, frame).filter((p) => !input.whole || p.rows.length === 1)
+  const patterns = patternsOf(drawn, body, frame).filter((p) => !input.whole || p.rows.length === 1)
   return { turn, corner, width, height, body: runsOf(body, width, height), patterns }
 }
 
@@ -119,14 +126,18 @@ function draw(bits: Uint8Array, frame: Frame, run: readonly Point[], near: numbe
 
 /** Squares whose middle lies inside, by the even–odd rule. */
 function fill(bits: Uint8Array, { corner, width, height, grid }: Frame, ring: Ring): void {
-  for (let r = 0; r < height; r++) {
-    const y = corner.y + (r + 0.5) * grid.height
-    const met = ring
-      .flatMap((a, i) => {
-        const b = ring[(i + 1) % ring.length] ?? a
-        return a.y > y === b.y > y ? [] : [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)]
-      })
-      .sort((a, b) => a - b)
+  const crossed: number[][] = Array.from({ length: height }, () => [])
+  ring.forEach((a, i) => {
+    const b = ring[(i + 1) % ring.length] ?? a
+    const [upper, lower] = a.y < b.y ? [a, b] : [b, a]
+    const rowOf = (y: number): number => Math.ceil((y - corner.y) / grid.height - 0.5)
+    for (let r = Math.max(0, rowOf(upper.y)); r < Math.min(height, rowOf(lower.y)); r++) {
+      const y = corner.y + (r + 0.5) * grid.height
+      crossed[r]?.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y))
+    }
+  })
+  for (const [r, met] of crossed.entries()) {
+    met.sort((a, b) => a - b)
     for (let i = 0; i + 1 < met.length; i += 2) {
       const first = Math.ceil(((met[i] ?? 0) - corner.x) / grid.width - 0.5)
       const last = Math.floor(((met[i + 1] ?? 0) - corner.x) / grid.width - 0.5)
@@ -135,57 +146,102 @@ function fill(bits: Uint8Array, { corner, width, height, grid }: Frame, ring: Ri
   }
 }
 
-function runsOf(bits: Uint8Array, width: number, height: number): number[][] {
-  return Array.from({ length: height }, (_, r) => {
-    const runs: number[] = []
+function runsOf(bits: Uint8Array, width: number, height: number): Runs {
+  const starts = new Int32Array(height + 1)
+  const ends: number[] = []
+  for (let r = 0; r < height; r++) {
+    starts[r] = ends.length
     for (let x = 0; x < width; x++) {
       if (bits[r * width + x] !== 1) continue
       const begin = x
       while (x + 1 < width && bits[r * width + x + 1] === 1) x += 1
-      runs.push(begin, x)
+      ends.push(begin, x)
     }
-    return runs
-  })
+  }
+  starts[height] = ends.length
+  return { starts, ends: Int32Array.from(ends) }
 }
 
-function patternsOf(drawn: Uint8Array, { width, height, grid }: Frame): Pattern[] {
-  // How many drawn squares lie above and left of each corner: any rectangle in four look-ups.
+/** How many marked squares lie above and left of each corner: any rectangle in four look-ups. */
+function sumsOf(bits: Uint8Array, width: number, height: number): Int32Array {
   const wide = width + 1
   const sums = new Int32Array(wide * (height + 1))
   for (let y = 0; y < height; y++)
     for (let x = 0, row = 0; x < width; x++) {
-      row += drawn[y * width + x] ?? 0
+      row += bits[y * width + x] ?? 0
       sums[(y + 1) * wide + x + 1] = (sums[y * wide + x + 1] ?? 0) + row
     }
-  const sum = (x: number, y: number): number => sums[y * wide + x] ?? 0
+  return sums
+}
+
+/** Sheets are told apart by one bit each; a number holds this many exactly. */
+const EXACT_BITS = 52
+
+function patternsOf(drawn: Uint8Array, body: Uint8Array, frame: Frame): Pattern[] {
+  const { width, height, grid } = frame
   const { across, down } = grid
-  const found = new Map<string, { columns: number[]; rows: number[]; shifts: number[] }>()
+  const [ink, cloth] = [sumsOf(drawn, width, height), sumsOf(body, width, height)]
+  const sides = [Math.ceil(width / across) + 1, Math.ceil(height / down) + 1] as const
+  if (sides[0] * sides[1] > EXACT_BITS && sides[0] > EXACT_BITS)
+    throw new Error(`tiles: a piece ${sides[0]} sheets wide`)
+  const long = sides[0] * sides[1] > EXACT_BITS
+  const found = new Map<number | string, { shifts: number[]; cloth: number }>()
   for (let sy = 0; sy < down; sy++)
     for (let sx = 0; sx < across; sx++) {
-      const columns: number[] = []
-      const rows: number[] = []
-      let key = ''
+      let [key, name, taken] = [0, '', 0]
       for (let r = 0, top = 0; top < height; r++) {
         const bottom = Math.min(height, (r + 1) * down - sy)
+        const [high, low] = [top * (width + 1), bottom * (width + 1)]
+        let mask = 0
         for (let c = 0, left = 0; left < width; c++) {
           const right = Math.min(width, (c + 1) * across - sx)
-          const inside = sum(right, bottom) - sum(left, bottom) - sum(right, top) + sum(left, top)
+          const inside =
+            (ink[low + right] ?? 0) -
+            (ink[low + left] ?? 0) -
+            (ink[high + right] ?? 0) +
+            (ink[high + left] ?? 0)
           if (inside > 0) {
-            columns.push(c)
-            rows.push(r)
-            key += `${r},${c} `
+            mask += 2 ** c
+            taken +=
+              (cloth[low + right] ?? 0) -
+              (cloth[low + left] ?? 0) -
+              (cloth[high + right] ?? 0) +
+              (cloth[high + left] ?? 0)
           }
           left = right
         }
+        if (long) name += `${mask} `
+        else key += mask * 2 ** (sides[0] * r)
         top = bottom
       }
-      const same = found.get(key)
-      if (same) same.shifts.push(sx, sy)
-      else found.set(key, { columns, rows, shifts: [sx, sy] })
+      const own = long ? name : key
+      const same = found.get(own)
+      if (same) {
+        same.shifts.push(sx, sy)
+        same.cloth = Math.min(same.cloth, taken)
+      } else found.set(own, { shifts: [sx, sy], cloth: taken })
     }
-  return [...found.values()].map((p) => ({
-    ...p,
-    wide: Math.max(...p.columns),
-    high: Math.max(...p.rows),
-  }))
+  return [...found].map(([key, pattern]) => patternOf(key, sides[0], pattern))
+}
+
+/** The sheets a key stands for. */
+function patternOf(
+  key: number | string,
+  side: number,
+  { shifts, cloth }: { shifts: readonly number[]; cloth: number },
+): Pattern {
+  const masks =
+    typeof key === 'string'
+      ? key.trim().split(' ').map(Number)
+      : Array.from(
+          { length: Math.ceil(EXACT_BITS / side) },
+          (_, r) => Math.floor(key / 2 ** (side * r)) % 2 ** side,
+        )
+  const cells = masks.flatMap((mask, row) =>
+    Array.from({ length: side }, (_, column) => ({ row, column })).filter(
+      ({ column }) => Math.floor(mask / 2 ** column) % 2 === 1,
+    ),
+  )
+  const [columns, rows] = [cells.map((c) => c.column), cells.map((c) => c.row)]
+  return { columns, rows, wide: Math.max(...columns), high: Math.max(...rows), cloth, shifts }
 }

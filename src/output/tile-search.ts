@@ -5,7 +5,7 @@
  * 1976), because the tightest place for the first piece may leave the worst room for the next.
  * Everything is counted and ordered, nothing drawn by lot: the same pieces lie the same way.
  */
-import type { Grid, Shape } from './tile-raster.ts'
+import type { Grid, Pattern, Runs, Shape } from './tile-raster.ts'
 
 /** A shape with its frame's corner at these squares of the board; may be negative. */
 export interface Laid {
@@ -21,17 +21,22 @@ export interface Laying {
   readonly count: number
 }
 
-/** Beginnings carried on. More finds no fewer sheets on the invented bodies. Measured. */
-const CARRIED = 24
+/**
+ * Beginnings carried on, fewer where there are many pieces. More finds no fewer sheets on the
+ * invented bodies. Measured.
+ */
+const CARRIED = { most: 24, least: 6, pieces: 60 } as const
 /** Ways of going on that are kept of one beginning. */
 const BRANCHES = 8
 /** A way that costs so many sheets more than the best may still end better. */
 const SLACK = 1
 /** Rows and columns of sheets that are looked at; the start lies in the middle. */
-const FIELD = 128
+const FIELD = 64
 
 interface State extends Laying {
   readonly used: Uint8Array
+  /** Squares of each sheet that carry cloth. */
+  readonly taken: Uint32Array
   readonly left: number
   readonly right: number
   readonly top: number
@@ -42,6 +47,8 @@ interface State extends Laying {
 export function fewestSheets(shapes: readonly (readonly Shape[])[], grid: Grid): Laying {
   const size = (i: number): number => bodySize(shapes[i]?.[0])
   const order = shapes.map((_, i) => i).sort((a, b) => size(b) - size(a) || a - b)
+  const share = Math.floor(CARRIED.pieces / shapes.length)
+  const carried = Math.max(CARRIED.least, Math.min(CARRIED.most, share))
   let states: State[] = [BARE]
   for (const [n, index] of order.entries()) {
     // A half turn of the first piece only turns the whole board, so two turns are enough for it.
@@ -55,20 +62,23 @@ export function fewestSheets(shapes: readonly (readonly Shape[])[], grid: Grid):
     })
     if (next.length === 0) throw new Error(`tiles: piece ${index} has no place on the field`)
     next.sort(better)
-    states = next.filter((s) => s.count <= least + SLACK).slice(0, CARRIED)
+    states = next.filter((s) => s.count <= least + SLACK).slice(0, carried)
   }
   const best = states[0]
   if (!best) throw new Error('tiles: nothing to lay out')
   return { laid: best.laid, count: best.count }
 }
 
-const bodySize = (shape: Shape | undefined): number =>
-  shape?.body.reduce((sum, runs) => sum + runs.reduce((s, v, i) => s + (i % 2 ? v : -v), 0), 0) ?? 0
+const bodySize = (shape: Shape | undefined): number => {
+  const ends = shape ? [...shape.body.ends] : []
+  return ends.reduce((sum, end, i) => sum + (i % 2 ? end + 1 : -end), 0)
+}
 
 const BARE: State = {
   laid: [],
   count: 0,
   used: new Uint8Array(FIELD * FIELD),
+  taken: new Uint32Array(FIELD * FIELD),
   ...{ left: 0, right: -1, top: 0, bottom: -1 },
 }
 
@@ -84,11 +94,24 @@ const lowest = (s: State): number => Math.max(...s.laid.map((l) => l.y + l.shape
 
 interface Way {
   readonly cost: number
-  readonly spread: number
+  /** Cheapest first, then the smallest board, then the least turned. */
+  readonly order: number
   readonly way: number
   readonly pattern: number
   readonly row: number
   readonly column: number
+}
+const orderOf = (cost: number, board: number, way: number): number =>
+  (cost * FIELD * FIELD + board) * 4 + way
+
+/** The sheets of a pattern as steps on the field from the one it begins on. */
+const OFFSETS = new WeakMap<Pattern, Int32Array>()
+function offsetsOf(pattern: Pattern): Int32Array {
+  const known = OFFSETS.get(pattern)
+  if (known) return known
+  const made = Int32Array.from(pattern.rows, (r, i) => r * FIELD + (pattern.columns[i] ?? 0))
+  OFFSETS.set(pattern, made)
+  return made
 }
 
 /** `most` is how many new sheets are still worth a look. */
@@ -100,34 +123,44 @@ function waysOn(
   most: number,
 ): State[] {
   const first = state.right < state.left
+  const sheet = grid.across * grid.down
   const all: Way[] = []
+  // Wherever nothing lies the piece can always go.
+  const free = Math.min(...ways.flatMap((w) => w.patterns.map((p) => p.rows.length)))
+  const limit = Math.min(most, free + SLACK)
+  const { used, taken } = state
   for (const [way, shape] of ways.entries())
-    for (const [pattern, { rows, columns, high, wide }] of shape.patterns.entries()) {
+    for (const [pattern, own] of shape.patterns.entries()) {
+      const { high, wide, cloth } = own
+      const offsets = offsetsOf(own)
+      const room = offsets.length * sheet - cloth
       const [r0, r1] = first ? [0, 0] : onField(state.top - high - 1, state.bottom + 1, high)
       const [c0, c1] = first ? [0, 0] : onField(state.left - wide - 1, state.right + 1, wide)
       for (let row = r0; row <= r1; row++)
         for (let column = c0; column <= c1; column++) {
-          let cost = 0
-          for (let i = 0; i < rows.length; i++)
-            if (state.used[cellOf(row + (rows[i] ?? 0), column + (columns[i] ?? 0))] === 0)
-              cost += 1
-          if (cost > most) continue
-          const over = {
-            left: first ? column : Math.min(state.left, column),
-            right: Math.max(state.right, column + wide),
-            top: first ? row : Math.min(state.top, row),
-            bottom: Math.max(state.bottom, row + high),
+          const from = cellOf(row, column)
+          let [cost, full] = [0, 0]
+          for (let i = 0; i < offsets.length && cost <= limit; i++) {
+            const cell = from + (offsets[i] ?? 0)
+            cost += 1 - (used[cell] ?? 1)
+            full += taken[cell] ?? 0
           }
-          all.push({ cost, spread: spread(over), way, pattern, row, column })
+          // Too dear, or less room left on these sheets than the piece takes of them.
+          if (cost > limit || full > room) continue
+          const board = first
+            ? (high + 1) * (wide + 1)
+            : (Math.max(state.right, column + wide) - Math.min(state.left, column) + 1) *
+              (Math.max(state.bottom, row + high) - Math.min(state.top, row) + 1)
+          all.push({ cost, order: orderOf(cost, board, way), way, pattern, row, column })
         }
     }
-  all.sort((a, b) => a.cost - b.cost || a.spread - b.spread || a.way - b.way)
+  all.sort((a, b) => a.order - b.order)
   const found: State[] = []
   for (const option of all) {
     if (option.cost > (found[0]?.count ?? Infinity) - state.count + SLACK) break
     for (const [x, y] of freeShifts(state, ways, option, grid, first))
-      found.push(laidOn(state, ways, option, index, x, y))
-    if (found.length >= (first ? CARRIED * 4 : BRANCHES)) break
+      found.push(laidOn(state, ways, option, index, x, y, grid))
+    if (found.length >= (first ? CARRIED.most * 4 : BRANCHES)) break
   }
   return found
 }
@@ -185,31 +218,35 @@ function blockedUntil(
     const from = Math.max(y, other.y)
     const to = Math.min(y + shape.height, other.y + other.shape.height)
     for (const step of [STRIDE, 1]) {
-      let onward = x
-      for (let r = from; r < to; r += step)
-        onward = clearOf(onward, shape.body[r - y], other.x, other.shape.body[r - other.y])
+      const onward = clearOf(x, shape.body, from - y, other, from - other.y, to - from, step)
       if (onward > x) return onward
     }
   }
   return undefined
 }
 
-/** The least place from x on at which two rows of cloth lie apart, the second held fast. */
+/** The least place from x on at which no two rows of cloth that were looked at lie together. */
 function clearOf(
   x: number,
-  own: readonly number[] | undefined,
-  fixed: number,
-  its: readonly number[] | undefined,
+  own: Runs,
+  ownRow: number,
+  { x: fixed, shape: { body: its } }: Laid,
+  itsRow: number,
+  rows: number,
+  step: number,
 ): number {
-  if (!own || !its) return x
   let onward = x
-  for (let i = 0; i < own.length; i += 2)
-    for (let k = 0; k < its.length; k += 2) {
-      const a = own[i] ?? 0
-      const end = fixed + (its[k + 1] ?? 0)
-      if (onward + a <= end && fixed + (its[k] ?? 0) <= onward + (own[i + 1] ?? 0))
-        onward = end + 1 - a
-    }
+  for (let r = 0; r < rows; r += step) {
+    const [i0, i1] = [own.starts[ownRow + r] ?? 0, own.starts[ownRow + r + 1] ?? 0]
+    const [k0, k1] = [its.starts[itsRow + r] ?? 0, its.starts[itsRow + r + 1] ?? 0]
+    for (let i = i0; i < i1; i += 2)
+      for (let k = k0; k < k1; k += 2) {
+        const first = own.ends[i] ?? 0
+        const end = fixed + (its.ends[k + 1] ?? 0)
+        const meets = fixed + (its.ends[k] ?? 0) <= onward + (own.ends[i + 1] ?? 0)
+        if (meets && onward + first <= end) onward = end + 1 - first
+      }
+  }
   return onward
 }
 
@@ -220,6 +257,7 @@ function laidOn(
   index: number,
   x: number,
   y: number,
+  grid: Grid,
 ): State {
   const shape = ways[way]
   const touched = shape?.patterns[pattern]
@@ -237,6 +275,30 @@ function laidOn(
     top = Math.min(top, row + r)
     bottom = Math.max(bottom, row + r)
   })
+  const taken = withTaken(state.taken, shape, x, y, grid)
   const laid = [...state.laid, { index, shape, x, y }]
-  return { laid, count, used, left, right, top, bottom }
+  return { laid, count, used, taken, left, right, top, bottom }
+}
+
+function withTaken(
+  taken: Uint32Array,
+  { body, height }: Shape,
+  x: number,
+  y: number,
+  { across, down }: Grid,
+): Uint32Array {
+  const now = taken.slice()
+  for (let r = 0; r < height; r++) {
+    const row = Math.floor((y + r) / down)
+    for (let i = body.starts[r] ?? 0; i < (body.starts[r + 1] ?? 0); i += 2) {
+      const [first, last] = [x + (body.ends[i] ?? 0), x + (body.ends[i + 1] ?? 0)]
+      for (let column = Math.floor(first / across); column * across <= last; column++) {
+        const from = Math.max(first, column * across)
+        const to = Math.min(last, (column + 1) * across - 1)
+        const cell = cellOf(row, column)
+        now[cell] = (now[cell] ?? 0) + to - from + 1
+      }
+    }
+  }
+  return now
 }

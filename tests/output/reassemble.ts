@@ -55,25 +55,25 @@ function clipped(a: Spot, b: Spot, [x, y, w, h]: readonly number[]): Chord | und
   return from < to ? [at(from), at(to)] : undefined
 }
 
-/** Every seam line of the draft as the plan lays it, in short chords. */
+/** Every seam line of the draft as often as the plan lays it, in short chords. */
 export const outlines = (draft: Draft, plan: TilePlan): Chord[] =>
-  draft.pieces.flatMap((piece) => {
-    const placing = plan.placed.find((p) => p.name === piece.id)
-    if (!placing) throw new Error(`${piece.id} is not placed`)
-    const [c, s] = [Math.cos((placing.turn * Math.PI) / 2), Math.sin((placing.turn * Math.PI) / 2)]
+  plan.placed.flatMap(({ name, turn, by }) => {
+    const piece = draft.pieces.find((p) => p.id === name)
+    if (!piece) throw new Error(`${name} is no piece of the draft`)
+    const [c, s] = [Math.cos((turn * Math.PI) / 2), Math.sin((turn * Math.PI) / 2)]
     return piece.edges
       .filter((e) => e.role !== 'fold')
       .flatMap((e) =>
         chordsOf(
           flatten(e.path, 0.005).map((p) => ({
-            x: p.x * c - p.y * s + placing.by.x,
-            y: p.x * s + p.y * c + placing.by.y,
+            x: p.x * c - p.y * s + by.x,
+            y: p.x * s + p.y * c + by.y,
           })),
         ),
       )
   })
 
-/** Nothing is missing (every spot wanted is there), nothing is added, and all is as long. */
+/** What is missing (a spot wanted that is not there), what is added, and the difference in length. */
 export function compared(got: readonly Chord[], wanted: readonly Chord[]) {
   const spots = wanted.flatMap(([a, b]) =>
     a && b ? [a, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }] : [],

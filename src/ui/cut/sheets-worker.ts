@@ -3,9 +3,10 @@
  * data; its confirmed numbers are made again from their tape readings, so nothing is cut from a
  * number that the tape did not give. Nothing leaves the device.
  */
+import type { Draft } from '../../draft/draft.ts'
 import { correctedDraft } from '../../fitting/apply.ts'
 import { parseConfirmed } from '../../measurements/confirmed.ts'
-import { sheetPlan } from '../../output/sheet-plan.ts'
+import { sheetPlan, type PlanWords, type SheetPlan } from '../../output/sheet-plan.ts'
 import { printedFace } from '../parts/printed-face.ts'
 import type { SheetsAnswer, SheetsOrder } from './sheets.ts'
 
@@ -15,21 +16,23 @@ async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
   const { draft } = correctedDraft(order.garment, parsed.body, order.choices, order.corrections)
   const { paper, allowances, units, round, garmentName, date, scale, drawings } = order
   const words = { paper, allowances, round, garmentName, ...(scale ? { scale } : {}) }
-  if (order.want === 'plan') {
-    const laid = sheetPlan(draft, words)
-    return laid.ok ? { ok: true, plan: laid.plan } : laid
-  }
+  const laid = laidOut(draft, order, words)
+  if (order.want === 'plan') return laid.ok ? { ok: true, plan: laid.plan } : laid
   const font = await printedFace()
   if (!font) return { ok: false, reason: NO_TYPE }
   const { draftPdf } = await import('../../output/pdf.ts')
-  const made = await draftPdf(draft, {
-    ...words,
-    units,
-    date,
-    font,
-    ...(drawings ? { drawings } : {}),
-  })
+  const more = drawings ? { drawings } : {}
+  const made = await draftPdf(draft, { ...words, units, date, font, ...more }, laid)
   return made.ok ? { ...made, bytes: new Uint8Array(made.bytes) } : made
+}
+
+/** The plan she sees on the map, kept for the PDF of the same order. */
+let last: { readonly order: string; readonly laid: SheetPlan } | undefined
+function laidOut(draft: Draft, order: SheetsOrder, words: PlanWords): SheetPlan {
+  const { want: _, drawings: __, ...same } = order
+  const text = JSON.stringify(same)
+  if (last?.order !== text) last = { order: text, laid: sheetPlan(draft, words) }
+  return last.laid
 }
 
 const NO_TYPE =

@@ -114,8 +114,8 @@ export class PhotoDesk {
       if (reading && this.card === 'sheet') this.#show(reading)
       this.view = VIEWS.find((v) => this.photo(v)) ?? view
     }
-    const names = VIEWS.filter((view) => shots[view]).map((view) => VIEW_WORDS[view])
-    this.status = names.length > 0 ? `${names.join(', ')}: on the table.` : ''
+    const count = VIEWS.filter((view) => shots[view]).length
+    if (count > 0) this.status = `${count} of 3 taken here, on the table.`
   }
 
   /** The photo as it is kept: with the head covered in its pixels, unless she switched that off. */
