@@ -6,15 +6,15 @@
  */
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
-import { OFFSET_ERROR } from '../geometry/offset.ts'
-import type { Path } from '../geometry/path.ts'
-import type { Point } from '../geometry/point.ts'
+import { pathEnd, pathStart, type Path } from '../geometry/path.ts'
+import { distance, type Point } from '../geometry/point.ts'
 import { project } from '../geometry/project.ts'
 import { selfIntersections } from '../geometry/self-intersection.ts'
 import { at } from '../geometry/segment.ts'
 import { EDGE_WORDS, type Edge, type EdgeName, type Piece } from '../draft/piece.ts'
 import { clips, type Clip, type ClippedEdge } from './clip.ts'
-import { met, type CutEdge, type MovedEdge } from './cut-corners.ts'
+import { blunted, met, type CutEdge, type MovedEdge } from './cut-corners.ts'
+import type { Mouth } from './dart-cap.ts'
 import { edgeCut, type DartEnd } from './edge-cut.ts'
 import { allowancesFor, MUSLIN_FINISHES } from './finishes.ts'
 import { mouthsOn, runsBeside } from './mouth.ts'
@@ -102,18 +102,21 @@ export type CuttingLine =
 /** @param hemDepth finished depth of a hem that is turned twice; without it the hem is turned once */
 export function cuttingLine(piece: Piece, allowances: Allowances, hemDepth?: Mm): CuttingLine {
   const runs: MovedEdge[] = []
-  for (const edge of piece.edges) {
+  for (const [i, edge] of piece.edges.entries()) {
     const by = allowanceOf(piece, edge, allowances)
-    const cut = edgeCut(piece, edge, by)
+    const { path, blunt } = blunted(piece.edges, i, by)
+    const cut = edgeCut(piece, { ...edge, path }, by)
     if (!cut) return refused(edge.name)
-    runs.push({ edge, by, cut })
+    runs.push({ edge, by, cut, blunt })
   }
   const edges = met(piece, runs, hemDepth)
   const path = edges.flatMap((e) => e.path)
   const crossed = selfIntersections(path)[0]
   if (crossed) return refused(nearestEdge(edges, crossed))
-  const eaten = runs.find(({ edge, by }) => eatsItself(edge, edges, by))
-  if (eaten) return refused(eaten.edge.name)
+  const short = runs.find((run, i) =>
+    fallsShort(run, edges[i]?.path ?? [], mouthsOn(piece, run.edge)),
+  )
+  if (short) return refused(short.edge.name)
   const darts = runs.flatMap((r) => r.cut.darts)
   const by = (edge: Edge): Mm => allowanceOf(piece, edge, allowances)
   const hollow = clipped(piece, edges, by)
@@ -152,21 +155,29 @@ function clipped(
 }
 
 /**
- * Where a hollow curve is tighter than its allowance, the moved line turns back towards the seam
- * without always crossing itself: then some of it lies nearer to the seam than the allowance.
+ * Does any of an edge's cutting line lie nearer to its seam line than its allowance? So it is
+ * where a bend or a corner cannot be cut as asked. Past the ends of the edge the corner decides.
  */
-function eatsItself(own: Edge, edges: readonly CutEdge[], by: number): boolean {
-  // Only a hollow bend nearly as tight as the allowance can be eaten.
-  if (by === 0 || tightest(own.path).hollow > 2 * by) return false
-  const cut = edges.find((e) => e.name === own.name)?.path ?? []
-  return cut
-    .filter((s) => s.kind !== 'line')
-    .some((s) =>
-      [0.25, 0.5, 0.75].some((t) => project(own.path, at(s, t)).distance < by - TOO_NEAR),
-    )
+function fallsShort({ edge, by }: MovedEdge, cut: Path, mouths: readonly Mouth[]): boolean {
+  // Only beside a hollow bend nearly as tight as the allowance is any of it lost.
+  if (by === 0 || tightest(edge.path).hollow > 2 * by) return false
+  const atMouth = (p: Point): boolean =>
+    mouths.some((m) => Math.min(distance(p, m.first), distance(p, m.second)) < AROUND_MOUTH)
+  const ends = [pathStart(edge.path), pathEnd(edge.path)]
+  return cut.some((s) =>
+    PLACES.some((t) => {
+      const near = project(edge.path, at(s, t))
+      const counts = !ends.some((end) => distance(end, near.at) < AT_END) && !atMouth(near.at)
+      return counts && near.distance < by - TOO_NEAR
+    }),
+  )
 }
-/** Ten times the error of a moved curve. */
-const TOO_NEAR = 10 * OFFSET_ERROR
+const PLACES = [0.1, 0.3, 0.5, 0.7, 0.9]
+/** A quarter of a pencil line; the error of a moved curve is a twentieth of it. */
+const TOO_NEAR = 0.1
+const AT_END = 0.3
+/** The cap of a dart reaches about so far beside its mouth, mm. */
+const AROUND_MOUTH = 30
 
 const refused = (name: EdgeName): CuttingLine => ({
   ok: false,

@@ -16,8 +16,17 @@ import {
   type Path,
   type Place,
 } from '../geometry/path.ts'
-import { add, distance, dot, quarterTurn, scale, subtract, type Point } from '../geometry/point.ts'
-import { line } from '../geometry/segment.ts'
+import {
+  add,
+  cross,
+  distance,
+  dot,
+  quarterTurn,
+  scale,
+  subtract,
+  type Point,
+} from '../geometry/point.ts'
+import { endOf, line } from '../geometry/segment.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import { reflectedPath } from './fold.ts'
 
@@ -35,53 +44,58 @@ export interface Meeting {
   readonly second: Path
 }
 
-/**
- * Which of several crossings is the corner: the one nearest to the seam corner, or the one that
- * comes first along the first edge, where a tight bend was left out between the two.
- */
-export type Pick = 'nearest' | 'first'
-
 /** `first` ends and `second` begins near `corner`; `wide` is the larger of the two allowances. */
-export function meet(
-  first: Path,
-  second: Path,
-  corner: Point,
-  wide: number,
-  pick: Pick = 'nearest',
-): Meeting {
+export function meet(first: Path, second: Path, corner: Point, wide: number): Meeting {
   if (distance(pathEnd(first), pathStart(second)) < SAME_POINT * 100)
     return { first, between: [], second }
   const reach = Math.max(wide, 1) * MITRE_LIMIT
   const on = onward(first, reach)
   const before = reversedPath(onward(reversedPath(second), reach))
-  const met = before
-    .flatMap((s, index) =>
-      crossings(on, s).map((c) => ({ on: c.place, before: { index, t: c.u }, at: c.at })),
-    )
-    .filter((c) => distance(c.at, corner) <= reach)
+  const met = meetings(on, before).filter((c) => distance(c.at, corner) <= reach)
   if (met.length === 0) return cutOff(first, second, wide)
-  const sooner = (a: Place, b: Place): boolean => a.index - b.index + a.t - b.t < 0
-  const taken = met.reduce((a, b) =>
-    (pick === 'first' ? sooner(b.on, a.on) : distance(b.at, corner) < distance(a.at, corner))
-      ? b
-      : a,
-  )
+  const near = met.reduce((a, b) => (distance(b.at, corner) < distance(a.at, corner) ? b : a))
   return {
-    first: splitPath(on, taken.on)[0],
+    first: splitPath(on, near.on)[0],
     between: [],
-    second: splitPath(before, taken.before)[1],
+    second: splitPath(before, near.before)[1],
   }
 }
 
+interface Met {
+  readonly on: Place
+  readonly before: Place
+  readonly at: Point
+}
+
+/** A joint of one path that lies on a line of the other belongs to two segments and may be missed by both. */
+function meetings(on: Path, before: Path): Met[] {
+  const crossed = before.flatMap((s, index): Met[] =>
+    crossings(on, s).map((c) => ({ on: c.place, before: { index, t: c.u }, at: c.at })),
+  )
+  const ownJoints = joints(on, before).map((j): Met => ({ on: j.joint, before: j.place, at: j.at }))
+  const itsJoints = joints(before, on).map((j): Met => ({ on: j.place, before: j.joint, at: j.at }))
+  return [...crossed, ...ownJoints, ...itsJoints]
+}
+
+function joints(path: Path, other: Path): { joint: Place; place: Place; at: Point }[] {
+  const ends = path.slice(0, -1).map((s, index) => ({ joint: { index, t: 1 }, at: endOf(s) }))
+  return other.flatMap((s, index) => {
+    if (s.kind !== 'line') return []
+    const along = subtract(s.to, s.from)
+    const square = dot(along, along)
+    if (square === 0) return []
+    return ends.flatMap(({ joint, at }) => {
+      const gap = subtract(at, s.from)
+      const t = dot(gap, along) / square
+      const off = Math.abs(cross(gap, along)) / Math.sqrt(square)
+      return t >= 0 && t <= 1 && off < SAME_POINT ? [{ joint, place: { index, t }, at }] : []
+    })
+  })
+}
+
 /** Both edges and what lies between them as one path. */
-export function joined(
-  first: Path,
-  second: Path,
-  corner: Point,
-  wide: number,
-  pick: Pick = 'nearest',
-): Path {
-  const met = meet(first, second, corner, wide, pick)
+export function joined(first: Path, second: Path, corner: Point, wide: number): Path {
+  const met = meet(first, second, corner, wide)
   return [...met.first, ...met.between, ...met.second]
 }
 

@@ -93,6 +93,21 @@ export const FINISHES = {
     stuff: ['cloth'],
     source: 'a dressmaking book, 5/8 in, finished 5/16 in; from memory which',
   },
+  armholeSeam: {
+    words: 'armhole seam',
+    allowance: SEAM,
+    turned: NONE,
+    passes: [
+      pass`Sleeve and armhole right sides together, sew ${SEAM} from the edge.`,
+      pass`Sew a second row ${EIGHTH} inside the first under the arm and trim to ${TURN} there.`,
+      pass`Overcast both edges together and press into the sleeve.`,
+    ],
+    suits: ['seam'],
+    only: ['armhole', 'cap'],
+    stuff: ['cloth'],
+    source:
+      '10 to 16 mm, under the arm trimmed to 1/4 in with a double row: a page of garment standards',
+  },
   zip: {
     words: 'seam with a zip',
     allowance: mm(20),

@@ -1,5 +1,5 @@
 /** Which finish each edge gets, and the allowances that follow from it. */
-import { EDGE_WORDS, type EdgeName, type Piece } from '../draft/piece.ts'
+import { EDGE_WORDS, type EdgeName, type EdgeRole, type Piece } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
 import type { Allowances } from './allowance.ts'
 import { finishOf, HEM_DEPTH, type FinishId, type Stuff } from './finish.ts'
@@ -36,19 +36,30 @@ export const CLOTH_FINISHES = finishesWith({
   frontSeam: 'frenchSeam',
   backSeam: 'frenchSeam',
   armhole: 'biasStrip',
-  cap: 'plainSeam',
+  cap: 'armholeSeam',
   sleeveEdge: 'rolledEdge',
   hem: 'doubleFoldHem',
 })
 
-/** The usual finishes for these pieces: an armhole that takes a sleeve is a seam and no edge. */
-export const usualFinishes = (stuff: Stuff, pieces: readonly Piece[]): Finishes =>
-  stuff === 'muslin'
-    ? MUSLIN_FINISHES
-    : {
-        ...CLOTH_FINISHES,
-        ...(pieces.some((p) => p.id === 'sleeve') ? { armhole: 'plainSeam' as const } : {}),
-      }
+/**
+ * The usual finishes for these pieces. An edge that has another role than usual takes one for that
+ * role: an armhole that takes a sleeve, a buttoned centre that is faced.
+ */
+export function usualFinishes(stuff: Stuff, pieces: readonly Pick<Piece, 'edges'>[]): Finishes {
+  const usual = stuff === 'muslin' ? MUSLIN_FINISHES : CLOTH_FINISHES
+  const edges = pieces.flatMap((p) => p.edges)
+  const taken = EDGES.map((name): readonly [EdgeName, FinishId] => {
+    const suits: readonly EdgeRole[] = finishOf(usual[name]).suits
+    const odd = edges.find((e) => e.name === name && e.role !== 'fold' && !suits.includes(e.role))
+    if (!odd || odd.role === 'fold') return [name, usual[name]]
+    return [name, stuff === 'cloth' && name === 'armhole' ? 'armholeSeam' : OTHER[stuff][odd.role]]
+  })
+  return finishesWith(Object.fromEntries(taken))
+}
+const OTHER = {
+  muslin: { seam: 'muslinSeam', edge: 'muslinEdge', hem: 'muslinHem' },
+  cloth: { seam: 'plainSeam', edge: 'facing', hem: 'doubleFoldHem' },
+} as const satisfies Readonly<Record<Stuff, Readonly<Record<Exclude<EdgeRole, 'fold'>, FinishId>>>>
 
 export const allowancesFor = (finishes: Finishes, hemDepth: Mm = HEM_DEPTH): Allowances =>
   Object.fromEntries(

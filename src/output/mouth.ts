@@ -7,7 +7,7 @@ import { project } from '../geometry/project.ts'
 import { splitPath, startTangent, type Path, type Place } from '../geometry/path.ts'
 import type { Point } from '../geometry/point.ts'
 import { line, type Line } from '../geometry/segment.ts'
-import type { AnyDart, Edge, Piece } from '../draft/piece.ts'
+import type { AnyDart, Edge, EdgeDart, Piece } from '../draft/piece.ts'
 import type { FoldsTowards, Mouth } from './dart-cap.ts'
 import { reflectedPath } from './fold.ts'
 
@@ -22,7 +22,7 @@ export interface EdgeMouth extends Mouth {
 export function mouthsOn(piece: Piece, edge: Edge): readonly EdgeMouth[] {
   const sides = piece.edgeDarts
     .filter((d) => d.edge === edge.name)
-    .map((d) => ordered(edge.path, d.name, d.tip, d.upper, d.lower, false))
+    .map((d) => ordered(edge.path, d.name, d.tip, ...pressed(d), false))
   const runOut = piece.darts.flatMap(({ name, lowerTip, open }) =>
     open && liesOn(edge.path, open.inner) && liesOn(edge.path, open.outer)
       ? [
@@ -42,6 +42,14 @@ export function mouthsOn(piece: Piece, edge: Edge): readonly EdgeMouth[] {
     return index + t
   }
   return [...sides, ...runOut].sort((a, b) => along(a) - along(b))
+}
+
+/** The ends of the mouth: a dart that lies across is pressed down, an upright one to the centre. */
+function pressed({ tip, upper, lower }: EdgeDart): readonly [from: Point, to: Point] {
+  const [across, down] = [upper.x + lower.x - 2 * tip.x, upper.y + lower.y - 2 * tip.y]
+  const first =
+    Math.abs(across) > Math.abs(down) ? upper.y < lower.y : Math.abs(upper.x) > Math.abs(lower.x)
+  return first ? [upper, lower] : [lower, upper]
 }
 
 /** `from` is the side away from the fold, `to` the side the fold is pressed to. */

@@ -3,9 +3,10 @@
  * front, double on the back (common practice; a public sewing course says the same). They sit
  * in the middle third of the seam but not in its middle, so a piece laid end for end shows.
  */
-import type { Edge, EdgeName, Piece } from '../draft/piece.ts'
+import type { Edge, EdgeName, Piece, PieceId } from '../draft/piece.ts'
 import { pathLength } from '../geometry/length.ts'
 import {
+  lengthTo,
   pathStart,
   placeAt,
   pointAtPlace,
@@ -16,6 +17,7 @@ import {
   type Place,
 } from '../geometry/path.ts'
 import { add, quarterTurn, scale, type Point } from '../geometry/point.ts'
+import { project } from '../geometry/project.ts'
 import { line } from '../geometry/segment.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import type { DartEnd } from './edge-cut.ts'
@@ -31,7 +33,21 @@ export interface Notch {
 }
 
 /** The seams that are matched; a centre only where it is a seam and not the fold. */
-const NOTCHED: readonly EdgeName[] = ['overarm', 'side', 'centre']
+const NOTCHED: readonly EdgeName[] = ['overarm', 'side', 'centre', 'frontSeam', 'backSeam']
+const UPWARD: readonly EdgeName[] = ['centre', 'backSeam']
+/** Single in front, double at the back; the middle of a cap is single (common practice). */
+const MATCHED: readonly {
+  readonly id: PieceId
+  readonly edge: EdgeName
+  readonly point: string
+  readonly twice: boolean
+}[] = [
+  { id: 'back', edge: 'armhole', point: 'Z', twice: true },
+  { id: 'front', edge: 'armhole', point: 'Z', twice: false },
+  { id: 'sleeve', edge: 'cap', point: 'L', twice: true },
+  { id: 'sleeve', edge: 'cap', point: 'A', twice: false },
+  { id: 'sleeve', edge: 'cap', point: 'K', twice: false },
+]
 /** Share of the seam from its upper or neck end. Common practice, no source. */
 const NOTCH_AT = 0.4
 /** Snips of 3–5 mm, never more than half the allowance. Common practice, no source. */
@@ -42,19 +58,33 @@ const DOUBLE_APART = 8
 export const isHalf = (piece: Pick<Piece, 'id'>): boolean =>
   piece.id === 'back' || piece.id === 'front'
 
-/** Notches of a half's own seams; a facing has none. All run from the neck or the underarm, but the centre up to it. */
+/**
+ * Notches of a body piece or a sleeve; a facing has none. Seams run from the neck or underarm, but
+ * the centre and the back seam of a sleeve up to it. Armhole and cap are matched at the points
+ * their construction gives; the middle of the cap meets the shoulder.
+ */
 export function notches(piece: Piece, allowance: (edge: Edge) => number): Notch[] {
-  if (!isHalf(piece)) return []
+  if (!isHalf(piece) && piece.id !== 'sleeve') return []
   const seams = NOTCHED.flatMap((name) =>
     piece.edges.filter((e) => e.name === name && e.role === 'seam'),
   )
-  return seams.flatMap((seam) => {
-    const along = pathLength(seam.path)
-    const middle = along * (seam.name === 'centre' ? 1 - NOTCH_AT : NOTCH_AT)
-    const aside = piece.id === 'back' ? [-DOUBLE_APART / 2, DOUBLE_APART / 2] : [0]
-    return aside.map((by) => notchAt(seam.name, seam.path, middle + by, allowance(seam)))
-  })
+  return [
+    ...seams.flatMap((seam) => {
+      const along = pathLength(seam.path)
+      const middle = along * (UPWARD.includes(seam.name) ? 1 - NOTCH_AT : NOTCH_AT)
+      const twice = piece.id === 'back'
+      return beside(twice).map((by) => notchAt(seam.name, seam.path, middle + by, allowance(seam)))
+    }),
+    ...MATCHED.flatMap(({ id, edge, point, twice }) => {
+      const own = piece.id === id ? piece.edges.find((e) => e.name === edge) : undefined
+      const spot = piece.points[point]
+      if (!own || !spot || own.role !== 'seam') return []
+      const at = lengthTo(own.path, project(own.path, spot).place)
+      return beside(twice).map((by) => notchAt(edge, own.path, at + by, allowance(own)))
+    }),
+  ]
 }
+const beside = (twice: boolean): number[] => (twice ? [-DOUBLE_APART / 2, DOUBLE_APART / 2] : [0])
 
 /** Both ends of a dart's mouth are notched (a trade article on notches), along its legs. */
 export const mouthNotches = (darts: readonly DartEnd[]): Notch[] =>

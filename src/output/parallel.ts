@@ -56,9 +56,7 @@ export function parallel(path: Path, by: number): Path {
 const chained = (runs: readonly Run[], by: number): Path =>
   runs.reduce<Path>(
     (done, run) =>
-      done.length === 0
-        ? run.path
-        : joined(done, run.path, run.corner, Math.abs(by), run.gap ? 'first' : 'nearest'),
+      done.length === 0 ? run.path : joined(done, run.path, run.corner, Math.abs(by)),
     [],
   )
 

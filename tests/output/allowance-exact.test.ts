@@ -5,12 +5,19 @@
 import { describe, expect, test, vi } from 'vitest'
 import { standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft, GARMENTS, isGarmentId, standardFor } from '../../src/draft/garments.ts'
 import { edge, type Piece } from '../../src/draft/piece.ts'
 import { closeWedge } from '../../src/fitting/wedge.ts'
 import { allowanceOf, cuttingLine, type Allowances } from '../../src/output/allowance.ts'
-import { allowancesFor, CLOTH_FINISHES, MUSLIN_FINISHES } from '../../src/output/finishes.ts'
-import { mm } from '../../src/units/length.ts'
+import {
+  allowancesFor,
+  CLOTH_FINISHES,
+  hemTurnedTwice,
+  MUSLIN_FINISHES,
+  usualFinishes,
+} from '../../src/output/finishes.ts'
+import { pathStart } from '../../src/geometry/path.ts'
+import { mm, type Mm } from '../../src/units/length.ts'
 import { body, INVENTED_BODIES, MIDDLE } from '../bodies.ts'
 import { chainLength, chordsOf, nearestOn, type Spot } from './reference-offset.ts'
 
@@ -42,8 +49,8 @@ interface Errors {
 /** Chords place the foot of a spot on the seam line to about this, mm. */
 const END = 0.1
 
-function errors(piece: Piece, allowances: Allowances): Errors {
-  const cut = cuttingLine(piece, allowances)
+function errors(piece: Piece, allowances: Allowances, hemDepth?: Mm): Errors {
+  const cut = cuttingLine(piece, allowances, hemDepth)
   if (!cut.ok) throw new Error(`${piece.id}: ${cut.reason}`)
   let [middle, short] = [0, 0]
   for (const { name, role, path } of cut.edges) {
@@ -102,6 +109,36 @@ describe('the allowance', () => {
           expect(middle, `${piece.id} middle`).toBeLessThan(0.01)
           expect(short, `${piece.id} short`).toBeLessThan(0.01)
         }
+  })
+  test.each(Object.keys(GARMENTS).filter(isGarmentId))(
+    'is exact on the pieces of %s',
+    (garment) => {
+      for (const [, numbers] of INVENTED_BODIES)
+        for (const stuff of ['muslin', 'cloth'] as const) {
+          const { pieces } = draft(garment, body({}, numbers), standardFor(garment))
+          const finishes = usualFinishes(stuff, pieces)
+          const allowances = allowancesFor(finishes)
+          for (const piece of pieces) {
+            const { middle, short } = errors(piece, allowances, hemTurnedTwice(finishes))
+            expect(middle, `${piece.id} middle`).toBeLessThan(0.01)
+            expect(short, `${piece.id} short`).toBeLessThan(0.01)
+          }
+        }
+    },
+  )
+  // Turned twice by half its allowance, a hem ends where it began: as far out as at the hem line.
+  test.each(INVENTED_BODIES)('and the hem ends as deep as asked, %s body', (_, numbers) => {
+    const { pieces } = draft('sleeve', body({}, numbers), standardFor('sleeve'))
+    for (const piece of pieces.filter((p) => p.edges.some((e) => e.role === 'hem'))) {
+      const cut = cuttingLine(piece, CLOTH, mm(38))
+      if (!cut.ok) throw new Error(cut.reason)
+      const hem = cut.edges.find((e) => e.role === 'hem')
+      const own = piece.edges.find((e) => e.role === 'hem')
+      if (!hem || !own) throw new Error(`${piece.id}: no hem`)
+      const [from, to] = [pathStart(own.path), pathStart(hem.path)]
+      expect(to.y).toBeCloseTo(from.y + 76, 6)
+      expect(Math.abs(to.x - from.x)).toBeLessThan(20)
+    }
   })
   test('is exact on a front whose sleeve edge was folded shorter', () => {
     const front = pieceOf(drafted(), 'front')

@@ -5,7 +5,7 @@ import { point } from '../../src/geometry/point.ts'
 import { arc, at, line, type Segment } from '../../src/geometry/segment.ts'
 import { standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft, standardFor } from '../../src/draft/garments.ts'
 import { edge, namedPoint, type EdgeName, type Piece } from '../../src/draft/piece.ts'
 import {
   cuttingLine,
@@ -220,6 +220,26 @@ describe('notches', () => {
     }
     for (const name of ['overarm', 'side'] as const)
       expect(Math.abs(along('back', name) - along('front', name))).toBeLessThan(0.1)
+  })
+})
+
+describe('notches of a set-in sleeve', () => {
+  // One in front, two at the back, the middle of the cap at the shoulder: common practice.
+  test('stand on armhole and cap where the construction matched them', () => {
+    const { pieces } = draft('sleeve', body(), standardFor('sleeve'))
+    const on = (id: string, name: EdgeName) => {
+      const piece = pieces.find((p) => p.id === id)
+      if (!piece) throw new Error(`no ${id}`)
+      return { piece, own: cut(piece, MUSLIN_ALLOWANCES).notches.filter((n) => n.edge === name) }
+    }
+    expect(on('front', 'armhole').own).toHaveLength(1)
+    expect(on('back', 'armhole').own).toHaveLength(2)
+    const { piece, own } = on('sleeve', 'cap')
+    expect(own).toHaveLength(4)
+    for (const name of ['A', 'K']) {
+      const p = namedPoint(piece, name)
+      expect(own.some((n) => Math.hypot(n.at.x - p.x, n.at.y - p.y) < 0.01)).toBe(true)
+    }
   })
 })
 

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft, standardFor } from '../../src/draft/garments.ts'
 import { edge, EDGE_WORDS, type Edge, type EdgeName } from '../../src/draft/piece.ts'
 import { point } from '../../src/geometry/point.ts'
 import { arc, cubic, line, type Segment } from '../../src/geometry/segment.ts'
@@ -14,6 +14,7 @@ import {
   CLOTH_FINISHES,
   hemTurnedTwice,
   MUSLIN_FINISHES,
+  usualFinishes,
 } from '../../src/output/finishes.ts'
 import { tightest } from '../../src/output/tightest.ts'
 import { mm } from '../../src/units/length.ts'
@@ -176,6 +177,19 @@ describe('what suits', () => {
     expect(finishesThatSuit(edge(back, 'hem'))).toEqual(['rolledEdge', 'doubleFoldHem'])
     expect(finishesThatSuit(edge(back, 'centre'))).toEqual(['cutOnLine'])
     expect(finishesThatSuit(edge(back, 'hem'), 'muslin')).toEqual(['muslinHem'])
+  })
+  // A set-in sleeve makes a seam of the armhole; buttons make an edge of the centre.
+  test('the usual ones follow the role an edge has in these pieces', () => {
+    const { pieces } = draft('sleeve', body(), standardFor('sleeve'))
+    expect(usualFinishes('cloth', pieces)).toMatchObject({
+      armhole: 'armholeSeam',
+      side: 'frenchSeam',
+    })
+    const bare = draft('sleeveless', body(), standardFor('sleeveless')).pieces
+    expect(usualFinishes('cloth', bare).armhole).toBe('biasStrip')
+    const buttoned = draft('blouse', body(), { ...standardChoices(), opening: 'buttonedFront' })
+    expect(usualFinishes('cloth', buttoned.pieces).centre).toBe('facing')
+    expect(usualFinishes('muslin', bare)).toEqual(MUSLIN_FINISHES)
   })
   test('and its curve: no deep hem on a sleeve edge', () => {
     const names = finishesThatSuit(edge(back, 'sleeveEdge'))
