@@ -3,6 +3,7 @@
  * with their letters, notches and words. Millimetres of the piece itself: x from the fold, y down.
  * Every writer (SVG, PDF) reads these marks and adds nothing.
  */
+import { crossings } from '../geometry/intersect.ts'
 import { pathLength } from '../geometry/length.ts'
 import {
   pointAtLength,
@@ -13,10 +14,10 @@ import {
   type Path,
 } from '../geometry/path.ts'
 import { add, between, point, quarterTurn, scale, type Point } from '../geometry/point.ts'
-import { at } from '../geometry/segment.ts'
+import { at, line } from '../geometry/segment.ts'
 import { project } from '../geometry/project.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
-import { boxOf, boxOfPoints, boxWidth } from '../geometry/box.ts'
+import { boxHeight, boxOf, boxOfPoints, boxWidth } from '../geometry/box.ts'
 import { EDGE_WORDS, outline, type Edge, type Piece } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
 import { allowanceOf, cuttingLine, type Allowances, type CuttingLine } from './allowance.ts'
@@ -123,11 +124,12 @@ function edgeName(piece: Piece, e: Edge, words: PieceWords): TextMark[] {
   return boxWidth(boxOfPoints(reach({ ...name, angle: 0 }))) > length ? [] : [name]
 }
 
-/** In the open cloth between neck, overarm and underarm; in a facing half way across it. */
+/** In the open cloth of a body or sleeve; in a facing half way across it. */
 function nameMarks(piece: Piece, words: PieceWords): PieceMark[] {
   const at = openPlace(piece)
   // A facing is narrow: its name is no larger than the other words.
-  const [name, small] = isHalf(piece) ? [SIZE.name, SIZE.words] : [SIZE.words, SIZE.small]
+  const [name, small] =
+    isHalf(piece) || piece.id === 'sleeve' ? [SIZE.name, SIZE.words] : [SIZE.words, SIZE.small]
   const lines = [
     piece.cutting,
     ...(words.garmentName ? [words.garmentName] : []),
@@ -150,6 +152,15 @@ export function openPlace(piece: Piece): Point {
     const ends = [pathStart(overarm.path), pathEnd(overarm.path), pathStart(side.path)]
     return scale(ends.reduce(add), 1 / ends.length)
   }
+  const underarm = piece.points['U']
+  if (side && underarm) {
+    // Without a sleeve of its own: above the darts, between the fold and the plumb line.
+    const x = (piece.darts[0]?.upperTip.x ?? underarm.x) / 2
+    const top = crossings(outline(piece), line(point(x, -REACH), point(x, underarm.y))).map(
+      (c) => c.at.y,
+    )
+    return point(x, (Math.max(...top, 0) + underarm.y) / 2)
+  }
   const [neck, outer] = ['neck', 'outer'].map((n) => piece.edges.find((e) => e.name === n)?.path)
   if (neck && outer)
     return between(
@@ -158,7 +169,12 @@ export function openPlace(piece: Piece): Point {
       0.5,
     )
   const box = boxOf(piece.edges.map((e) => e.path))
-  return point((box.left + box.right) / 2, (box.top + box.bottom) / 2)
+  // A sleeve has grain and width in its middle: the name stands clear of both.
+  const [across, down] = piece.id === 'sleeve' ? SLEEVE_NAME : [0.5, 0.5]
+  return point(box.left + boxWidth(box) * across, box.top + boxHeight(box) * down)
 }
+/** Further up than any piece reaches, mm. */
+const REACH = 500
+const SLEEVE_NAME = [0.72, 0.65] as const
 /** Share of a facing from its fold, clear of the grain line in its middle. */
 const NAME_ALONG = 0.3
