@@ -51,7 +51,7 @@ const PlacedSchema = v.strictObject({
   at: PointSchema,
   sdPx: FiniteSchema,
   from: TextSchema,
-  by: v.picklist(['camera', 'lent', 'guess', 'hand']),
+  by: v.picklist(['camera', 'lent', 'guess', 'hand', 'dot']),
 })
 
 export const ViewReadingSchema = v.strictObject({
@@ -66,6 +66,9 @@ export const ViewReadingSchema = v.strictObject({
     v.readonly(),
   ),
   facing: v.picklist([-1, 1]),
+  focalPx: v.exactOptional(FiniteSchema),
+  tie: v.exactOptional(v.strictObject({ factor: FiniteSchema, sdShare: FiniteSchema })),
+  crown: v.exactOptional(FiniteSchema),
 })
 
 export const KeptPhotoSchema = v.strictObject({
