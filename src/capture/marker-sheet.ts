@@ -9,6 +9,7 @@
 import { inches, mm } from '../units/length.ts'
 import { BLACK_SQUARE } from './card.ts'
 import { markerCells, MARKER_CELLS } from './card-marker.ts'
+import { cellsOf, SMALL_SQUARE, smallMarkers } from './marker-small.ts'
 
 export interface SheetRect {
   readonly x: number
@@ -60,12 +61,17 @@ export function markerSheet(paper: SheetPaper): MarkerSheet {
   const { width, height } = PAPER[paper]
   const fold = height / 2
   const bar = barWithTicks(LEFT, fold + 34)
+  const side = BLACK_SQUARE.widthMm
+  const top = (fold - side) / 2
   const [centimetres, inch] = [fold + 62, fold + 80]
   return {
     widthMm: width,
     heightMm: height,
     rects: [
-      ...square((width - BLACK_SQUARE.widthMm) / 2, (fold - BLACK_SQUARE.heightMm) / 2),
+      ...square((width - side) / 2, top, side, markerCells()),
+      ...smallMarkers(width, top, side).flatMap(({ id, x, y }) =>
+        square(x, y, SMALL_SQUARE, cellsOf(id)),
+      ),
       ...bar.rects,
     ],
     lines: [
@@ -101,32 +107,21 @@ const ADVICE = [
   'Keep the white border free of pins, fingers and cord.',
 ]
 
-/** The black square with its white cells. */
-function square(x: number, y: number): SheetRect[] {
-  const cell = BLACK_SQUARE.widthMm / MARKER_CELLS
-  const white = markerCells().flatMap((row, r) =>
-    row.flatMap((isWhite, c): SheetRect[] =>
-      isWhite
-        ? [
-            {
-              x: x + (c + 1) * cell,
-              y: y + (r + 1) * cell,
-              width: cell,
-              height: cell,
-              fill: 'white',
-            },
-          ]
-        : [],
-    ),
+/** A black square with the white cells of its code. */
+function square(
+  x: number,
+  y: number,
+  side: number,
+  cells: readonly (readonly boolean[])[],
+): SheetRect[] {
+  const cell = side / MARKER_CELLS
+  const white = cells.flatMap((row, r) =>
+    row.flatMap((isWhite, c): SheetRect[] => {
+      const [left, top] = [x + (c + 1) * cell, y + (r + 1) * cell]
+      return isWhite ? [{ x: left, y: top, width: cell, height: cell, fill: 'white' }] : []
+    }),
   )
-  const black: SheetRect = {
-    x,
-    y,
-    width: BLACK_SQUARE.widthMm,
-    height: BLACK_SQUARE.heightMm,
-    fill: 'black',
-  }
-  return [black, ...white]
+  return [{ x, y, width: side, height: side, fill: 'black' }, ...white]
 }
 
 /** A bar of centimetres, black and white in turn, with its ticks and numbers below. */

@@ -1,7 +1,9 @@
+import aruco from 'js-aruco2'
 import { describe, expect, test } from 'vitest'
 import { findSheet } from '../../src/capture/card.ts'
 import { project } from '../../src/capture/card-plane.ts'
 import { markerSheet, type MarkerSheet } from '../../src/capture/marker-sheet.ts'
+import type { Picture } from '../../src/capture/picture.ts'
 import { cloth, shoot, type Paint } from './card-render.ts'
 
 /** The upper half of the page as paint, its middle at (0, 0). */
@@ -14,6 +16,21 @@ function upperHalf(sheet: MarkerSheet): Paint {
     )
     return top?.fill === 'black' ? 0.03 : 0.8
   }
+}
+
+/** The upper half straight on, without a lens. */
+function drawn(sheet: MarkerSheet, perMm: number): Picture {
+  const [width, height] = [sheet.widthMm, sheet.heightMm / 2].map((mm) => Math.round(mm * perMm))
+  if (!width || !height) throw new Error('an empty sheet')
+  const data = new Uint8ClampedArray(width * height * 4).fill(255)
+  for (const r of sheet.rects) {
+    const [x0, x1] = [r.x, r.x + r.width].map((mm) => Math.round(mm * perMm))
+    const [y0, y1] = [r.y, r.y + r.height].map((mm) => Math.round(mm * perMm))
+    for (let y = y0 ?? 0; y < Math.min(height, y1 ?? 0); y++)
+      for (let x = x0 ?? 0; x < (x1 ?? 0); x++)
+        data.fill(r.fill === 'black' ? 20 : 255, (y * width + x) * 4, (y * width + x) * 4 + 3)
+  }
+  return { width, height, data }
 }
 
 describe.each([
@@ -74,6 +91,23 @@ describe.each([
           t.x + t.text.length * t.size * 0.62 < clear.left,
       ).toBe(true)
     for (const l of sheet.lines) expect(Math.min(l.y1, l.y2)).toBeGreaterThan(clear.low)
+  })
+
+  test('four small markers, each read by the reference detector where it was printed', () => {
+    const perMm = 4
+    const picture = drawn(sheet, perMm)
+    const config = { dictionaryName: 'ARUCO_MIP_36h12', maxHammingDistance: 1 }
+    const found = new aruco.AR.Detector(config).detect(picture)
+    expect(found.map(({ id }) => id).sort()).toEqual([1, 2, 3, 4, 7])
+    // 12 mm from the sides, level with top and foot of the square in the middle of the half.
+    const [left, right, top] = [12, width - 12 - 24, height / 4 - 50]
+    const places = { 1: [left, top], 2: [right, top], 3: [right, top + 76], 4: [left, top + 76] }
+    for (const [id, [x = 0, y = 0]] of Object.entries(places)) {
+      const corner = found.find((marker) => `${marker.id}` === id)?.corners[0]
+      // The detector names whole pixels and strays by up to two.
+      const off = Math.hypot((corner?.x ?? 0) - x * perMm, (corner?.y ?? 0) - y * perMm)
+      expect(off).toBeLessThan(4)
+    }
   })
 
   test('the bars she lays a tape to have the length their words say', () => {
