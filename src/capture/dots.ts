@@ -24,9 +24,9 @@ const [HUE_TRIES, HUE_SPREAD] = [8, 16]
 const WHOLE = { fullness: 0.86, longest: 2.6 } as const
 /** Fewer dots than this in a photograph are chance. */
 const LEAST_DOTS = 2
-/** Where a whole dot's middle lies, mm: half a pixel, and a sticker put on by eye. */
-const WHOLE_SD_MM = 1.5
-/** Of what is not seen of a dot the middle strays by this, mm: half its radius. */
+/** Where a whole dot's middle lies, mm: half a pixel (241 rendered dots: 0.4 to 1 mm). */
+const WHOLE_SD_MM = 0.8
+/** Of what is missing to half a dot the middle strays by this, mm: half its radius. */
 const UNSEEN_SD_MM = 5
 
 interface Zone {
@@ -169,6 +169,6 @@ const wornAt = (name: PointName): string =>
   (name.startsWith('apex') ? 'apex' : name.startsWith('sideNeck') ? 'side neck' : 'shoulder point')
 
 export function dotPoint(name: PointName, { at, share }: Dot, mmPerPx: number): PlacedPoint {
-  const sdPx = Math.hypot(WHOLE_SD_MM, UNSEEN_SD_MM * (1 - share)) / mmPerPx
+  const sdPx = Math.hypot(WHOLE_SD_MM, UNSEEN_SD_MM * 2 * Math.max(0, 0.5 - share)) / mmPerPx
   return { at, sdPx, from: `the dot at your ${wornAt(name)}`, by: 'dot' }
 }

@@ -4,6 +4,7 @@
  * between anchors both show: ears, shoulder, hip and knee joints, and the waist once it is known.
  * A point she dragged is never moved.
  */
+import { bustByDots, edgeByDots } from './bust-by-dots.ts'
 import { bodyFrame, type BodyFrame } from './frame.ts'
 import { rowAt } from './outline.ts'
 import { apexes, placeAcross } from './points-front-back.ts'
@@ -25,7 +26,7 @@ const BY_JOINTS = {
 } as const
 /** A waist carried to another view by joints alone: side against front or back, and its spread. */
 const WAIST_SHIFT = { front: -0.016, side: 0, back: -0.013 } as const
-const WAIST_SD = 0.03
+const WAIST_SD = 0.014
 /** The apexes are seen this much higher than the bust line at the sides, in torsos (same bench). */
 const APEX_ABOVE_BUST = 0.015
 /** Bust level as the side photo gives it strays by this, in torsos (points-side.ts). */
@@ -39,7 +40,9 @@ export function shareLevels(readings: Readings): Readings {
     ...readings,
     ...mapped(readings, (view, own) => lendWaist(view, own, readings)),
   }
-  return { ...withWaist, ...mapped(withWaist, (view, own) => lendBustAndHip(view, own, withWaist)) }
+  const side = withWaist.side && bustByDots(withWaist.side, withWaist)
+  const withBust = side ? { ...withWaist, side } : withWaist
+  return { ...withBust, ...mapped(withBust, (view, own) => lendBustAndHip(view, own, withBust)) }
 }
 
 function mapped(
@@ -162,7 +165,12 @@ function lendBustAndHip(view: View, own: ViewReading, readings: Readings): ViewR
     })
     Object.assign(points, kept)
   }
-  lend('bust', side.points.bustLevel)
+  const edge = view === 'front' ? edgeByDots(own) : undefined
+  if (edge === undefined) lend('bust', side.points.bustLevel)
+  else if (!markedByHer(points.bustLeft)) {
+    const { y, ...how } = edge
+    placeAcross(points, own.outline, 'bust', y, herLeft, how)
+  }
   lend('hip', side.points.hipBack)
   if (view === 'front')
     for (const [name, apex] of Object.entries(apexes(points)) as [PointName, PlacedPoint][]) {

@@ -19,8 +19,8 @@ const FIT_HALF_MM = 36
  * mean over 8 rendered bodies with an indented waist (models-notes/blazepose.md), sd 8 mm.
  */
 const GIRTH_BELOW_MM = 8
-/** How far a parabola over 36 mm strays for 2 mm of outline error, mm: an estimate, not a test. */
-const FIT_SD_MM = 11
+/** The spread of that mean; a parabola over 36 mm strays by as much for 1.5 mm of outline error. */
+const FIT_SD_MM = 8
 
 export const NO_INDENT =
   'The outline is not narrower anywhere between bust and hip, so the waist cannot be seen. ' +

@@ -1,6 +1,6 @@
 /** Breadth of the trunk at bust, waist or hip: edge to edge of the outline, from front and back. */
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
-import type { PointName, Readings } from '../reading.ts'
+import { markedByHer, type PointName, type Readings } from '../reading.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf, type WayOutcome } from './scene.ts'
 
 export type Level = 'bust' | 'waist' | 'hip'
@@ -8,8 +8,8 @@ export type Level = 'bust' | 'waist' | 'hip'
 /** Where the outline's edges lie behind the middle plane, seen from the front (bench, see scale.ts). */
 const EDGE_PLANE: Readonly<Record<Level, number>> = { bust: -32, waist: -23, hip: -10 }
 const EDGE_PLANE_SD = 15
-/** An edge strays by this, px: sharpened outline 1; where the arm lies on the trunk 3. */
-const EDGE_SD_PX: Readonly<Record<Level, number>> = { bust: 2.5, waist: 1, hip: 1 }
+/** An edge strays by this, px (bench): least where nothing lies beside the trunk. */
+const EDGE_SD_PX: Readonly<Record<Level, number>> = { bust: 1.3, waist: 0.6, hip: 1 }
 /** Breadth gained or lost per unit of wrong level; bust and hip slope, the waist is flat (bench). */
 const SLOPE: Readonly<Record<Level, number>> = { bust: 0.25, waist: 0.3, hip: 0.3 }
 
@@ -25,7 +25,7 @@ function byView(readings: Readings, level: Level, view: 'front' | 'back'): WayOu
   const [a, b] = [found.at[left], found.at[right]]
   const plane = view === 'front' ? EDGE_PLANE[level] : -EDGE_PLANE[level]
   const scale = scaleIn(found.reading, plane, EDGE_PLANE_SD)
-  const byHand = a.by === 'hand' && b.by === 'hand'
+  const byHand = markedByHer(a) && markedByHer(b)
   const edges = byHand ? Math.hypot(a.sdPx, b.sdPx) : EDGE_SD_PX[level] * Math.SQRT2
   const levels = byHand ? 0 : SLOPE[level] * Math.max(a.sdPx, b.sdPx)
   const basis = basisOf(view, scale, `outline at ${a.from}`)

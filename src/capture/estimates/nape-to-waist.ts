@@ -4,7 +4,7 @@
  */
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { distance, type Point } from '../../geometry/point.ts'
-import type { Readings, ViewReading } from '../reading.ts'
+import { markedByHer, type Readings, type ViewReading } from '../reading.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf, type WayOutcome } from './scene.ts'
 
 /** Middle line of the back behind the body's middle plane, seen from behind (bench, see scale.ts). */
@@ -27,8 +27,8 @@ const NAPE_IN_COMMON_SD = 6
 
 export function napeToWaist(readings: Readings): EstimateOutcome {
   const placed = [readings.side?.points.nape, readings.back?.points.nape]
-  const byHand = placed.every((nape) => nape === undefined || nape.by === 'hand')
-  return together([bySide(readings), byBack(readings)], byHand ? 0 : NAPE_IN_COMMON_SD)
+  const marked = placed.some((nape) => markedByHer(nape))
+  return together([bySide(readings), byBack(readings)], marked ? 0 : NAPE_IN_COMMON_SD)
 }
 
 function bySide(readings: Readings): WayOutcome {

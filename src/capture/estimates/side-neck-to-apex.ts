@@ -3,10 +3,12 @@
  * the apex lies further out than the side neck comes from the front photo, or is usual.
  */
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
-import type { PlacedPoint, Readings } from '../reading.ts'
+import { markedByHer, type PlacedPoint, type Readings, type ViewReading } from '../reading.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf } from './scene.ts'
 
 const SIDE_PLANE = { behind: 0, sd: 10 }
+/** Dots on the near side lie before it by half the spacing of side necks and apexes (bench), mm. */
+const NEAR_PLANE = { behind: -85, sd: 12 }
 /** Apexes and side necks seen from the front (bench, see scale.ts). */
 const FRONT_PLANE = { behind: -95, sd: 30 }
 /** Apex further out than the side neck when no front photo says it: mean and spread (bench), mm. */
@@ -16,6 +18,16 @@ const USUAL_OUT = { mm: 24, sd: 10 }
  * little, and the back line behind the neck reads a little far back: mean and spread (bench), mm.
  */
 const REACHES_TOO_FAR = { mm: 14, sd: 6 }
+/** The same of a neck marked by a dot: what the far apex shows before the near one. */
+const OUTLINE_TOO_FAR = { mm: 6, sd: 6 }
+/** Seen from the side a dot on the apex shows only its near half: mean over 26 rendered bodies. */
+const APEX_DOT_BACK = { mm: 4.7, down: 2, sd: 1 }
+/**
+ * With the arm lifted forward to free the bust the side neck point slides back and down; mean and
+ * spread over 16 rendered bodies with and without the lift, mm.
+ */
+const LIFTED = { back: 8.7, down: 7.9, sd: 1.3 }
+const NOT_LIFTED = { back: 0, down: 0, sd: 0 }
 /** Tape over the chest against the straight line: mean and spread over the bench's bodies, mm. */
 const CURVE_ADDS = { mm: 2.8, sd: 1 }
 
@@ -29,15 +41,25 @@ export function sideNeckToApex(readings: Readings): EstimateOutcome {
     : right.ok
       ? right.at.sideNeckRight
       : never()
-  const apex = found.at.bustLevel
-  const scale = scaleIn(found.reading, SIDE_PLANE.behind, SIDE_PLANE.sd)
-  const byHand = apex.by === 'hand' && neck.by === 'hand'
-  const less = byHand ? { mm: 0, sd: 0 } : REACHES_TOO_FAR
-  const reach = Math.abs(apex.at.x - neck.at.x) - less.mm / scale.mmPerPx
-  const px = Math.hypot(reach, apex.at.y - neck.at.y)
+  const { points, facing } = found.reading
+  const dot = left.ok ? points.apexLeft : points.apexRight
+  const apex = markedByHer(dot) && dot ? dot : found.at.bustLevel
+  const plane = neck.by === 'dot' ? NEAR_PLANE : SIDE_PLANE
+  const scale = scaleIn(found.reading, plane.behind, plane.sd)
+  const lift = neck.by === 'dot' && armLifted(found.reading) ? LIFTED : NOT_LIFTED
+  const seen =
+    apex.by === 'dot'
+      ? { mm: -APEX_DOT_BACK.mm, sd: APEX_DOT_BACK.sd }
+      : markedByHer(neck)
+        ? OUTLINE_TOO_FAR
+        : REACHES_TOO_FAR
+  const less = apex.by === 'hand' && neck.by === 'hand' ? { mm: 0, sd: 0 } : seen
+  const reach = (apex.at.x - neck.at.x) * facing - (less.mm + lift.back) / scale.mmPerPx
+  const down = lift.down - (apex.by === 'dot' ? APEX_DOT_BACK.down : 0)
+  const px = Math.hypot(reach, apex.at.y - neck.at.y + down / scale.mmPerPx)
   const sdPx = Math.hypot(apex.sdPx, neck.sdPx)
-  const basis = basisOf('side', scale, `beside the nape to ${apex.from}`)
-  const inPlane = wayOf(px, sdPx, scale, basis, less.sd)
+  const basis = basisOf('side', scale, `${neck.from} to ${apex.from}`)
+  const inPlane = wayOf(px, sdPx, scale, basis, Math.hypot(less.sd, lift.sd))
   const out = outward(readings) ?? USUAL_OUT
   const value = Math.hypot(inPlane.value, out.mm) + CURVE_ADDS.mm
   const sd = Math.hypot(inPlane.sd, (out.mm / value) * out.sd, CURVE_ADDS.sd)
@@ -58,6 +80,15 @@ function outward(readings: Readings): { mm: number; sd: number } | undefined {
   const px = apart(apexLeft, apexRight) - apart(sideNeckLeft, sideNeckRight)
   const sdPx = Math.hypot(apexLeft.sdPx, sideNeckLeft.sdPx)
   return { mm: px * scale.mmPerPx, sd: sdPx * scale.mmPerPx }
+}
+
+/** The near wrist higher than the shoulders. */
+function armLifted({ person, facing }: ViewReading): boolean {
+  if (!person.ok) return false
+  const { left_wrist, right_wrist, left_shoulder, right_shoulder } = person.joints
+  const [wrist, shoulder] =
+    facing === -1 ? [left_wrist, left_shoulder] : [right_wrist, right_shoulder]
+  return wrist !== undefined && shoulder !== undefined && wrist.at.y < shoulder.at.y
 }
 
 function never(): never {

@@ -1,13 +1,21 @@
 /** Height of the bust level above the waist, straight up. The side photo shows both levels. */
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
-import type { Readings } from '../reading.ts'
+import { markedByHer, type Readings } from '../reading.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf, type WayOutcome } from './scene.ts'
 
 /** From the side both lie about in the middle plane; from the front on the front surface (bench, scale.ts). */
 const SIDE_PLANE = { behind: 0, sd: 8 }
+/** The middle of what is seen of a dot on an apex lies low by this: mean over 26 rendered bodies, mm. */
+const APEX_DOT_LOW_MM = 1
 const FRONT_SURFACE = { behind: -162, sd: 32 }
 
 export function waistToBustLevel(readings: Readings): EstimateOutcome {
+  const { apexLeft, apexRight, waistFront } = readings.front?.points ?? {}
+  // Her own marks on the front show both levels in one plane; nothing beats them.
+  if ([apexLeft, apexRight, waistFront].every(markedByHer)) {
+    const front = byFront(readings, '')
+    if (front.ok) return together([front])
+  }
   const side = bySide(readings)
   // From the front the bust level is only a usual place or the side photo's own: no second witness.
   return together([side.ok ? side : byFront(readings, side.reason)])
@@ -29,8 +37,11 @@ function byFront(readings: Readings, reason: string): WayOutcome {
   const { apexLeft, apexRight, waistFront } = found.at
   const scale = scaleIn(found.reading, FRONT_SURFACE.behind, FRONT_SURFACE.sd)
   const level = found.reading.points.bustLeft ?? apexLeft
-  const sdPx = Math.hypot(apexLeft.by === 'hand' ? apexLeft.sdPx : level.sdPx, waistFront.sdPx)
+  const ends = markedByHer(apexLeft) ? apexLeft.sdPx / Math.SQRT2 : level.sdPx
+  const sdPx = Math.hypot(ends, waistFront.sdPx)
   const px = waistFront.at.y - (apexLeft.at.y + apexRight.at.y) / 2
   const basis = basisOf('front', scale, `apexes to ${waistFront.from}`)
-  return { ok: true, way: wayOf(px, sdPx, scale, basis) }
+  const way = wayOf(px, sdPx, scale, basis)
+  const low = apexLeft.by === 'dot' ? APEX_DOT_LOW_MM : 0
+  return { ok: true, way: { ...way, value: way.value + low } }
 }
