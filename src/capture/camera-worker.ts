@@ -6,8 +6,9 @@ import { expose } from 'comlink'
 import { findSheet, ID1, refineTaps, type CardOutcome } from './card.ts'
 import { fetchWeights, type Fetched } from './detector-weights.ts'
 import { filesUnder, openDetector, type Detector } from './detector.ts'
-import type { CardQuestion } from './camera.ts'
-import type { Person } from './person.ts'
+import type { CardQuestion, LiveFrame } from './camera.ts'
+import { smallPicture } from './live-frame.ts'
+import type { Sight } from './live-pose.ts'
 import type { Picture } from './picture.ts'
 import { placePoints } from './place-points.ts'
 import type { View, ViewReading } from './reading.ts'
@@ -39,10 +40,14 @@ const road = {
     const person = await (await detector)?.find(picture)
     return placePoints(view, picture, person, cardIn(picture, card))
   },
-  /** A small frame of the live picture. The mask stays here: the hints need the joints alone. */
-  async look(base: string, picture: Picture): Promise<Person['joints'] | undefined> {
+  /** A frame of the live picture, made small. The mask stays here: the hints need the joints alone. */
+  async look(base: string, frame: LiveFrame): Promise<Sight | undefined> {
+    const picture = smallPicture(frame)
+    frame.close()
+    if (!picture) return undefined
     await road.warm(base)
-    return (await (await detector)?.find(picture))?.joints
+    const person = await (await detector)?.find(picture)
+    return person && { joints: person.joints, width: picture.width, height: picture.height }
   },
 }
 export type CameraRoad = typeof road

@@ -1,9 +1,9 @@
 /** The camera road as the screens see it: photographs in, readings out, the model in a worker. */
-import { proxy, wrap } from 'comlink'
+import { proxy, transfer, wrap } from 'comlink'
 import type { Point } from '../geometry/point.ts'
 import type { CameraRoad } from './camera-worker.ts'
 import type { Fetched } from './detector-weights.ts'
-import type { Person } from './person.ts'
+import type { Sight } from './live-pose.ts'
 import type { Picture } from './picture.ts'
 import type { View, ViewReading } from './reading.ts'
 
@@ -11,14 +11,17 @@ import type { View, ViewReading } from './reading.ts'
 export type CardQuestion =
   { readonly how: 'sheet' } | { readonly how: 'id1'; readonly taps: readonly Point[] }
 
+/** A frame as the page takes it from a video; the worker does the drawing and closes it. */
+export type LiveFrame = ImageBitmap | VideoFrame
+
 /** Every call rejects when the worker breaks or is closed; none is left waiting. */
 export interface Camera {
   /** Loads the model ahead of the first photograph; rejects when the files or WebAssembly fail. */
   warm(onFetched?: (fetched: Fetched) => void): Promise<void>
   /** Never refuses as a whole: what was not found stands in the reading as a reason. */
   read(view: View, picture: Picture, card: CardQuestion): Promise<ViewReading>
-  /** One frame of the live picture: the joints alone, or undefined when nobody is seen. */
-  look(picture: Picture): Promise<Person['joints'] | undefined>
+  /** One frame of the live picture, given away: its joints, or undefined when nobody is seen. */
+  look(frame: LiveFrame): Promise<Sight | undefined>
   close(): void
 }
 
@@ -52,7 +55,7 @@ export function openCamera(baseUrl: string): Camera {
   return {
     warm: (onFetched) => asked(() => road.warm(baseUrl, onFetched && proxy(onFetched))),
     read: (view, picture, card) => asked(() => road.read(baseUrl, view, picture, card)),
-    look: (picture) => asked(() => road.look(baseUrl, picture)),
+    look: (frame) => asked(() => road.look(baseUrl, transfer(frame, [frame]))),
     close: () => {
       worker.terminate()
       fail(new Error('camera worker: closed'))

@@ -1,4 +1,5 @@
 /** Decoding, drawing and covering of photos off the main thread: a photo of 50 megapixels takes seconds. */
+import type { LiveFrame } from './camera.ts'
 import type { DarkroomAnswer, DarkroomTask } from './darkroom.ts'
 import { decodePhoto, patched, photoOf } from './photo.ts'
 
@@ -7,10 +8,17 @@ async function done(task: DarkroomTask): Promise<DarkroomAnswer['result']> {
     case 'decode':
       return { photo: await decodePhoto(task.file) }
     case 'develop':
-      return { photo: await photoOf(task.bitmap) }
+      return { photo: await photoOf(await bitmapOf(task.frame)) }
     case 'patch':
       return { jpeg: await patched(task.jpeg, task.patch) }
   }
+}
+
+async function bitmapOf(frame: LiveFrame): Promise<ImageBitmap> {
+  if (!('displayWidth' in frame)) return frame
+  const bitmap = await createImageBitmap(frame)
+  frame.close()
+  return bitmap
 }
 
 addEventListener('message', ({ data }: MessageEvent<{ id: number; task: DarkroomTask }>) => {

@@ -1,4 +1,5 @@
 /** Photos opened, taken and covered by a worker, so that the page stays quick. Nothing leaves the device. */
+import type { LiveFrame } from './camera.ts'
 import type { PhotoOutcome } from './photo.ts'
 
 /** Picture px. */
@@ -10,7 +11,7 @@ export interface Patch {
 }
 export type DarkroomTask =
   | { readonly do: 'decode'; readonly file: Blob }
-  | { readonly do: 'develop'; readonly bitmap: ImageBitmap }
+  | { readonly do: 'develop'; readonly frame: LiveFrame }
   | { readonly do: 'patch'; readonly jpeg: Blob; readonly patch: Patch }
 export interface DarkroomAnswer {
   readonly id: number
@@ -21,8 +22,8 @@ export interface DarkroomAnswer {
 export interface Darkroom {
   /** A file she chose; a file that cannot be used comes back with a sentence. */
   decode(file: Blob): Promise<PhotoOutcome>
-  /** A frame of the live picture; the bitmap is given away. */
-  develop(bitmap: ImageBitmap): Promise<PhotoOutcome>
+  /** A frame of the live picture, given away. */
+  develop(frame: LiveFrame): Promise<PhotoOutcome>
   /** The photo with a patch of paper in its pixels; rejects when that failed. */
   patch(jpeg: Blob, patch: Patch): Promise<Blob>
   close(): void
@@ -66,7 +67,7 @@ export function openDarkroom(): Darkroom {
     (await asked(task, transfer)).result.photo ?? { ok: false, reason: NO_ROOM }
   return {
     decode: (file) => photo({ do: 'decode', file }),
-    develop: (bitmap) => photo({ do: 'develop', bitmap }, [bitmap]),
+    develop: (frame) => photo({ do: 'develop', frame }, [frame]),
     patch: async (jpeg, patch) => {
       const { result, problem } = await asked({ do: 'patch', jpeg, patch })
       if (!result.jpeg) throw new Error(`photo patch: ${problem ?? 'no picture came back'}`)

@@ -4,6 +4,7 @@
  * between anchors both show: ears, shoulder, hip and knee joints, and the waist once it is known.
  * A point she dragged is never moved.
  */
+import { apexesByLight } from './apex-by-light.ts'
 import { bustByDots, edgeByDots } from './bust-by-dots.ts'
 import { bodyFrame, type BodyFrame } from './frame.ts'
 import { rowAt } from './outline.ts'
@@ -177,6 +178,7 @@ function lendBustAndHip(view: View, own: ViewReading, readings: Readings): ViewR
       const y = apex.at.y - APEX_ABOVE_BUST * frame.torso
       if (!markedByHer(points[name])) points[name] = { ...apex, at: { x: apex.at.x, y } }
     }
+  if (view === 'front') Object.assign(points, apexesByLight(own, points, frame.torso))
   return { ...own, points }
 }
 

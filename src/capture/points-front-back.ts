@@ -4,6 +4,7 @@
  * left of the picture, from the front on its right.
  */
 import type { Point } from '../geometry/point.ts'
+import { apexSpots } from './apex-shading.ts'
 import { withoutArms } from './arms.ts'
 import type { CardOutcome } from './card.ts'
 import type { BodyFrame } from './frame.ts'
@@ -12,6 +13,7 @@ import type { Person } from './person.ts'
 import type { Picture } from './picture.ts'
 import {
   APEX_SPREAD,
+  APEX_ZONE,
   BUST,
   HIP,
   NAPE_BACK,
@@ -27,7 +29,7 @@ import { waistOfView } from './waist-of-view.ts'
 
 /** A shoulder slopes by about 20 degrees: a wrong height counts this much along it. */
 const ALONG = 0.4
-type Placed = Pick<ViewReading, 'points' | 'missing' | 'outline' | 'facing'>
+type Placed = Pick<ViewReading, 'points' | 'missing' | 'outline' | 'facing' | 'apexSpots'>
 /** An edge of the trunk is read to about this, px. */
 export const EDGE_SD_PX = 1
 
@@ -95,7 +97,11 @@ export function placeFrontOrBack(
       by: 'camera',
     }
   }
-  return { points, missing, outline: trunk.rows, facing: -1 }
+  const placed = { points, missing, outline: trunk.rows, facing: -1 } as const
+  if (view === 'back') return placed
+  const [top, low] = APEX_ZONE.map((share) => frame.level(share))
+  const chest = trunk.rows.filter(({ y }) => y > (top ?? 0) && y < (low ?? 0))
+  return { ...placed, apexSpots: apexSpots(picture, chest, frame.torso) }
 }
 
 /** Left and right point of a level at the edges of the trunk. */

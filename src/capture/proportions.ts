@@ -56,5 +56,6 @@ export const APEX_SPREAD = share(0.72, 0.056)
 
 /** Search zones, in the same lengths. */
 export const WAIST_ZONE = { band: [0.4, 1.0], narrowest: [0.52, 0.92], startOfTrunk: 0.62 } as const
+export const APEX_ZONE = [0.1, 0.6] as const
 export const BUST_ZONE = [0.15, 0.5] as const
 export const HIP_ZONE = [0.75, 1.25] as const

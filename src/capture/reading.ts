@@ -4,6 +4,7 @@
  * after a point is dragged the numbers follow from it without the model.
  */
 import type { Point } from '../geometry/point.ts'
+import type { ApexSpot } from './apex-shading.ts'
 import type { CardOutcome } from './card.ts'
 import type { Joint } from './person.ts'
 import type { Build, Tie } from './scale.ts'
@@ -84,6 +85,8 @@ export interface ViewReading {
   readonly build?: Build
   /** Set while estimates are made: how the other photographs correct this one's scale. */
   readonly tie?: Tie
+  /** Front only: places of the chest that could be apexes by the light on them. */
+  readonly apexSpots?: readonly ApexSpot[]
   /** Height of the crown over the ears, px, where the mask shows it. */
   readonly crown?: number
 }

@@ -5,13 +5,13 @@
  * marks stand as a block on the first sheet itself.
  */
 import type { UnitChoice } from '../units/format.ts'
-import { boxOfPoints, boxHeight, boxWidth, type Box } from '../geometry/box.ts'
-import { point, type Point } from '../geometry/point.ts'
-import { line } from '../geometry/segment.ts'
+import { boxWidth, type Box } from '../geometry/box.ts'
+import { point } from '../geometry/point.ts'
 import { CAUTIONS } from './cautions.ts'
-import { pathMark, textMark, type Mark } from './mark.ts'
+import { mapMarks } from './cover-map.ts'
+import { textMark, type Mark } from './mark.ts'
 import type { Page } from './page.ts'
-import { paperWords, PRINT_MARGIN, type PaperSize } from './paper.ts'
+import { PRINT_MARGIN, type PaperSize } from './paper.ts'
 import { CHECK_WORDS, SQUARE_INCH, SQUARE_MM } from './squares.ts'
 import type { TilePlan } from './tiles.ts'
 import { fitted, wrapped, type Face } from './wrap.ts'
@@ -129,42 +129,6 @@ function checkMarks(x: number, y: number, face: Face): Mark[] {
     textMark(`Two squares: ${CHECK_WORDS}.`, point(x + 4, y + 17), TYPE.check),
     ...marks,
   ]
-}
-
-/** All sheets small, with the pieces on them; a place without a sheet stays empty. */
-function mapMarks(plan: TilePlan, room: Box, units: UnitChoice): Mark[] {
-  const all = boxOfPoints(
-    plan.tiles.flatMap(({ box }) => [point(box.left, box.top), point(box.right, box.bottom)]),
-  )
-  const small = Math.min(boxWidth(room) / boxWidth(all), boxHeight(room) / boxHeight(all))
-  const shrink = (p: Point): Point =>
-    point(room.left + (p.x - all.left) * small, room.top + (p.y - all.top) * small)
-  const cells = plan.tiles.flatMap((t): Mark[] => {
-    const [a, b] = [point(t.box.left, t.box.top), point(t.box.right, t.box.bottom)].map(shrink)
-    if (!a || !b) return []
-    const size = Math.min(5, (b.y - a.y) * 0.3)
-    return [
-      { kind: 'rect', box: { left: a.x, top: a.y, right: b.x, bottom: b.y }, line: 'hair' },
-      textMark(t.name, point((a.x + b.x) / 2, (a.y + b.y) / 2 + size * 0.36), size, {
-        anchor: 'middle',
-        tone: 'soft',
-      }),
-    ]
-  })
-  const rings = plan.placed.map(({ ring }) => {
-    const points = ring.map(shrink)
-    return pathMark(
-      'map',
-      points.map((p, i) => line(p, points[(i + 1) % points.length] ?? p)),
-    )
-  })
-  const count = plan.tiles.length
-  const caption = textMark(
-    `${count} ${count === 1 ? 'sheet' : 'sheets'} of ${paperWords(plan.paper, units)}, as they lie together`,
-    point(room.left - 1, room.top - 4),
-    TYPE.text,
-  )
-  return [caption, ...cells, ...rings]
 }
 
 function columnMarks(

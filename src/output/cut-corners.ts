@@ -52,7 +52,7 @@ export function met(piece: Piece, runs: readonly MovedEdge[], hemDepth?: number)
           pathEnd(run.edge.path),
           wide,
         )
-    const corner = fallsShort(run.edge, next.edge, first, second, mitred)
+    const corner = cutsAcross(run.edge, next.edge, first, second, mitred)
       ? step(first, second)
       : mitred
     paths[i] = corner.first
@@ -92,7 +92,7 @@ const step = (first: Path, second: Path): Meeting => {
  * At an outer corner that is nearly straight a narrow allowance, carried back, would cut across
  * the wide one beside it. Folds and hems are cut there on purpose.
  */
-function fallsShort(edge: Edge, next: Edge, first: Path, second: Path, met: Meeting): boolean {
+function cutsAcross(edge: Edge, next: Edge, first: Path, second: Path, met: Meeting): boolean {
   if ([edge, next].some(({ role }) => role === 'fold' || role === 'hem')) return false
   const outer = cross(endTangent(edge.path), startTangent(next.path)) > Math.sin(SMOOTH)
   // Carried on, a path has one segment more and keeps its own end.

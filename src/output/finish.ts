@@ -1,6 +1,7 @@
 /**
  * The finishes an edge can have: how much cloth each wants beyond the seam line and what is done
  * with it, in order. Lengths in the sentences are numbers, so that they are said in her units.
+ * Over 200 lines: one table, read whole.
  */
 import type { EdgeName, EdgeRole } from '../draft/piece.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'

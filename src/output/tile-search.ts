@@ -5,21 +5,10 @@
  * 1976), because the tightest place for the first piece may leave the worst room for the next.
  * Everything is counted and ordered, nothing drawn by lot: the same pieces lie the same way.
  */
-import type { Grid, Pattern, Runs, Shape } from './tile-raster.ts'
-
-/** A shape with its frame's corner at these squares of the board; may be negative. */
-export interface Laid {
-  /** Which of the inputs. */
-  readonly index: number
-  readonly shape: Shape
-  readonly x: number
-  readonly y: number
-}
-export interface Laying {
-  readonly laid: readonly Laid[]
-  /** Sheets touched. */
-  readonly count: number
-}
+import { BARE, cellOf, FIELD, laidOn, type Laying, type State } from './tile-board.ts'
+import { blockedUntil } from './tile-clash.ts'
+import type { Grid, Pattern } from './tile-patterns.ts'
+import type { Shape } from './tile-raster.ts'
 
 /**
  * Beginnings carried on, fewer where there are many pieces. More finds no fewer sheets on the
@@ -30,18 +19,6 @@ const CARRIED = { most: 24, least: 6, pieces: 60 } as const
 const BRANCHES = 8
 /** A way that costs so many sheets more than the best may still end better. */
 const SLACK = 1
-/** Rows and columns of sheets that are looked at; the start lies in the middle. */
-const FIELD = 64
-
-interface State extends Laying {
-  readonly used: Uint8Array
-  /** Squares of each sheet that carry cloth. */
-  readonly taken: Uint32Array
-  readonly left: number
-  readonly right: number
-  readonly top: number
-  readonly bottom: number
-}
 
 /** `shapes[i]` are the ways piece i may be turned. */
 export function fewestSheets(shapes: readonly (readonly Shape[])[], grid: Grid): Laying {
@@ -73,17 +50,6 @@ const bodySize = (shape: Shape | undefined): number => {
   const ends = shape ? [...shape.body.ends] : []
   return ends.reduce((sum, end, i) => sum + (i % 2 ? end + 1 : -end), 0)
 }
-
-const BARE: State = {
-  laid: [],
-  count: 0,
-  used: new Uint8Array(FIELD * FIELD),
-  taken: new Uint32Array(FIELD * FIELD),
-  ...{ left: 0, right: -1, top: 0, bottom: -1 },
-}
-
-const cellOf = (row: number, column: number): number =>
-  (row + FIELD / 2) * FIELD + column + FIELD / 2
 
 /** Fewer sheets; then fewer rows and columns of them to lay out on the floor; then less turned. */
 const spread = (s: { left: number; right: number; top: number; bottom: number }): number =>
@@ -158,8 +124,12 @@ function waysOn(
   const found: State[] = []
   for (const option of all) {
     if (option.cost > (found[0]?.count ?? Infinity) - state.count + SLACK) break
-    for (const [x, y] of freeShifts(state, ways, option, grid, first))
-      found.push(laidOn(state, ways, option, index, x, y, grid))
+    const { way, pattern, row, column } = option
+    const shape = ways[way]
+    const touched = shape?.patterns[pattern]
+    if (!shape || !touched) throw new Error(`tiles: no way ${way}, ${pattern} of piece ${index}`)
+    for (const [x, y] of freeShifts(state, shape, touched, option, grid, first))
+      found.push(laidOn(state, shape, touched, { index, row, column, x, y }, grid))
     if (found.length >= (first ? CARRIED.most * 4 : BRANCHES)) break
   }
   return found
@@ -174,14 +144,12 @@ const onField = (from: number, to: number, long: number): readonly [number, numb
 /** The first free place of this kind by rows; on an empty board the four outermost. */
 function freeShifts(
   state: State,
-  ways: readonly Shape[],
-  { way, pattern, row, column }: Way,
+  shape: Shape,
+  { shifts }: Pattern,
+  { row, column }: Way,
   grid: Grid,
   first: boolean,
 ): (readonly [number, number])[] {
-  const shape = ways[way]
-  const shifts = shape?.patterns[pattern]?.shifts ?? []
-  if (!shape) return []
   const at = (i: number): readonly [number, number] => [
     column * grid.across + (shifts[i] ?? 0),
     row * grid.down + (shifts[i + 1] ?? 0),
@@ -201,104 +169,4 @@ function freeShifts(
     least = onward
   }
   return []
-}
-
-/** Rows between those that are looked at first: a clash is mostly found in a few of them. */
-const STRIDE = 9
-
-/** undefined where the place is free; else the next x at which it may be. */
-function blockedUntil(
-  laid: readonly Laid[],
-  shape: Shape,
-  x: number,
-  y: number,
-): number | undefined {
-  for (const other of laid) {
-    if (other.x >= x + shape.width || x >= other.x + other.shape.width) continue
-    const from = Math.max(y, other.y)
-    const to = Math.min(y + shape.height, other.y + other.shape.height)
-    for (const step of [STRIDE, 1]) {
-      const onward = clearOf(x, shape.body, from - y, other, from - other.y, to - from, step)
-      if (onward > x) return onward
-    }
-  }
-  return undefined
-}
-
-/** The least place from x on at which no two rows of cloth that were looked at lie together. */
-function clearOf(
-  x: number,
-  own: Runs,
-  ownRow: number,
-  { x: fixed, shape: { body: its } }: Laid,
-  itsRow: number,
-  rows: number,
-  step: number,
-): number {
-  let onward = x
-  for (let r = 0; r < rows; r += step) {
-    const [i0, i1] = [own.starts[ownRow + r] ?? 0, own.starts[ownRow + r + 1] ?? 0]
-    const [k0, k1] = [its.starts[itsRow + r] ?? 0, its.starts[itsRow + r + 1] ?? 0]
-    for (let i = i0; i < i1; i += 2)
-      for (let k = k0; k < k1; k += 2) {
-        const first = own.ends[i] ?? 0
-        const end = fixed + (its.ends[k + 1] ?? 0)
-        const meets = fixed + (its.ends[k] ?? 0) <= onward + (own.ends[i + 1] ?? 0)
-        if (meets && onward + first <= end) onward = end + 1 - first
-      }
-  }
-  return onward
-}
-
-function laidOn(
-  state: State,
-  ways: readonly Shape[],
-  { way, pattern, row, column }: Way,
-  index: number,
-  x: number,
-  y: number,
-  grid: Grid,
-): State {
-  const shape = ways[way]
-  const touched = shape?.patterns[pattern]
-  if (!shape || !touched) throw new Error(`tiles: no way ${way}, ${pattern} of piece ${index}`)
-  const used = state.used.slice()
-  let { count, left, right, top, bottom } = state
-  if (right < left) [left, top] = [column, row]
-  touched.rows.forEach((r, i) => {
-    const c = column + (touched.columns[i] ?? 0)
-    const cell = cellOf(row + r, c)
-    if (used[cell] === 0) count += 1
-    used[cell] = 1
-    left = Math.min(left, c)
-    right = Math.max(right, c)
-    top = Math.min(top, row + r)
-    bottom = Math.max(bottom, row + r)
-  })
-  const taken = withTaken(state.taken, shape, x, y, grid)
-  const laid = [...state.laid, { index, shape, x, y }]
-  return { laid, count, used, taken, left, right, top, bottom }
-}
-
-function withTaken(
-  taken: Uint32Array,
-  { body, height }: Shape,
-  x: number,
-  y: number,
-  { across, down }: Grid,
-): Uint32Array {
-  const now = taken.slice()
-  for (let r = 0; r < height; r++) {
-    const row = Math.floor((y + r) / down)
-    for (let i = body.starts[r] ?? 0; i < (body.starts[r + 1] ?? 0); i += 2) {
-      const [first, last] = [x + (body.ends[i] ?? 0), x + (body.ends[i + 1] ?? 0)]
-      for (let column = Math.floor(first / across); column * across <= last; column++) {
-        const from = Math.max(first, column * across)
-        const to = Math.min(last, (column + 1) * across - 1)
-        const cell = cellOf(row, column)
-        now[cell] = (now[cell] ?? 0) + to - from + 1
-      }
-    }
-  }
-  return now
 }

@@ -11,8 +11,10 @@ import { add, point, subtract, type Point } from '../geometry/point.ts'
 import { placedPoint, type Placing, type Quarter } from './mark.ts'
 import { PRINT_MARGIN, waysToLie, type PaperSize } from './paper.ts'
 import type { Ring } from './ring.ts'
-import { CLEAR, gridOf, shapeOf, type Grid, type TileInput } from './tile-raster.ts'
-import { fewestSheets, type Laying } from './tile-search.ts'
+import type { Laying } from './tile-board.ts'
+import type { Grid } from './tile-patterns.ts'
+import { CLEAR, gridOf, shapeOf, type TileInput } from './tile-raster.ts'
+import { fewestSheets } from './tile-search.ts'
 import { cellBox, touchedTiles } from './tile-touched.ts'
 
 /** A strip under the trim lines for the name of the sheet and its two bars. */

@@ -10,9 +10,10 @@ import {
   type PaperChoice,
 } from '../../src/output/paper.ts'
 import { draftPdf } from '../../src/output/pdf.ts'
+import { sheetPlan } from '../../src/output/sheet-plan.ts'
 import { planTiles, sheetOf } from '../../src/output/tiles.ts'
 import type { TileInput } from '../../src/output/tile-raster.ts'
-import { body } from '../bodies.ts'
+import { body, INVENTED_BODIES } from '../bodies.ts'
 import { FONT } from './font.ts'
 import { readPdf, type ReadPage } from './read-pdf.ts'
 import { compared, onBoard, outlines } from './reassemble.ts'
@@ -144,6 +145,38 @@ describe('fewest sheets', () => {
     expect(planTiles([drawn], PAPERS.a4).tiles.length).toBeLessThanOrEqual(14)
     expect(planTiles([frame], PAPERS.a4).tiles).toHaveLength(20)
   })
+  // Held by hand-written geometry of the test: gaps between outlines, corner to chord, 4 mm asked.
+  test.each(INVENTED_BODIES)('%s: pieces lie apart, none on another', (_, numbers) => {
+    const laid = sheetPlan(draft('blouse', body({}, numbers), standardChoices()), { paper: 'a4' })
+    if (!laid.ok) throw new Error(laid.reason)
+    const rings = laid.plan.placed.map((p) => p.ring)
+    for (const [i, a] of rings.entries())
+      for (const b of rings.slice(i + 1)) {
+        expect(gapBetween(a, b)).toBeGreaterThan(3.9)
+        expect(winds(a, b[0]) || winds(b, a[0])).toBe(false)
+      }
+  })
+  type Spot = { readonly x: number; readonly y: number }
+  const gapBetween = (a: readonly Spot[], b: readonly Spot[]): number =>
+    Math.min(...a.map((p) => toRing(p, b)), ...b.map((p) => toRing(p, a)))
+  const toRing = (p: Spot, ring: readonly Spot[]): number =>
+    ring.reduce((least, a, i) => {
+      const b = ring[(i + 1) % ring.length] ?? a
+      const [dx, dy] = [b.x - a.x, b.y - a.y]
+      const t = ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy || 1)
+      const at = Math.min(1, Math.max(0, t))
+      return Math.min(least, Math.hypot(a.x + dx * at - p.x, a.y + dy * at - p.y))
+    }, Infinity)
+  /** Angles summed round the ring: a full turn inside, none outside. */
+  function winds(ring: readonly Spot[], p: Spot | undefined): boolean {
+    if (!p) return false
+    const turn = ring.reduce((sum, a, i) => {
+      const b = ring[(i + 1) % ring.length] ?? a
+      const step = Math.atan2(b.y - p.y, b.x - p.x) - Math.atan2(a.y - p.y, a.x - p.x)
+      return sum + Math.atan2(Math.sin(step), Math.cos(step))
+    }, 0)
+    return Math.abs(turn) > Math.PI
+  }
   test('the same pieces lie the same way', () => {
     const lay = () => planTiles([square('a', 300, 500), square('b', 210, 340)], PAPERS.letter)
     expect(lay()).toEqual(lay())

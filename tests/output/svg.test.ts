@@ -122,3 +122,53 @@ test('her words cannot become marks of the file', () => {
   expect(svg).not.toContain('<b>')
   expect(svg).not.toContain('\u0007')
 })
+
+// What a muslin is marked with, so that it can be read on the body: common practice, no source.
+test.each(INVENTED_BODIES)('levels run to the cut edge of the %s body', (_, numbers) => {
+  for (const piece of drafted(numbers).pieces.filter((p) => p.levels.length > 0)) {
+    const svg = pieceSvg(piece, words)
+    const cutEdge = curvesOf(dataOf(svg, `${piece.id}.cutting`))
+    const chain = cutEdge.flatMap((c) => Array.from({ length: 201 }, (_, i) => c(i / 200)))
+    for (const name of ['bustLine', 'waistLine', 'hipLine']) {
+      const [level] = curvesOf(dataOf(svg, `${piece.id}.${name}`))
+      if (!level) throw new Error(`no ${name}`)
+      const [left, right] = [level(0), level(1)]
+      expect(left.x).toBeCloseTo(0, 4)
+      expect(right.y).toBe(left.y)
+      const near = Math.min(...chain.map((p) => Math.hypot(p.x - right.x, p.y - right.y)))
+      expect(near, `${piece.id} ${name}`).toBeLessThan(1)
+      // Past the seam line by the allowance of the side, 25, or more where the side slants.
+      expect(right.x).toBeGreaterThan((piece.points['W']?.x ?? 0) + 20)
+    }
+  }
+})
+test('a plumb line hangs through the dart, upright, from cut edge to cut edge', () => {
+  const front = pieceOf(drafted(), 'front')
+  const [upper, lower] = curvesOf(dataOf(pieceSvg(front, words), 'front.plumbLine'))
+  const dart = front.darts[0]
+  if (!upper || !lower || !dart) throw new Error('no plumb line')
+  for (const end of [upper(0), upper(1), lower(0), lower(1)])
+    expect(end.x).toBeCloseTo(dart.upperTip.x, 4)
+  expect(upper(1).y).toBeCloseTo(dart.upperTip.y, 4)
+  expect(lower(0).y).toBeCloseTo(dart.lowerTip.y, 4)
+  // 40 of allowance under the hem.
+  expect(lower(1).y).toBeCloseTo((front.points['L']?.y ?? 0) + 40, 4)
+})
+test('a neck cut on its line has its seam line all the same', () => {
+  const svg = pieceSvg(pieceOf(drafted(), 'front'), words)
+  expect(lengthOf(dataOf(svg, 'front.neck'))).toBeGreaterThan(100)
+  expect(svg).toContain('neck edge, cut on this line')
+})
+test('the apex is a ringed cross; clips and stay stitches have names', () => {
+  const front = pieceOf(drafted(), 'front')
+  const svg = pieceSvg(front, words)
+  const apex = front.points['apex']
+  const [across, , ring] = curvesOf(dataOf(svg, 'front.apex'))
+  expect(across?.(0.5)).toEqual({ x: apex?.x, y: apex?.y })
+  for (const t of [0, 0.3, 1]) {
+    const p = ring?.(t) ?? { x: NaN, y: NaN }
+    expect(Math.hypot(p.x - (apex?.x ?? 0), p.y - (apex?.y ?? 0))).toBeCloseTo(4, 3)
+  }
+  expect(svg).toContain('id="front.sleeveEdge.clip1"')
+  expect(svg).toContain('id="front.sleeveEdge.stayStitch1"')
+})

@@ -11,6 +11,8 @@ const SIDE_PLANE = { behind: 0, sd: 10 }
 const NEAR_PLANE = { behind: -85, sd: 12 }
 /** Apexes and side necks seen from the front (bench, see scale.ts). */
 const FRONT_PLANE = { behind: -95, sd: 30 }
+/** The tape slants: a wrong height counts by its cosine, a wrong reach by its sine (bench, mean body). */
+const SLANT = { down: 0.82, forward: 0.57 } as const
 /** Apex further out than the side neck when no front photo says it: mean and spread (bench), mm. */
 const USUAL_OUT = { mm: 24, sd: 10 }
 /**
@@ -57,9 +59,9 @@ export function sideNeckToApex(readings: Readings): EstimateOutcome {
   const reach = (apex.at.x - neck.at.x) * facing - (less.mm + lift.back) / scale.mmPerPx
   const down = lift.down - (apex.by === 'dot' ? APEX_DOT_BACK.down : 0)
   const px = Math.hypot(reach, apex.at.y - neck.at.y + down / scale.mmPerPx)
-  const sdPx = Math.hypot(apex.sdPx, neck.sdPx)
+  const sdPx = SLANT.down * Math.hypot(apex.sdPx, neck.sdPx)
   const basis = basisOf('side', scale, `${neck.from} to ${apex.from}`)
-  const inPlane = wayOf(px, sdPx, scale, basis, Math.hypot(less.sd, lift.sd))
+  const inPlane = wayOf(px, sdPx, scale, basis, Math.hypot(SLANT.forward * less.sd, lift.sd))
   const out = outward(readings) ?? USUAL_OUT
   const value = Math.hypot(inPlane.value, out.mm) + CURVE_ADDS.mm
   const sd = Math.hypot(inPlane.sd, (out.mm / value) * out.sd, CURVE_ADDS.sd)

@@ -46,7 +46,10 @@ async function opened(change: Partial<LiveTools> = {}, stance?: Stance) {
   const scene: { stance: Stance | undefined } = { stance }
   const camera: Camera = {
     warm: async (onFetched) => onFetched?.({ loaded: 12.6e6, total: 12.6e6 }),
-    look: async () => (scene.stance ? sightOf(scene.stance).joints : undefined),
+    look: async (frame) => {
+      frame.close()
+      return scene.stance && sightOf(scene.stance)
+    },
     read: () => Promise.reject(new Error('not asked here')),
     close: () => undefined,
   }

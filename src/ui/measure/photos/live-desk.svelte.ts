@@ -2,13 +2,12 @@
  * Front, side and back taken in one go: the device's camera, the frames that are looked at, the
  * count, the photos taken. Frames go to the worker and are forgotten; nothing else sees them.
  */
-import type { Camera } from '../../../capture/camera.ts'
+import type { Camera, LiveFrame } from '../../../capture/camera.ts'
 import type { Darkroom } from '../../../capture/darkroom.ts'
 import type { Fetched } from '../../../capture/detector-weights.ts'
 import { livePose } from '../../../capture/live-pose.ts'
 import * as live from '../../../capture/live.ts'
 import type { PhotoOutcome } from '../../../capture/photo.ts'
-import type { Picture } from '../../../capture/picture.ts'
 import { VIEWS, type View, type ViewReading } from '../../../capture/reading.ts'
 import { letGo, openStream, severalCameras, type Facing } from './live-stream.ts'
 import { toneOf } from './live-words.ts'
@@ -33,8 +32,6 @@ export interface LiveTools {
   readonly now?: () => number
 }
 
-/** Frames are looked at this high: joints of rendered bodies come out as from the whole photo. */
-const LOOK_HEIGHT = 480
 /** Digits and tones follow the clock this often, ms. */
 const TICK_MS = 100
 /** Between two looks the page has time for everything else, ms. */
@@ -153,13 +150,12 @@ export class LiveDesk {
   async #watch(): Promise<void> {
     while (this.#open) {
       await new Promise((rested) => setTimeout(rested, REST_MS))
-      const picture = this.hints === 'here' && this.#wanted() ? this.#frame() : undefined
-      if (!picture) continue
-      const { width, height } = picture
+      if (this.hints !== 'here' || !this.#wanted()) continue
+      const frame = await this.#frame()
+      if (!frame) continue
       try {
-        const joints = await this.#tools.camera().look(picture)
-        const pose = livePose(joints && { joints, width, height })
-        this.#move(live.watch(this.state, pose, this.#clock()))
+        const sight = await this.#tools.camera().look(frame)
+        this.#move(live.watch(this.state, livePose(sight), this.#clock()))
       } catch {
         if (this.#open) this.#noHints()
       }
@@ -171,19 +167,17 @@ export class LiveDesk {
       this.stream !== undefined && phase !== 'taken' && phase !== 'done' && phase !== 'shooting'
     )
   }
-  readonly #small = document.createElement('canvas')
-  #frame(): Picture | undefined {
+  /** A frame at the camera's own size; drawn and read by the workers, not here. */
+  async #frame(): Promise<LiveFrame | undefined> {
     const video = this.#video
     if (!video || video.videoWidth === 0 || video.readyState < video.HAVE_CURRENT_DATA)
       return undefined
-    const height = Math.min(LOOK_HEIGHT, video.videoHeight)
-    const width = Math.round((video.videoWidth * height) / video.videoHeight)
-    if (this.#small.width !== width) this.#small.width = width
-    if (this.#small.height !== height) this.#small.height = height
-    const context = this.#small.getContext('2d', { willReadFrequently: true, alpha: false })
-    if (!context) return undefined
-    context.drawImage(video, 0, 0, width, height)
-    return { width, height, data: context.getImageData(0, 0, width, height).data }
+    try {
+      // A VideoFrame copies nothing; browsers without it draw a bitmap.
+      return 'VideoFrame' in window ? new VideoFrame(video) : await createImageBitmap(video)
+    } catch {
+      return undefined
+    }
   }
 
   #tick(): void {
@@ -200,10 +194,10 @@ export class LiveDesk {
 
   async #shoot(): Promise<void> {
     const view = this.view
-    const video = this.#video
     try {
-      if (!view || !video || !this.stream) throw new Error('live: no picture to take')
-      const outcome = await this.#tools.darkroom.develop(await createImageBitmap(video))
+      const frame = this.stream && (await this.#frame())
+      if (!view || !frame) throw new Error('live: no picture to take')
+      const outcome = await this.#tools.darkroom.develop(frame)
       if (!this.#open) return
       if (!outcome.ok) throw new Error(outcome.reason)
       this.problem = undefined
