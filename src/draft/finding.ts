@@ -47,7 +47,7 @@ export const FINDING_WORDS = {
   waistLooser:
     'Darts here hold {limit}; the waist hangs looser by {value} than was chosen, on each half.',
   underarmDeeper:
-    'The underarm is {value} deeper than chosen, so that the arm opening reaches {limit}.',
+    'The underarm is {value} deeper than chosen, so that {limit} of room goes round the arm.',
   centreBackSeam:
     'Side and darts cannot take the waist in alone: a centre-back seam takes {value}.',
   dartOpen:

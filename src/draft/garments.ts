@@ -4,8 +4,9 @@ import { standardChoices, type Choices } from './choices.ts'
 import type { Draft, GarmentId } from './draft.ts'
 import { finished } from './finished.ts'
 import type { Garment } from './garment.ts'
-import { BLOCK, SLEEVED, SLEEVELESS } from './garments/bodice.ts'
 import { BLOUSE } from './garments/blouse.ts'
+import { BLOCK, SLEEVELESS } from './garments/bodice.ts'
+import { SLEEVED } from './garments/sleeved.ts'
 import type { Sheet } from './sheet.ts'
 
 export const GARMENTS: Readonly<Record<GarmentId, Garment>> = {

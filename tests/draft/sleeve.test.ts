@@ -91,10 +91,17 @@ describe('on the fitted body', () => {
     const [, lower] = edge(front, 'armhole').path
     expect(lengthAt).toBeCloseTo(pathLength([lower!]), 0)
   })
+  test('an arm a little too wide puts the underarm deeper, and the sleeve goes in', () => {
+    const d = draft('sleeve', body({ upperArmGirth: 380 }), standardFor('sleeve'))
+    const deeper = d.findings.find((f) => f.id === 'underarmDeeper')
+    expect(deeper?.value).toBeGreaterThan(0)
+    expect(namedPoint(pieceOf(d, 'back'), 'E').y).toBeCloseTo(186 + 15 + deeper!.value, 9)
+    expect(d.pieces.map((p) => p.id)).toContain('sleeve')
+  })
   test('an arm too wide for its armhole stops the cutting and says so', () => {
-    const d = draft('sleeve', body({ upperArmGirth: 420 }), {
+    const d = draft('sleeve', body({ upperArmGirth: 480 }), {
       ...standardFor('sleeve'),
-      armRoom: mm(110),
+      armRoom: mm(120),
     })
     expect(d.findings.map((f) => f.id)).toContain('capUnsolved')
     expect(d.pieces.map((p) => p.id)).not.toContain('sleeve')

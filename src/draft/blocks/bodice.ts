@@ -55,8 +55,15 @@ const SHOULDER_DART_LONG = 70
 /** Where across back and chest are taken: half way from the shoulder bone to the underarm line. */
 const ACROSS_AT = 2
 
-export function drawBodice(body: Body, choices: Choices): { back: Sheet; front: Sheet } {
-  const frame = bodiceFrame(body, choices)
+/** @param deeper how much deeper than chosen the underarm lies, so that a sleeve goes in, mm */
+export function drawBodice(
+  body: Body,
+  choices: Choices,
+  deeper = 0,
+): { back: Sheet; front: Sheet } {
+  const plain = bodiceFrame(body, choices)
+  const more = found('deeper for the sleeve to go in', mm(deeper), ['upperArmGirth', 'armRoom'])
+  const frame = deeper > 0 ? { ...plain, scye: plus(plain.scye, more) } : plain
   const numbers = bodiceNumbers(body, choices, frame)
   const [back, front] = [new Sheet('back'), new Sheet('front')]
   drawHalf(back, 'back', body, choices, frame, numbers)

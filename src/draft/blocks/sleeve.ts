@@ -30,13 +30,25 @@ export type SleeveDrawn =
   /** No cap of this width has sides as long as the armholes. */
   | { readonly ok: false; readonly width: number; readonly armholes: number }
 
-export function drawSleeve(body: Body, choices: Choices, armholes: Armholes): SleeveDrawn {
-  const width = plus(measured(body, 'upperArmGirth'), choice(choices, 'armRoom'))
-  const cap = solveCap(
-    armholes.front + choices.capEase * FRONT_EASE,
-    armholes.back + choices.capEase * (1 - FRONT_EASE),
-    width.mm,
+const sleeveWidth = (body: Body, choices: Choices): Amount =>
+  plus(measured(body, 'upperArmGirth'), choice(choices, 'armRoom'))
+
+/** The cap for these armholes, each with its part of the ease; undefined where none is wide enough. */
+export const capFor = (
+  body: Body,
+  choices: Choices,
+  front: number,
+  back: number,
+): Cap | undefined =>
+  solveCap(
+    front + choices.capEase * FRONT_EASE,
+    back + choices.capEase * (1 - FRONT_EASE),
+    sleeveWidth(body, choices).mm,
   )
+
+export function drawSleeve(body: Body, choices: Choices, armholes: Armholes): SleeveDrawn {
+  const width = sleeveWidth(body, choices)
+  const cap = capFor(body, choices, armholes.front, armholes.back)
   if (!cap) return { ok: false, width: width.mm, armholes: armholes.front + armholes.back }
   const s = new Sheet('sleeve')
   const rests = ['upperArmGirth', 'armRoom', 'capEase', 'bustGirth', 'napeToArmpitLevel']
