@@ -228,9 +228,10 @@ export class Session {
   /** Begins the round after the one on paper, as it is, so that it can be looked at and changed. */
   startNext = (garmentId: string): Promise<boolean> => this.#change(garmentId, (r) => r)
   turnChoice = (garmentId: string, id: ChoiceId, value: Mm): Promise<boolean> =>
-    this.#change(garmentId, (r) => withChoices(r, { ...r.choices, [id]: value }))
-  setChoices = (garmentId: string, choices: Choices): Promise<boolean> =>
-    this.#change(garmentId, (r) => withChoices(r, choices))
+    this.changeChoices(garmentId, (c) => ({ ...c, [id]: value }))
+  /** Words as well as amounts, and several at once; `change` gets the choices of the open round. */
+  changeChoices = (garmentId: string, change: (choices: Choices) => Choices): Promise<boolean> =>
+    this.#change(garmentId, (r) => withChoices(r, change(r.choices)))
   makeChange = (garmentId: string, correction: NewCorrection): Promise<boolean> =>
     this.#change(garmentId, (r) =>
       withCorrection(r, { ...correction, v: 1, id: this.#world.newId() }),

@@ -12,6 +12,7 @@ import {
   firstRound,
   nextRound,
   redraft,
+  withChoices,
   withCorrection,
   withSeen,
   type Round,
@@ -29,6 +30,7 @@ import {
   summary,
 } from '../../src/ui/rounds/round-words.ts'
 import { lineSaid, saidBetween } from '../../src/ui/rounds/said-between.ts'
+import { wordsBetween } from '../../src/ui/rounds/words-between.ts'
 import { body } from '../bodies.ts'
 
 const CM: UnitChoice = { unit: 'cm', inchStep: 8 }
@@ -87,7 +89,11 @@ test('rows that print the same are not called changed, whichever unit she reads'
   const inches: UnitChoice = { unit: 'inch', inchStep: 8 }
   for (const units of [CM, inches]) {
     const { changed, same } = rowsBetween(found, units)
-    expect(changed.length + same.length).toBe(found.changes.length + found.same.length)
+    const halves = [...found.changes, ...found.same].filter((c) => /^(back|front)\./.test(c.name))
+    const ids = [...changed, ...same].map((r) => r.id)
+    expect(ids.filter((id) => /^(back|front)\./.test(id)).toSorted()).toEqual(
+      halves.map((c) => c.name).toSorted(),
+    )
     expect(changed.map((r) => r.name)).toContain('Front hem')
     expect(same.map((r) => r.name)).toContain('Front side seam')
   }
@@ -129,4 +135,37 @@ test('labels stand inside the piece and only beside lines that print another len
   const ring = flatten(outline(after!))
   for (const { at, inwards } of labels)
     expect(contains(ring, add(at, scale(inwards, 8)))).toBe(true)
+})
+
+// The neck is faced instead of bound and the front buttoned: two words, and the pieces they bring.
+test('words that changed and pieces that came or went are told, and are no numbers', () => {
+  const faced = withChoices(nextRound(first, 'r3', ON), {
+    ...first.choices,
+    neckFinish: 'facing',
+    opening: 'buttonedFront',
+  })
+  expect(wordsBetween(first, faced)).toEqual([
+    { name: 'Opening', before: 'as needed', after: 'buttoned front' },
+    { name: 'Neck finish', before: 'bias strip', after: 'shaped facing' },
+    { name: 'Bias strip of the neck', before: 'a piece', after: 'none' },
+    { name: 'Facing of the slit', before: 'a piece', after: 'none' },
+    { name: 'Back neck facing', before: 'none', after: 'a piece' },
+    { name: 'Front neck facing', before: 'none', after: 'a piece' },
+    { name: 'Front facing', before: 'none', after: 'a piece' },
+  ])
+  const { changed, same } = rowsBetween(betweenRounds(first, faced), CM)
+  expect([...changed, ...same].some((r) => /Facing/.test(r.id))).toBe(false)
+  expect(summary(2, first, faced)).toBe('Two numbers and two choices of words changed.')
+  expect(summary(0, first, faced)).toBe('Two choices of words changed.')
+  expect(wordsBetween(first, second)).toEqual([])
+})
+
+// A strip has two long and two short sides: one of each tells it.
+test('a strip is told by its length and its width', () => {
+  const { changed, same } = rowsBetween(betweenRounds(first, second), CM)
+  const strip = [...changed, ...same].filter((r) => r.id.startsWith('neckStrip.'))
+  expect(strip.map((r) => r.name).toSorted()).toEqual([
+    'Bias strip of the neck, neck edge',
+    'Bias strip of the neck, short end',
+  ])
 })

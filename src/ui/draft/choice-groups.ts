@@ -1,25 +1,110 @@
-/** The choices in the order she meets them on the body, and what a knob shows for each. */
+/** The choices in the order she meets them on the body, which of them matter now, and their knobs. */
+import { knows } from '../../measurements/confirmed.ts'
 import { CHOICES, type ChoiceId, type Choices } from '../../draft/choices.ts'
-import type { Draft } from '../../draft/draft.ts'
-import { correctedDraft, type Corrected } from '../../fitting/apply.ts'
-import type { Round } from '../../rounds/round.ts'
+import { pieceOf, type Draft } from '../../draft/draft.ts'
+import { GARMENTS, standardFor } from '../../draft/garments.ts'
+import type { OptionId } from '../../draft/options.ts'
 import { mm, type Mm } from '../../units/length.ts'
+import { waistWays } from './waist-ways.ts'
 
+export type GroupId = 'ease' | 'neck' | 'arm' | 'length' | 'waist' | 'opening' | 'construction'
 export interface ChoiceGroup {
+  readonly id: GroupId
   readonly words: string
+  /** Choices that are words; the fit stands over the eases by itself. */
+  readonly options: readonly OptionId[]
   readonly ids: readonly ChoiceId[]
 }
 
 export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
-  { words: 'Ease', ids: ['easeBust', 'easeWaist', 'easeHip'] },
-  { words: 'Neck', ids: ['neckHalfWidth', 'sideNeckRise', 'frontNeckDrop'] },
-  { words: 'Sleeve and underarm', ids: ['underarmDrop', 'overarmDrop', 'frontRaise'] },
-  { words: 'Length', ids: ['lengthAdded', 'lengthBelowWaist'] },
   {
-    words: 'Waist and darts',
-    ids: ['sideIntake', 'frontDartTip', 'backDartTip', 'frontDartLow', 'backDartLow'],
+    id: 'ease',
+    words: 'Ease',
+    options: [],
+    ids: ['easeBust', 'easeWaist', 'easeHighHip', 'easeHip', 'frontShare', 'acrossEase'],
   },
+  {
+    id: 'neck',
+    words: 'Neck',
+    options: ['neckShape', 'neckFinish'],
+    ids: ['neckHalfWidth', 'sideNeckRise', 'frontNeckDrop', 'stripWidth', 'facingWidth'],
+  },
+  {
+    id: 'arm',
+    words: 'Shoulder, arm',
+    options: ['overarmRule'],
+    ids: [
+      'shoulderDart',
+      'underarmDrop',
+      'cornerRadius',
+      'armRoom',
+      'overarmDrop',
+      'frontRaise',
+      'frontShort',
+      'capEase',
+      'sleeveLength',
+      'sleeveHem',
+    ],
+  },
+  { id: 'length', words: 'Length', options: [], ids: ['lengthAdded', 'lengthBelowWaist'] },
+  {
+    id: 'waist',
+    words: 'Waist and darts',
+    options: ['shaping', 'surplus'],
+    ids: [
+      'sideIntake',
+      'centreBackMost',
+      'frontDartTip',
+      'backDartTip',
+      'frontDartLow',
+      'backDartLow',
+    ],
+  },
+  { id: 'opening', words: 'Opening', options: ['opening'], ids: ['buttonOverlap'] },
+  { id: 'construction', words: 'Construction', options: ['construction'], ids: [] },
 ]
+
+/** The groups of a garment, each with the choices its construction reads and that move something now. */
+export const groupsFor = (draft: Draft): readonly ChoiceGroup[] =>
+  CHOICE_GROUPS.map((group) => ({
+    ...group,
+    options: group.options.filter((id) => GARMENTS[draft.garment].options.includes(id)),
+    ids: group.ids.filter((id) => matters(draft, id)),
+  })).filter(({ options, ids }) => options.length + ids.length > 0)
+
+/** A choice that moves nothing in this draft is not shown, unless it was turned before. */
+export const matters = (draft: Draft, id: ChoiceId): boolean =>
+  GARMENTS[draft.garment].choices.includes(id) &&
+  (draft.choices[id] !== standardFor(draft.garment)[id] || moves(draft, id))
+
+function moves(draft: Draft, id: ChoiceId): boolean {
+  const { body, choices } = draft
+  const buttoned = draft.openings.some(({ kind }) => kind === 'buttonedFront')
+  switch (id) {
+    case 'easeHighHip':
+      return knows(body, 'highHipGirth') && knows(body, 'waistToHighHip')
+    case 'frontRaise':
+      return !(knows(body, 'sideNeckOverApexToWaist') && knows(body, 'sideNeckOverBladeToWaist'))
+    case 'stripWidth':
+      return choices.neckFinish === 'biasStrip'
+    case 'facingWidth':
+      return choices.neckFinish === 'facing' || buttoned
+    case 'buttonOverlap':
+      return buttoned
+    case 'sideIntake':
+      return choices.shaping === 'darts'
+    case 'centreBackMost':
+      return waistWays(draft).length > 0
+    case 'frontDartTip':
+    case 'frontDartLow':
+      return pieceOf(draft, 'front').darts.length > 0
+    case 'backDartTip':
+    case 'backDartLow':
+      return pieceOf(draft, 'back').darts.length > 0
+    default:
+      return true
+  }
+}
 
 export interface KnobState {
   /** What the draft is drawn with. */
@@ -45,26 +130,5 @@ export function knobState(choices: Choices, draft: Draft, id: ChoiceId): KnobSta
   }
 }
 
-export type Turned =
-  | { readonly ok: true; readonly corrected: Corrected }
-  | { readonly ok: false; readonly sentence: string }
-
 /** Her setting that gives `value` once the corrections are added. */
 export const settingFor = (value: Mm, corrected: Mm): Mm => mm(value - corrected)
-
-/** The round drawn with one choice at another setting; nothing is kept. */
-export function turned(round: Round, id: ChoiceId, setting: Mm): Turned {
-  try {
-    const choices = { ...round.choices, [id]: setting }
-    return {
-      ok: true,
-      corrected: correctedDraft(round.garment, round.body, choices, round.corrections),
-    }
-  } catch {
-    // The construction throws where lines it needs do not meet; she only has to turn back.
-    return {
-      ok: false,
-      sentence: `${CHOICES[id].label}: that far the lines no longer meet. It stays as it was.`,
-    }
-  }
-}

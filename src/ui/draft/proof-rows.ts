@@ -9,67 +9,81 @@ import {
   type FindingId,
   type Severity,
 } from '../../draft/finding.ts'
-import { edge, type EdgeName, type PieceId } from '../../draft/piece.ts'
-import { pathLength } from '../../geometry/length.ts'
+import type { OpeningKind } from '../../draft/opening.ts'
+import { overShoulder, sewnLength, type EdgeName, type PieceId } from '../../draft/piece.ts'
 import { formatLength, type UnitChoice } from '../../units/format.ts'
 import { mm, type Mm } from '../../units/length.ts'
+import { OPENING_WORDS, opensFor } from './opening-words.ts'
 
 const KINDS = [
   'getting in',
-  'arm opening',
   'head',
-  'overarm seams',
+  'arm opening',
+  'neck',
+  'shoulder seams',
   'side seams',
+  'front and back',
   'darts',
-  'neck join',
-  'front length',
   'outline',
 ] as const
 export type ProofKind = (typeof KINDS)[number]
 
 /** Complete by construction: a finding of no kind does not compile. */
 const KIND_OF: Readonly<Record<FindingId, ProofKind>> = {
-  overarmPair: 'overarm seams',
+  gettingIn: 'getting in',
+  gettingInUnknown: 'getting in',
+  openingAdded: 'getting in',
+  headOpening: 'head',
+  headUnknown: 'head',
+  armOpening: 'arm opening',
+  upperArmUnknown: 'arm opening',
+  armpitUnknown: 'arm opening',
+  underarmPlace: 'arm opening',
+  underarmDeeper: 'arm opening',
+  neckJoin: 'neck',
+  neckBaseUnknown: 'neck',
+  frontNeckHigh: 'neck',
+  armholeJoin: 'arm opening',
+  armholeSmall: 'arm opening',
+  acrossWide: 'arm opening',
+  acrossUnknown: 'arm opening',
+  capPair: 'arm opening',
+  capUnsolved: 'arm opening',
+  sleevePair: 'arm opening',
+  shoulderPair: 'shoulder seams',
+  overarmPair: 'shoulder seams',
+  overarmShort: 'shoulder seams',
+  struckOutside: 'shoulder seams',
   sidePair: 'side seams',
   sideJoin: 'side seams',
+  balanceUnknown: 'front and back',
+  fullerBust: 'front and back',
+  bustDart: 'front and back',
   dartLegs: 'darts',
   dartWide: 'darts',
   secondDart: 'darts',
   centreBackSeam: 'darts',
   dartOpen: 'darts',
-  bustDart: 'darts',
+  waistLooser: 'darts',
   straightWaist: 'darts',
   waistWider: 'darts',
-  neckJoin: 'neck join',
-  neckBaseUnknown: 'neck join',
-  frontNeckHigh: 'head',
   notSquare: 'outline',
   outlineCrosses: 'outline',
-  armOpening: 'arm opening',
-  upperArmUnknown: 'arm opening',
-  armpitUnknown: 'arm opening',
-  underarmPlace: 'arm opening',
-  overarmShort: 'overarm seams',
-  struckOutside: 'overarm seams',
-  headUnknown: 'head',
-  headOpening: 'head',
-  gettingInUnknown: 'getting in',
-  gettingIn: 'getting in',
-  openingAdded: 'getting in',
-  fullerBust: 'front length',
-  balanceUnknown: 'front length',
 }
 
-/** The question of a kind, and what a tick beside it says. */
+/** A slit is added at the back neck for the head, a zip in the side for the waist. */
+export const kindOf = ({ id, place }: Finding): ProofKind =>
+  id === 'openingAdded' && place === 'back.centre' ? 'head' : KIND_OF[id]
+
 const QUESTIONS: Readonly<Record<ProofKind, string>> = {
   'getting in': 'Can you get in?',
-  'arm opening': 'Does the arm pass?',
   head: 'Does the head pass?',
-  'overarm seams': 'Overarm seams of back and front',
+  'arm opening': 'Does the arm pass?',
+  neck: 'Neck edge',
+  'shoulder seams': 'Seams over shoulder and arm',
   'side seams': 'Side seams of back and front',
-  darts: 'Waist darts',
-  'neck join': 'Neck edge over the overarm seam',
-  'front length': 'Front and back length',
+  'front and back': 'Front beside the back',
+  darts: 'Darts',
   outline: 'Outline',
 }
 
@@ -98,9 +112,9 @@ export interface ProofRow {
 export function proofRows(draft: Draft, units: UnitChoice): readonly ProofRow[] {
   const rows = KINDS.map((kind): ProofRow => {
     const found = draft.findings
-      .filter((f) => KIND_OF[f.id] === kind)
+      .filter((f) => kindOf(f) === kind)
       .sort((a, b) => WEIGHT[a.severity] - WEIGHT[b.severity])
-      .map((finding) => ({ finding, sentence: findingSentence(finding, units) }))
+      .map((finding) => ({ finding, sentence: foundSaid(draft, finding, units) }))
     return {
       kind,
       words: QUESTIONS[kind],
@@ -113,36 +127,66 @@ export function proofRows(draft: Draft, units: UnitChoice): readonly ProofRow[] 
   return rows.toSorted((a, b) => weight(a) - weight(b))
 }
 
-/** "7 hold, 2 ask" */
+/** "6 hold, 1 asks, 2 to know": a note keeps nothing from being cut. */
 export function proofCount(rows: readonly ProofRow[]): string {
   const holding = rows.filter((r) => r.severity === undefined).length
-  const asking = rows.length - holding
-  if (asking === 0) return `all ${holding} hold`
-  return `${holding} ${holding === 1 ? 'holds' : 'hold'}, ${asking} ${asking === 1 ? 'asks' : 'ask'}`
+  const notes = rows.filter((r) => r.severity === 'note').length
+  const asking = rows.length - holding - notes
+  if (holding === rows.length) return `all ${holding} hold`
+  return [
+    `${holding} ${holding === 1 ? 'holds' : 'hold'}`,
+    ...(asking > 0 ? [`${asking} ${asking === 1 ? 'asks' : 'ask'}`] : []),
+    ...(notes > 0 ? [`${notes} to know`] : []),
+  ].join(', ')
+}
+
+/** The words of the finding; of an opening that was added, also which one it is. */
+function foundSaid(draft: Draft, finding: Finding, units: UnitChoice): string {
+  const sentence = findingSentence(finding, units)
+  if (finding.id !== 'openingAdded') return sentence
+  const added = opensFor(draft, kindOf(finding) === 'head' ? 'head' : 'waist')
+  return added ? `${sentence} Now: ${OPENING_WORDS[added.kind]}.` : sentence
 }
 
 function holds(draft: Draft, kind: ProofKind, units: UnitChoice): string {
-  const length = (piece: PieceId, name: EdgeName): Mm =>
-    mm(pathLength(edge(pieceOf(draft, piece), name).path))
+  const length = (piece: PieceId, name: EdgeName): Mm => mm(sewnLength(pieceOf(draft, piece), name))
+  const both = (name: EdgeName): string => say(length('back', name) + length('front', name))
   const say = (value: number): string => formatLength(mm(value), units)
+  const front = pieceOf(draft, 'front')
   switch (kind) {
-    case 'getting in':
-      return 'The waist passes over bust and shoulders.'
+    case 'getting in': {
+      const opening = opensFor(draft, 'waist')
+      return opening
+        ? `${WITH[opening.kind]} lets the waist pass over bust and shoulders.`
+        : 'The waist passes over bust and shoulders.'
+    }
+    case 'head': {
+      const opening = opensFor(draft, 'head')
+      return opening
+        ? `${WITH[opening.kind]} lets the head pass.`
+        : `The neck opening is ${say(2 * (length('back', 'neck') + length('front', 'neck')))} round.`
+    }
     case 'arm opening':
-      return `The opening is ${say(length('back', 'sleeveEdge') + length('front', 'sleeveEdge'))} round.`
-    case 'head':
-      return `The neck opening is ${say(2 * (length('back', 'neck') + length('front', 'neck')))} round.`
-    case 'overarm seams':
-      return `${say(length('front', 'overarm'))} both.`
+      return front.edges.some((e) => e.name === 'sleeveEdge')
+        ? `The opening is ${both('sleeveEdge')} round.`
+        : `The armhole is ${both('armhole')} round.`
+    case 'shoulder seams':
+      return `${say(sewnLength(front, overShoulder(front).name))} both, as sewn.`
     case 'side seams':
-      return `${say(length('front', 'side'))} both.`
+      return `${say(length('front', 'side'))} both, as sewn.`
     case 'darts':
       return 'The legs are equal in pairs.'
-    case 'neck join':
-      return 'It runs on in one line.'
-    case 'front length':
+    case 'neck':
+      return 'It runs on in one line over the overarm seam.'
+    case 'front and back':
       return 'The front is raised by what the tape says.'
     case 'outline':
-      return 'It crosses itself nowhere.'
+      return 'Square on the fold, and it crosses itself nowhere.'
   }
+}
+const WITH: Readonly<Record<OpeningKind, string>> = {
+  sideZip: 'A zip in the left side',
+  backZip: 'A zip at the centre back',
+  buttonedFront: 'The buttoned front',
+  neckSlit: 'A slit at the back neck',
 }

@@ -1,45 +1,111 @@
 /**
- * A choice in hand: what the draft would be with it, before it is kept. Every move redraws;
- * only letting go saves, so a drag across the ruler is one change.
+ * A choice in hand: what the draft would be with it, before it is kept. Every move of a ruler
+ * redraws; only letting go saves, so a drag is one change. Words are kept as they are picked. The
+ * last change can be taken back.
  */
-import type { ChoiceId } from '../../draft/choices.ts'
+import { CHOICES, type ChoiceId, type Choices } from '../../draft/choices.ts'
+import type { Draft } from '../../draft/draft.ts'
 import type { Corrected } from '../../fitting/apply.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { Mm } from '../../units/length.ts'
-import { turned } from './choice-groups.ts'
+import { picked, turned, type Turned } from './turned.ts'
+
+export type ChangeChoices = (choices: Choices) => Choices
+
+/** What was kept last, in words, and the choices before it. */
+interface Last {
+  readonly name: string
+  readonly words: string
+  readonly before: Choices
+}
 
 export class Turning {
   readonly #round: () => Round
-  readonly #keep: (id: ChoiceId, setting: Mm) => Promise<boolean>
+  readonly #keep: (change: ChangeChoices) => Promise<boolean>
   /** The choice in hand and the value its knob shows. */
   hand = $state.raw<{ readonly id: ChoiceId; readonly value: Mm } | undefined>()
   /** The round as it would be; undefined while nothing is in hand. */
   drawn = $state.raw<Corrected | undefined>()
-  refused = $state.raw<{ readonly id: ChoiceId; readonly sentence: string } | undefined>()
+  /** By the name of what was turned. */
+  refused = $state.raw<{ readonly name: string; readonly sentence: string } | undefined>()
+  /** The words just picked, until they are kept. */
+  picking = $state.raw<Choices | undefined>()
+  last = $state.raw<Last | undefined>()
+  /** The draft before the words just picked, until she looks away. */
+  glance = $state.raw<Draft | undefined>()
 
-  constructor(round: () => Round, keep: (id: ChoiceId, setting: Mm) => Promise<boolean>) {
+  constructor(round: () => Round, keep: (change: ChangeChoices) => Promise<boolean>) {
     this.#round = round
     this.#keep = keep
   }
 
+  /** With the words just picked; `kept` is what the round holds. */
+  get choices(): Choices {
+    return this.picking ?? this.kept
+  }
+  get kept(): Choices {
+    return this.#round().choices
+  }
+
   turn = (id: ChoiceId, value: Mm, setting: Mm) => {
     this.hand = { id, value }
-    const outcome = turned(this.#round(), id, setting)
-    this.refused = outcome.ok ? undefined : { id, sentence: outcome.sentence }
-    if (outcome.ok) this.drawn = outcome.corrected
+    this.#show(id, turned(this.#round(), id, setting))
   }
 
   /** Keeps what is in hand. One after the other: two saves at once would begin two rounds. */
   letGo = (id: ChoiceId, setting: Mm): Promise<void> => {
     const held = this.hand
-    this.#saving = this.#saving.then(async () => {
-      const same = this.#round().choices[id] === setting
-      if (!same && this.refused?.id !== id) await this.#keep(id, setting)
+    return this.#next(async () => {
+      const before = this.#round().choices
+      if (before[id] !== setting && this.refused?.name !== id)
+        if (await this.#keep((c) => ({ ...c, [id]: setting })))
+          this.#remember({ name: id, words: CHOICES[id].label, before }, true)
       // She may have taken it, or another, in hand again while this was being kept.
       if (this.hand !== held) return
       this.hand = undefined
       this.drawn = undefined
     })
+  }
+
+  /** @param name of what is picked, for its refusal; @param words what it is now: "neck shape: square" */
+  pick = (name: string, words: string, change: ChangeChoices): Promise<void> => {
+    const choices = change(this.choices)
+    const [was, outcome] = [
+      picked(this.#round(), this.choices, words),
+      picked(this.#round(), choices, words),
+    ]
+    this.#show(name, outcome)
+    if (!outcome.ok) return Promise.resolve()
+    this.picking = choices
+    this.glance = was.ok ? was.corrected.draft : undefined
+    return this.#next(async () => {
+      const before = this.#round().choices
+      if (await this.#keep(change)) this.#remember({ name, words, before }, false)
+      if (this.picking !== choices) return
+      this.picking = undefined
+      if (!this.hand) this.drawn = undefined
+    })
+  }
+
+  lookAway = () => (this.glance = undefined)
+
+  takeBack = (): Promise<void> =>
+    this.#next(async () => {
+      const { last } = this
+      if (last && (await this.#keep(() => last.before))) this.last = undefined
+    })
+
+  #show(name: string, outcome: Turned) {
+    this.refused = outcome.ok ? undefined : { name, sentence: outcome.sentence }
+    if (outcome.ok) this.drawn = outcome.corrected
+  }
+  /** Key after key on one ruler is one change. */
+  #remember(kept: Last, joins: boolean) {
+    const before = joins && this.last?.name === kept.name ? this.last.before : kept.before
+    this.last = { ...kept, before }
+  }
+  #next(act: () => Promise<void>): Promise<void> {
+    this.#saving = this.#saving.catch(() => undefined).then(act)
     return this.#saving
   }
   #saving: Promise<void> = Promise.resolve()

@@ -10,41 +10,67 @@ import { lightOf, pieceFor, type Attention } from './attention.ts'
 export class Walk {
   readonly #draft: () => Draft
   #piece = $state.raw<PieceId>('back')
-  attention = $state.raw<Attention>({ on: 'step', index: 0 })
+  #looked = $state.raw<Attention>({ on: 'step', index: 0 })
 
   constructor(draft: () => Draft) {
     this.#draft = draft
     this.#piece = untrack(draft).steps[0]?.piece ?? 'back'
   }
 
+  /** A finishing piece may be gone once a choice was turned; then the back lies here. */
   get piece(): PieceId {
-    return this.#piece
+    return this.#draft().pieces.some(({ id }) => id === this.#piece) ? this.#piece : 'back'
   }
-  /** The other piece comes with its own first step. */
+  /** Another piece comes with its own first step. */
   set piece(piece: PieceId) {
     this.#piece = piece
-    const index = this.#draft().steps.findIndex((s) => s.piece === piece)
-    if (this.attention.on !== 'number') this.look({ on: 'step', index: Math.max(0, index) })
+    if (this.#looked.on !== 'number') this.look({ on: 'step', index: this.#firstStep(piece) })
   }
 
-  light = $derived.by(() => lightOf(this.#draft(), this.#piece, this.attention))
+  /** A turned choice may take away what she looked at: then the first step of the piece is lit. */
+  attention: Attention = $derived.by(() => {
+    const looked = this.#looked
+    const draft = this.#draft()
+    const first: Attention = { on: 'step', index: this.#firstStep(this.piece) }
+    switch (looked.on) {
+      case 'step':
+        return draft.steps[looked.index]?.piece === this.piece ? looked : first
+      case 'finding': {
+        const { id, place } = looked.finding
+        const finding = draft.findings.find((f) => f.id === id && f.place === place)
+        return finding ? { on: 'finding', finding } : first
+      }
+      case 'number':
+        return looked
+    }
+  })
+  light = $derived.by(() => lightOf(this.#draft(), this.piece, this.attention))
   /** Index of the step that is lit; undefined while she looks at something else. */
   step = $derived.by(() => (this.attention.on === 'step' ? this.attention.index : undefined))
 
   look = (attention: Attention) => {
     const piece = pieceFor(this.#draft(), attention)
     if (piece) this.#piece = piece
-    this.attention = attention
+    this.#looked = attention
     if (attention.on === 'step') this.#last = attention.index
   }
 
   /** The step she left when she looked elsewhere; walking goes on from there. */
   #last = $state.raw(0)
-  next = $derived.by(() => this.#to(this.#last + 1))
-  back = $derived.by(() => this.#to(this.#last - 1))
+  next = $derived.by(() => this.#to(this.#from() + 1))
+  back = $derived.by(() => this.#to(this.#from() - 1))
+  #from(): number {
+    return this.step ?? Math.min(this.#last, this.#draft().steps.length - 1)
+  }
   #to(index: number): (() => void) | undefined {
     return index >= 0 && index < this.#draft().steps.length
       ? () => this.look({ on: 'step', index })
       : undefined
+  }
+  #firstStep(piece: PieceId): number {
+    return Math.max(
+      0,
+      this.#draft().steps.findIndex((s) => s.piece === piece),
+    )
   }
 }

@@ -1,8 +1,8 @@
 /** The change of each changed line, and where its words stand: inside the piece, beside the line. */
 import { pathLength } from '../../geometry/length.ts'
 import { placeAt, pointAtPlace, tangentAtPlace } from '../../geometry/path.ts'
-import { distance, quarterTurn, type Point } from '../../geometry/point.ts'
-import type { Piece } from '../../draft/piece.ts'
+import { between, distance, quarterTurn, type Point } from '../../geometry/point.ts'
+import type { AnyDart, Piece } from '../../draft/piece.ts'
 import { formatChange, printedMm, type UnitChoice } from '../../units/format.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import type { ChangedLines } from '../../rounds/changed-edges.ts'
@@ -19,7 +19,7 @@ export interface EdgeLabel {
 export function edgeLabels(
   before: Piece,
   after: Piece,
-  { edges, dart }: ChangedLines,
+  { edges }: ChangedLines,
   units: UnitChoice,
 ): readonly EdgeLabel[] {
   const lines = after.edges.flatMap((e): EdgeLabel[] => {
@@ -39,20 +39,45 @@ export function edgeLabels(
       },
     ]
   })
-  const [a, b] = [before.darts[0], after.darts[0]]
-  if (!dart || !a || !b) return lines
-  const [was, is] = [mm(distance(a.inner, a.outer)), mm(distance(b.inner, b.outer))]
-  return same(was, is, units)
-    ? lines
-    : [
-        ...lines,
-        {
-          name: 'waistDart',
-          words: formatChange(was, is, units),
-          at: b.outer,
-          inwards: { x: 1, y: 0 },
-        },
-      ]
+  return [...lines, ...dartLabels(before, after, units)]
 }
+
+/** Beside every dart that prints another width; of two darts the inner one has its words inside. */
+function dartLabels(before: Piece, after: Piece, units: UnitChoice): EdgeLabel[] {
+  const old = mouths(before)
+  return mouths(after).flatMap(({ name, wide, at, side }) => {
+    const was = old.find((m) => m.name === name)?.wide ?? mm(0)
+    if (same(was, wide, units)) return []
+    return [{ name, words: formatChange(was, wide, units), at, inwards: { x: side, y: 0 } }]
+  })
+}
+
+interface Mouth {
+  readonly name: AnyDart
+  readonly wide: Mm
+  readonly at: Point
+  /** Which way its words run from there. */
+  readonly side: 1 | -1
+}
+/** Below the mouth by this share of the lower leg: at the waist stand the words of the side. */
+const BELOW = 0.3
+
+const mouths = (piece: Piece): readonly Mouth[] => [
+  ...piece.darts.map((d, i): Mouth => {
+    const paired = i < piece.darts.length - 1
+    return {
+      name: d.name,
+      wide: mm(distance(d.inner, d.outer)),
+      at: between(paired ? d.inner : d.outer, d.open?.outer ?? d.lowerTip, BELOW),
+      side: paired ? -1 : 1,
+    }
+  }),
+  ...piece.edgeDarts.map((d): Mouth => ({
+    name: d.name,
+    wide: mm(distance(d.upper, d.lower)),
+    at: between(d.upper, d.lower, 0.5),
+    side: 1,
+  })),
+]
 const same = (a: Mm, b: Mm, units: UnitChoice): boolean =>
   printedMm(a, units) === printedMm(b, units)

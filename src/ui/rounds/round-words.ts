@@ -1,12 +1,14 @@
 /** Sentences about rounds: what lies between two of them, and what a newer program would print. */
+import { EDGE_WORDS, isHalf, PIECE_WORDS, type EdgeName, type PieceId } from '../../draft/piece.ts'
 import { COMPLAINTS } from '../../fitting/complaints.ts'
 import type { Correction } from '../../fitting/correction.ts'
-import { compare, lengthWords, type Comparison } from '../../rounds/compare.ts'
+import { compare, lengthWords, type Change, type Comparison } from '../../rounds/compare.ts'
 import { drift, redraft, type Round } from '../../rounds/round.ts'
 import { printedMm, type UnitChoice } from '../../units/format.ts'
 import { capital, HOW_WORDS, shareWords, type Said } from '../fitting/change-words.ts'
 import type { ChangeRow } from '../parts/changes.ts'
 import { saidBetween } from './said-between.ts'
+import { pickedBetween } from './words-between.ts'
 
 export const betweenRounds = (before: Round, after: Round): Comparison =>
   compare(redraft(before).draft, redraft(after).draft)
@@ -16,19 +18,44 @@ export function rowsBetween(
   { changes, same }: Comparison,
   units: UnitChoice,
 ): { readonly changed: readonly ChangeRow[]; readonly same: readonly ChangeRow[] } {
-  const rows = [...changes, ...same].map(({ name, words, before, after }) => ({
-    id: name,
-    name: capital(words),
-    before,
-    after,
+  const rows = [...changes, ...same].filter(told).map((change) => ({
+    id: change.name,
+    name: capital(rowWords(change)),
+    before: change.before,
+    after: change.after,
   }))
   const prints = (row: ChangeRow): boolean =>
     printedMm(row.before, units) !== printedMm(row.after, units)
   return { changed: rows.filter(prints), same: rows.filter((row) => !prints(row)) }
 }
 
+/** A strip is told by one long and one short side. */
+const TWICE: readonly string[] = ['outer', 'end']
+/** A piece that came is told in words; a dart that came has grown from nothing. */
+function told({ name, before }: Change): boolean {
+  const [piece, part] = placeOf(name)
+  if (piece === undefined || isHalf(piece)) return true
+  return before !== 0 && !(STRIPS.includes(piece) && TWICE.includes(part))
+}
+const STRIPS: readonly PieceId[] = ['neckStrip', 'armholeStrip', 'slitFacing']
+
+/** "bias strip of the neck, short end": the name of a finishing piece is long. */
+function rowWords({ name, words }: Change): string {
+  const [piece, part] = placeOf(name)
+  return piece === undefined || isHalf(piece)
+    ? words
+    : `${PIECE_WORDS[piece]}, ${EDGE_WORDS[part as EdgeName] ?? part}`
+}
+
+/** `front.side`: the piece and the part; a measurement or a choice has no piece. */
+function placeOf(name: string): readonly [piece: PieceId | undefined, part: string] {
+  const [piece = '', part = ''] = name.split('.')
+  return [Object.hasOwn(PIECE_WORDS, piece) ? (piece as PieceId) : undefined, part]
+}
+
 /** The sentence under the heading: "3 numbers changed. One complaint gone, one new." */
 export function summary(changed: number, before: Round, after: Round): string {
+  const words = pickedBetween(before, after).length
   const lines = saidBetween(before, after)
   const count = (how: string): number => lines.filter((l) => l.how === how).length
   const parts = [
@@ -36,10 +63,14 @@ export function summary(changed: number, before: Round, after: Round): string {
     some(count('again'), 'said again'),
     some(count('new'), 'new'),
   ].filter((part) => part !== '')
+  const counted = [
+    ...(changed > 0 ? [`${number(changed)} ${changed === 1 ? 'number' : 'numbers'}`] : []),
+    ...(words > 0 ? [`${number(words)} ${words === 1 ? 'choice' : 'choices'} of words`] : []),
+  ]
   const numbers =
-    changed === 0
+    counted.length === 0
       ? 'No number changed.'
-      : `${number(changed)} ${changed === 1 ? 'number' : 'numbers'} changed.`
+      : `${capital(counted.join(' and ').toLowerCase())} changed.`
   return parts.length === 0 ? numbers : `${numbers} Of what you said: ${parts.join(', ')}.`
 }
 const some = (count: number, how: string): string =>

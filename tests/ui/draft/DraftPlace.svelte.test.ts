@@ -26,10 +26,26 @@ describe('a confirmed draft', () => {
     await expect
       .element(screen.getByRole('status').filter({ hasText: 'Down from A' }))
       .toHaveTextContent('nape to waist, 40.0 cm')
-    for (let i = 0; i < 21; i++) await next.click()
-    await expect.element(screen.getByRole('radio', { name: 'Front' })).toBeChecked()
+    const on = (piece: string) => screen.getByRole('radio', { name: piece, exact: true })
+    const until = async (piece: string) => {
+      while (!(on(piece).element() as HTMLInputElement).checked) await next.click()
+    }
+    await until('Front')
     await screen.getByRole('button', { name: 'Back a step' }).first().click()
-    await expect.element(screen.getByRole('radio', { name: 'Back' })).toBeChecked()
+    await expect.element(on('Back')).toBeChecked()
+    // Openings are marked after the front is drawn; the pieces that finish an edge come last.
+    await until('Front')
+    await until('Back')
+    await expect
+      .element(screen.getByRole('status').filter({ hasText: 'Mark the zip' }))
+      .toBeInTheDocument()
+    await until('Neck strip')
+    await expect
+      .element(screen.getByRole('status').filter({ hasText: 'Rule a rectangle' }))
+      .toBeInTheDocument()
+    await expect
+      .element(screen.getByRole('group', { name: /^Bias strip of the neck/ }))
+      .toBeInTheDocument()
   })
 
   it('redraws while a choice is turned and keeps it only on letting go', async () => {

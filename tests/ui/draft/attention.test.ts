@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { standardChoices } from '../../../src/draft/choices.ts'
+import { standardChoices, type Choices } from '../../../src/draft/choices.ts'
 import { pieceOf } from '../../../src/draft/draft.ts'
 import { FINDING_WORDS, type FindingId } from '../../../src/draft/finding.ts'
 import { draft } from '../../../src/draft/garments.ts'
@@ -14,7 +14,9 @@ import {
   pieceFor,
   placeWords,
 } from '../../../src/ui/draft/attention.ts'
-import { proofCount, proofRows } from '../../../src/ui/draft/proof-rows.ts'
+import { CHOICE_GROUPS } from '../../../src/ui/draft/choice-groups.ts'
+import { PROOF_ACTS } from '../../../src/ui/draft/proof-acts.ts'
+import { proofCount, proofRows, type ProofKind } from '../../../src/ui/draft/proof-rows.ts'
 import { body } from '../../bodies.ts'
 
 const blouse = draft('blouse', body(), standardChoices())
@@ -93,13 +95,59 @@ describe('the proof', () => {
     const [first] = proofRows(withFindings(['straightWaist', 'gettingIn']), CM)
     expect(first?.found[0]?.sentence).toContain('83.6 cm')
     expect(proofCount(proofRows(withFindings(['straightWaist', 'gettingIn']), CM))).toBe(
-      '7 hold, 2 ask',
+      '7 hold, 1 asks, 1 to know',
     )
   })
   // Overarm and side seams are equal by construction; 330 mm is the taped overarm.
   test('what holds says its number', () => {
     const rows = proofRows(withFindings([]), CM)
-    expect(rows.find((r) => r.kind === 'overarm seams')?.holds).toBe('33.0 cm both.')
+    expect(rows.find((r) => r.kind === 'shoulder seams')?.holds).toBe('33.0 cm both, as sewn.')
+  })
+})
+
+// Invented: 101.0 cm must pass a sewn waist of 83.6, the head of 58.0 a neck under that; the draft
+// adds a zip for the one and a slit for the other (common practice, no source).
+describe('getting in', () => {
+  const row = (choices: Partial<Choices>, kind: ProofKind) =>
+    proofRows(draft('blouse', body(), { ...standardChoices(), ...choices }), CM).find(
+      (r) => r.kind === kind,
+    )
+  test('what was added is said where it helps, and which it is', () => {
+    expect(
+      row({}, 'getting in')
+        ?.found.map((f) => f.sentence)
+        .join(),
+    ).toMatch(/101\.0 cm .* 83\.6 cm.*Now: zip in the left side\.$/)
+    expect(
+      row({}, 'head')
+        ?.found.map((f) => f.sentence)
+        .join(),
+    ).toMatch(/58\.0 cm .*Now: slit at the back neck\.$/)
+  })
+  test('an opening she chose holds, and says what it lets pass', () => {
+    expect(row({ opening: 'sideZip' }, 'getting in')).toMatchObject({
+      severity: undefined,
+      holds: 'A zip in the left side lets the waist pass over bust and shoulders.',
+    })
+    expect(row({ opening: 'buttonedFront' }, 'head')).toMatchObject({
+      severity: undefined,
+      holds: 'The buttoned front lets the head pass.',
+    })
+  })
+  test('with none at all it stops cutting', () => {
+    expect(row({ opening: 'none' }, 'getting in')?.severity).toBe('stop')
+  })
+  test('with a waist that passes by itself no opening is spoken of', () => {
+    const wide = draft('blouse', body({ slipThroughGirth: 830 }), standardChoices())
+    const holds = proofRows(wide, CM).find((r) => r.kind === 'getting in')
+    expect(holds).toMatchObject({
+      severity: undefined,
+      holds: 'The waist passes over bust and shoulders.',
+    })
+  })
+  test('every group a finding leads to is there', () => {
+    for (const act of Object.values(PROOF_ACTS))
+      expect(CHOICE_GROUPS.map((g) => g.id)).toContain(act.group)
   })
 })
 

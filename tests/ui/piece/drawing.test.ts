@@ -1,15 +1,25 @@
 import { describe, expect, test } from 'vitest'
-import { standardChoices } from '../../../src/draft/choices.ts'
+import { standardChoices, type Choices } from '../../../src/draft/choices.ts'
 import { draft } from '../../../src/draft/garments.ts'
-import { pieceOf } from '../../../src/draft/draft.ts'
+import { pieceOf, type Draft } from '../../../src/draft/draft.ts'
+import { outline } from '../../../src/draft/piece.ts'
+import { contains } from '../../../src/geometry/contains.ts'
+import { flatten, pathEnd } from '../../../src/geometry/path.ts'
 import { arc, line } from '../../../src/geometry/segment.ts'
-import { point } from '../../../src/geometry/point.ts'
-import { distance } from '../../../src/geometry/point.ts'
+import { distance, point, type Point } from '../../../src/geometry/point.ts'
 import { constructionLines } from '../../../src/ui/parts/piece/construction.ts'
-import { foldWordsAt, placeLetters } from '../../../src/ui/parts/piece/letters.ts'
+import {
+  centreWords,
+  dartMiddle,
+  innerWords,
+  teeth,
+} from '../../../src/ui/parts/piece/inner-lines.ts'
+import { levelWords } from '../../../src/ui/parts/piece/level-words.ts'
+import { centreWordsAt, placeLetters } from '../../../src/ui/parts/piece/letters.ts'
 import { lineLengths, litLength } from '../../../src/ui/parts/piece/line-lengths.ts'
 import { arrowData, pathData } from '../../../src/ui/parts/piece/path-data.ts'
-import { body } from '../../bodies.ts'
+import { mm } from '../../../src/units/length.ts'
+import { body, LARGE, MIDDLE, type InventedNumbers } from '../../bodies.ts'
 
 const blouse = draft('blouse', body(), standardChoices())
 const back = pieceOf(blouse, 'back')
@@ -69,15 +79,15 @@ describe('letters', () => {
     expect(Math.abs(letter!.at.y)).toBeGreaterThan(6)
   })
   // By hand: with points at 100 and 400 on a fold of 0 to 620 the longest stretch is 100 to 400.
-  test('the words of the fold stand in its longest free stretch', () => {
+  test('the words of the centre stand in its longest free stretch', () => {
     const fold = {
       ...back,
       edges: back.edges.map((e) =>
-        e.role === 'fold' ? { ...e, path: [line(point(0, 620), point(0, 0))] } : e,
+        e.name === 'centre' ? { ...e, path: [line(point(0, 620), point(0, 0))] } : e,
       ),
       points: { A: point(0, 0), P: point(0, 100), Q: point(0, 400), U: point(250, 200) },
     }
-    expect(foldWordsAt(fold)).toEqual({ x: 0, y: 250 })
+    expect(centreWordsAt(fold)).toEqual({ x: 0, y: 250 })
   })
 })
 
@@ -88,4 +98,85 @@ test('construction lines overshoot by 9 mm at each end', () => {
   const [ruled] = path ?? []
   if (ruled?.kind !== 'line') throw new Error('U is squared out along one line')
   expect(distance(ruled.from, ruled.to)).toBeCloseTo(257 + 18, 6)
+})
+
+// Invented bodies: waist 640 under a bust of 940 wants two darts; LARGE has a bust dart of 20 mm.
+describe('what a half piece may hold', () => {
+  const made = (choices: Partial<Choices>, numbers: InventedNumbers) =>
+    draft('blouse', body({}, numbers), { ...standardChoices(), ...choices })
+  const narrow = { ...MIDDLE, waistGirth: 640 }
+  const front = (d: Draft) => pieceOf(d, 'front')
+
+  test('two darts and a bust dart each have their width, under names of their own', () => {
+    const [two, bust] = [made({}, narrow), made({}, LARGE)]
+    const of = (d: Draft) => lineLengths(front(d), d.steps, words)
+    for (const lengths of [of(two), of(bust)])
+      expect(new Set(lengths.map((l) => l.id)).size).toBe(lengths.length)
+    expect(
+      of(two)
+        .filter((l) => l.id.startsWith('dart'))
+        .map((l) => l.id),
+    ).toEqual(['dart waistDart', 'dart waistDart2'])
+    // 486 − 446 = 40 of balance less the raise of 20.
+    expect(of(bust).find((l) => l.id === 'dart bustDart')?.length).toBeCloseTo(20, 6)
+  })
+
+  test('the middle of a dart that runs out open ends at the hem', () => {
+    const short = front(made({ lengthBelowWaist: mm(50) }, narrow))
+    const hem = short.points['L']?.y
+    for (const d of short.darts) {
+      expect(d.open).toBeDefined()
+      expect(pathEnd(dartMiddle(d)).y).toBeCloseTo(hem ?? 0, 6)
+    }
+  })
+
+  test('teeth of a zip and the words of an opening lie inside the piece', () => {
+    for (const opening of ['sideZip', 'backZip'] as const) {
+      const piece = pieceOf(made({ opening }, MIDDLE), 'back')
+      const zip = piece.inner.find((i) => i.name === 'zip')
+      if (!zip) throw new Error(`${opening} draws a zip`)
+      const inside = (p: Point) => contains(flatten(outline(piece), 0.1), p)
+      const marks = teeth(zip, 1)
+      expect(marks.length).toBeGreaterThan(10)
+      // The first and last tooth stand on the ends of the line.
+      for (const tooth of marks.slice(1, -1)) expect(inside(pathEnd(tooth))).toBe(true)
+      expect(inside(innerWords(zip, [], 15, 1).at)).toBe(true)
+    }
+  })
+
+  test('a line shorter than its words has them beside its foot', () => {
+    const slit = back.inner.find((i) => i.name === 'slit')
+    if (!slit) throw new Error('the usual neck is slit for the head')
+    const said = innerWords(slit, [], 15, 1)
+    expect([said.angle, said.anchor]).toEqual([0, 'start'])
+  })
+
+  test('what the centre is called: the fold, a seam, or nothing where it is faced', () => {
+    expect(centreWords(back)).toBe('on the fold')
+    expect(centreWords(pieceOf(made({ opening: 'backZip' }, MIDDLE), 'back'))).toBe(
+      'centre-back seam',
+    )
+    expect(centreWords(front(made({ opening: 'buttonedFront' }, MIDDLE)))).toBeUndefined()
+  })
+
+  test('letters of a crowded front do not lie on each other', () => {
+    const size = 20
+    const piece = front(made({}, LARGE))
+    const letters = placeLetters(
+      piece.points,
+      piece.edges.map((e) => e.path),
+      [],
+      size,
+    )
+    for (const [i, a] of letters.entries())
+      for (const b of letters.slice(i + 1))
+        expect(distance(a.at, b.at), `${a.name} and ${b.name}`).toBeGreaterThan(size * 0.6)
+  })
+
+  test('the name of a level goes under its line where a length stands over it', () => {
+    const level = { name: 'bust line', from: point(0, 100), to: point(300, 100) }
+    const over = { id: 'dart', length: mm(20), path: [], at: point(280, 92), angle: 0 }
+    expect(levelWords([level], [], 1)[0]?.at.y).toBeLessThan(100)
+    expect(levelWords([level], [over], 1)[0]?.at.y).toBeGreaterThan(100)
+  })
 })

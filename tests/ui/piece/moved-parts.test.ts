@@ -1,14 +1,15 @@
 import { expect, test } from 'vitest'
-import { standardChoices } from '../../../src/draft/choices.ts'
+import { standardChoices, type Choices } from '../../../src/draft/choices.ts'
 import { draft } from '../../../src/draft/garments.ts'
 import { pieceOf } from '../../../src/draft/draft.ts'
+import type { Piece } from '../../../src/draft/piece.ts'
 import { closeWedge } from '../../../src/fitting/wedge.ts'
 import { pathLength } from '../../../src/geometry/length.ts'
 import { arc, line } from '../../../src/geometry/segment.ts'
 import { point } from '../../../src/geometry/point.ts'
-import { movedParts, strayed } from '../../../src/ui/parts/piece/moved-parts.ts'
+import { hasMoved, movedParts, strayed } from '../../../src/ui/parts/piece/moved-parts.ts'
 import { mm } from '../../../src/units/length.ts'
-import { body } from '../../bodies.ts'
+import { body, LARGE } from '../../bodies.ts'
 
 const blouse = draft('blouse', body(), standardChoices())
 const front = pieceOf(blouse, 'front')
@@ -39,4 +40,19 @@ test('after a wedge neck, overarm and fold stand once, sleeve edge, side, hem an
   const { lines, darts } = movedParts(outcome.wedge.piece, front)
   expect(new Set(lines.map((l) => l.name))).toEqual(new Set(['sleeveEdge', 'side', 'hem']))
   expect(darts).toHaveLength(1)
+})
+
+// A zip of another length and a bust dart of another width are lines that moved like any other.
+test('openings and edge darts are told from what they were', () => {
+  const large = (choices: Partial<Choices>) =>
+    pieceOf(draft('blouse', body({}, LARGE), { ...standardChoices(), ...choices }), 'front')
+  const plain = large({})
+  const names = (piece: Piece, before: Piece) =>
+    new Set(movedParts(piece, before).lines.map((l) => l.name))
+  expect(names(plain, plain)).toEqual(new Set())
+  expect(names(large({ opening: 'buttonedFront' }), plain)).toContain('centreFront')
+  const noDart = { ...plain, edgeDarts: [] }
+  expect(names(plain, noDart)).toEqual(new Set(['bustDart 0', 'bustDart 1']))
+  expect(hasMoved(plain, plain)).toBe(false)
+  expect(hasMoved(plain, noDart)).toBe(true)
 })

@@ -1,8 +1,9 @@
 /**
- * Where the letter of a point stands: of eight places round it the one that covers least of the
- * lines, the lengths and the letters already set. On the fold the left side is tried first.
+ * Where the letter of a point stands: of eight places round it, or eight farther off, the one that
+ * covers least of the lines, the lengths and the letters already set. On the fold the left side is tried first.
  */
 import type { Piece } from '../../../draft/piece.ts'
+import { boxOf } from '../../../geometry/box.ts'
 import { flatten, pathEnd, pathStart, type Path } from '../../../geometry/path.ts'
 import { between, distance, type Point } from '../../../geometry/point.ts'
 
@@ -24,8 +25,10 @@ const AROUND: readonly Point[] = [
   { x: 0, y: -1 },
   { x: 0, y: 1 },
 ]
-/** Covering another letter is worse than covering a line, and both are worse than a second choice. */
-const COST = { letter: 40, line: 1, later: 0.4 } as const
+/** Worst is to cover a letter, then to stand nearer to another point, then to cover lines. */
+const COST = { letter: 40, line: 1, later: 0.4, far: 4, stray: 12 } as const
+/** Where points lie close together a letter may stand farther off. */
+const RINGS = [1, 2.1] as const
 
 /**
  * @param points the lettered points; `taken` are middles of words that must not be covered
@@ -38,24 +41,31 @@ export function placeLetters(
   size: number,
 ): readonly Letter[] {
   const dots = lines.flatMap((path) => sampled(path, size / 2))
+  const left = Math.min(...Object.values(points).map((p) => p.x), ...dots.map((p) => p.x))
+  const others = Object.values(points)
   const set: Letter[] = []
   const words = [...taken]
   for (const [name, point] of Object.entries(points)) {
-    const onFold = Math.abs(point.x) < 0.01
+    const onFold = Math.abs(point.x - left) < 0.01
     const ways = onFold ? AROUND.toSorted((a, b) => a.x - b.x) : AROUND
     const wide = size * (0.35 + 0.22 * name.length)
     let best: { at: Point; cost: number } | undefined
-    for (const [i, way] of ways.entries()) {
+    const places = RINGS.flatMap((ring, far) => ways.map((way) => ({ way, ring, far })))
+    for (const [i, { way, ring, far }] of places.entries()) {
       const at = {
-        x: point.x + way.x * (size * 0.45 + wide),
-        y: point.y + way.y * size * 0.85,
+        x: point.x + way.x * (size * 0.45 + wide * ring),
+        y: point.y + way.y * size * 0.85 * ring,
       }
-      const near = (p: Point, by: number) =>
-        Math.abs(p.x - at.x) < wide + by && Math.abs(p.y - at.y) < size * 0.5 + by
+      const near = (p: Point, dx: number, dy: number) =>
+        Math.abs(p.x - at.x) < wide + dx && Math.abs(p.y - at.y) < size * 0.5 + dy
+      const own = distance(at, point)
+      const strays = others.filter((p) => p !== point && distance(p, at) < own).length
       const cost =
-        COST.later * i +
-        COST.line * dots.filter((p) => near(p, 0)).length +
-        COST.letter * words.filter((p) => near(p, size * 0.6)).length
+        COST.stray * strays +
+        COST.later * (i % ways.length) +
+        COST.far * far +
+        COST.line * dots.filter((p) => near(p, 0, 0)).length +
+        COST.letter * words.filter((p) => near(p, size * 0.6, size * 0.35)).length
       if (!best || cost < best.cost) best = { at, cost }
     }
     if (!best) throw new Error(`letters: no place round ${name}`)
@@ -65,13 +75,15 @@ export function placeLetters(
   return set
 }
 
-/** The middle of the longest stretch of the fold without a point: words there meet no letter. */
-export function foldWordsAt(piece: Piece): Point | undefined {
-  const fold = piece.edges.find((e) => e.role === 'fold')
-  if (!fold) return undefined
-  const [a, b] = [pathStart(fold.path), pathEnd(fold.path)]
+/** The middle of the longest stretch of the centre without a point or an opening: words there meet no letter. */
+export function centreWordsAt(piece: Piece): Point | undefined {
+  const centre = piece.edges.find((e) => e.name === 'centre')
+  if (!centre) return undefined
+  const [a, b] = [pathStart(centre.path), pathEnd(centre.path)]
+  const { right } = boxOf([centre.path])
   const [top, foot] = [Math.min(a.y, b.y), Math.max(a.y, b.y)]
-  const stops = Object.values(piece.points)
+  const marks = piece.inner.flatMap(({ path }) => [pathStart(path), pathEnd(path)])
+  const stops = [...Object.values(piece.points), ...marks]
     .filter((p) => Math.abs(p.x - a.x) < 0.01 && p.y > top && p.y < foot)
     .map((p) => p.y)
   let best = { y: (top + foot) / 2, long: 0 }
@@ -80,7 +92,7 @@ export function foldWordsAt(piece: Piece): Point | undefined {
     if (y - before > best.long) best = { y: (y + before) / 2, long: y - before }
     before = y
   }
-  return { x: a.x, y: best.y }
+  return { x: right, y: best.y }
 }
 
 /** Points no farther apart than `every`; chords half a millimetre off are near enough for words. */

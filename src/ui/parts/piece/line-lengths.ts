@@ -11,10 +11,18 @@ import {
   tangentAtPlace,
   type Path,
 } from '../../../geometry/path.ts'
-import { add, between, distance, quarterTurn, scale, type Point } from '../../../geometry/point.ts'
-import { line } from '../../../geometry/segment.ts'
+import {
+  add,
+  between,
+  distance,
+  dot,
+  quarterTurn,
+  scale,
+  type Point,
+} from '../../../geometry/point.ts'
+import { at, line, tangent } from '../../../geometry/segment.ts'
 import { mm, type Mm } from '../../../units/length.ts'
-import type { Dart, Piece } from '../../../draft/piece.ts'
+import type { Piece } from '../../../draft/piece.ts'
 import type { Step } from '../../../draft/step.ts'
 
 export interface LineLength {
@@ -35,22 +43,46 @@ export function lineLengths(
   steps: readonly Step[],
   { gap, room }: { gap: number; room: number },
 ): readonly LineLength[] {
-  const clear = [...Object.values(piece.points), ...piece.darts.flatMap(alongDart)]
+  const clear = [
+    ...Object.values(piece.points),
+    ...piece.darts.flatMap((d) => along(d.upperTip, d.lowerTip)),
+    ...piece.edgeDarts.flatMap((d) => along(d.tip, between(d.upper, d.lower, 0.5))),
+    ...piece.edges.flatMap((e) => corners(e.path)),
+  ]
   const edges = piece.edges
     .filter((e) => e.role !== 'fold')
     .map((e) => beside(`edge ${e.name}`, e.path, { gap, room, clear }))
-  const darts = piece.darts.map((d): LineLength => {
+  const darts = piece.darts.map((d, i): LineLength => {
     const path = [line(d.inner, d.outer)]
-    // Below the mouth, outside the dart: above it stands the length of the waist line.
-    const at = add(d.outer, { x: room * 0.55, y: gap * 1.1 })
-    return { id: 'dart', length: mm(distance(d.inner, d.outer)), path, at, angle: 0 }
+    // Below the mouth, outside the dart: above it stands the length of the waist line. Of two
+    // darts the inner one has its words on the side of the centre.
+    const paired = i < piece.darts.length - 1
+    const at = paired
+      ? add(d.inner, { x: room * -0.5, y: gap * 1.1 })
+      : add(d.outer, { x: room * 0.55, y: gap * 1.1 })
+    return { id: `dart ${d.name}`, length: mm(distance(d.inner, d.outer)), path, at, angle: 0 }
   })
-  const words = { gap, room, clear }
-  const drawn = measuredLengths(piece, steps, words)
-  // Where the words of an edge stand already, a measured line goes without.
-  const free = drawn.filter((l) => edges.every((e) => distance(e.at, l.at) > room * 0.6))
-  return [...edges, ...darts, ...free]
+  const sideDarts = piece.edgeDarts.map((d): LineLength => {
+    const path = [line(d.upper, d.lower)]
+    // Outside, beside the mouth: inside lie the legs.
+    const at = add(between(d.upper, d.lower, 0.5), { x: room * 0.6, y: 0 })
+    return { id: `dart ${d.name}`, length: mm(distance(d.upper, d.lower)), path, at, angle: 0 }
+  })
+  const standing = [...edges, ...darts, ...sideDarts]
+  return measuredLengths(piece, steps, { gap, room, clear }).reduce<readonly LineLength[]>(
+    // Where words stand already, a measured line goes without until it is walked.
+    (kept, l) => (kept.some((k) => clash(k, l, room)) ? kept : [...kept, l]),
+    standing,
+  )
 }
+
+/** Do the words of two lengths lie on each other? */
+function clash(a: LineLength, b: LineLength, room: number): boolean {
+  const [p, q] = [wordsOver(a, room), wordsOver(b, room)]
+  return p.some((at) => q.some((other) => distance(at, other) < room * LINE_APART))
+}
+/** Two lines of words nearer than this share of their length run into each other. */
+const LINE_APART = 0.28
 
 /** Measured lines, longest first; one that lies on a longer one is left out. */
 function measuredLengths(
@@ -58,20 +90,29 @@ function measuredLengths(
   steps: readonly Step[],
   words: Words,
 ): readonly LineLength[] {
+  /** The front edge tells the length of the centre front beside it. */
+  const told = [
+    ...piece.edges.filter((e) => e.role !== 'fold'),
+    ...piece.inner.filter((i) => i.name === 'centreFront'),
+  ].map(({ path }) => path)
   const drawn = ownSteps(piece, steps).flatMap((s) => (s.verb === 'measure' ? s.lights : []))
   const kept: LineLength[] = []
   for (const path of [...drawn].sort((a, b) => pathLength(b) - pathLength(a))) {
     const length = pathLength(path)
-    const onEdge = piece.edges.some((e) => e.role !== 'fold' && liesOn(path, e.path))
+    const onEdge = told.some((line) => liesOn(path, line))
     if (length < words.room || onEdge || kept.some((k) => liesOn(path, k.path))) continue
-    kept.push(beside(`line ${kept.length}`, path, words))
+    const placed = beside(`line ${kept.length}`, path, words)
+    if (placed.covers <= CROWDED) kept.push(placed)
   }
   return kept
 }
 
+/** A line whose words would lie over more points than this goes without them until it is walked. */
+const CROWDED = 2
+
 /** Points the words of a length lie over, from end to end, for what must keep clear of them. */
 export const wordsOver = ({ at, angle }: LineLength, room: number): Point[] =>
-  [-0.4, 0, 0.4].map((k) => ({
+  [-0.4, -0.2, 0, 0.2, 0.4].map((k) => ({
     x: at.x + Math.cos(angle) * room * k,
     y: at.y + Math.sin(angle) * room * k,
   }))
@@ -95,6 +136,10 @@ export const sameLine = (a: Path, b: Path): boolean =>
 export const ownSteps = (piece: Piece, steps: readonly Step[]): readonly Step[] =>
   steps.filter((s) => s.piece === piece.id)
 
+interface Placed extends LineLength {
+  /** How many points its words lie over. */
+  readonly covers: number
+}
 interface Words {
   readonly gap: number
   readonly room: number
@@ -107,7 +152,7 @@ const PLACES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.22, 0.78, 0.14, 0.86]
 const UPRIGHT = 0.3
 
 /** The outline runs clockwise, so its left side is outside; a measured line is read from below. */
-function beside(id: string, path: Path, { gap, room, clear }: Words): LineLength {
+function beside(id: string, path: Path, { gap, room, clear }: Words): Placed {
   const length = pathLength(path)
   let best: { at: Point; angle: number; covers: number } | undefined
   for (const share of PLACES) {
@@ -121,12 +166,24 @@ function beside(id: string, path: Path, { gap, room, clear }: Words): LineLength
     if (!best || covers < best.covers) best = { at, angle: Math.atan2(read.y, read.x), covers }
   }
   if (!best) throw new Error(`${id}: no place for its length`)
-  return { id, length: mm(length), path, at: best.at, angle: best.angle }
+  return { id, length: mm(length), path, ...best }
 }
 
-/** Points along the middle of a dart, close enough that no words fit between. */
-const alongDart = (d: Dart): Point[] =>
-  Array.from({ length: 9 }, (_, i) => between(d.upperTip, d.lowerTip, i / 8))
+/** Where a line turns sharply within itself: words across a corner belong to neither side. */
+const corners = (path: Path): Point[] => {
+  // An offset may leave a segment without length, which has no direction.
+  const long = path.filter((s) => pathLength([s]) > SAME)
+  return long.slice(1).flatMap((next, i) => {
+    const before = long[i]
+    return before && dot(tangent(before, 1), tangent(next, 0)) < SHARP ? [at(next, 0)] : []
+  })
+}
+/** Cosine of the angle from which a turn is a corner, 20°. */
+const SHARP = 0.94
+
+/** Points from end to end of a dart, close enough that no words fit between. */
+const along = (from: Point, to: Point): Point[] =>
+  Array.from({ length: 9 }, (_, i) => between(from, to, i / 8))
 
 /** Two straight lines of which the first shares more than its end with the second. */
 function liesOn(a: Path, b: Path): boolean {

@@ -7,6 +7,7 @@ import { part, at, type Segment } from '../../../geometry/segment.ts'
 import { pathLength } from '../../../geometry/length.ts'
 import { flatten, pointAtLength, type Path } from '../../../geometry/path.ts'
 import type { Dart, Piece } from '../../../draft/piece.ts'
+import { edgeDartLegs } from '../../../draft/sheet.ts'
 
 /** Less than this is not to be seen beside a pencil line 0.5 mm wide. Judgement. */
 const SEEN_FROM = 0.25
@@ -14,20 +15,36 @@ const SEEN_FROM = 0.25
 const RUNS = 12
 
 export interface MovedParts {
-  /** Lines that were not there before, by the name of their edge or dart. */
+  /** Lines that were not there before, by the name of their edge, edge dart or opening. */
   readonly lines: readonly { readonly name: string; readonly path: Path }[]
   readonly darts: readonly Dart[]
 }
 
 /** The lines of `piece` that do not lie on lines of `other`; called both ways for old and new. */
 export function movedParts(piece: Piece, other: Piece): MovedParts {
-  const lines = piece.edges.flatMap((e) => {
-    const there = other.edges.find((o) => o.name === e.name)
-    return (there ? strayed(e.path, there.path) : [e.path]).map((path) => ({ name: e.name, path }))
+  const there = namedLines(other)
+  const lines = namedLines(piece).flatMap(({ name, path }) => {
+    const old = there.find((o) => o.name === name)
+    return (old ? strayed(path, old.path) : [path]).map((run) => ({ name, path: run }))
   })
   const darts = piece.darts.filter((d) => !other.darts.some((o) => sameDart(d, o)))
   return { lines, darts }
 }
+
+/** Whether any line of the piece lies elsewhere, or is new. */
+export function hasMoved(piece: Piece, before: Piece): boolean {
+  const { lines, darts } = movedParts(piece, before)
+  return lines.length + darts.length > 0
+}
+
+/** Edges, the legs of darts on an edge, openings: each a path of its own. */
+const namedLines = (piece: Piece): readonly { readonly name: string; readonly path: Path }[] => [
+  ...piece.edges,
+  ...piece.edgeDarts.flatMap((d) =>
+    edgeDartLegs(d).map((leg, i) => ({ name: `${d.name} ${i}`, path: [leg] })),
+  ),
+  ...piece.inner,
+]
 
 /** Runs of `path` of which some part lies off `from`; neighbours are joined. */
 export function strayed(path: Path, from: Path): Path[] {
@@ -83,4 +100,9 @@ const sameDart = (a: Dart, b: Dart): boolean =>
   distance(a.upperTip, b.upperTip) < SEEN_FROM &&
   distance(a.inner, b.inner) < SEEN_FROM &&
   distance(a.outer, b.outer) < SEEN_FROM &&
-  distance(a.lowerTip, b.lowerTip) < SEEN_FROM
+  distance(a.lowerTip, b.lowerTip) < SEEN_FROM &&
+  sameOpen(a.open, b.open)
+const sameOpen = (a: Dart['open'], b: Dart['open']): boolean =>
+  a && b
+    ? distance(a.inner, b.inner) < SEEN_FROM && distance(a.outer, b.outer) < SEEN_FROM
+    : a === b

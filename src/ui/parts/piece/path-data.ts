@@ -2,8 +2,8 @@
 import type { Path } from '../../../geometry/path.ts'
 import { add, quarterTurn, scale, subtract, unit, type Point } from '../../../geometry/point.ts'
 import { pathData as written } from '../../../output/svg.ts'
-import type { Dart } from '../../../draft/piece.ts'
-import { dartLegs } from '../../../draft/sheet.ts'
+import type { Dart, EdgeDart } from '../../../draft/piece.ts'
+import { dartLegs, edgeDartLegs } from '../../../draft/sheet.ts'
 
 /** One `d` for any number of paths; lines, cubics and arcs stay what they are. */
 export const pathData = (...paths: readonly Path[]): string => paths.map(written).join(' ')
@@ -22,3 +22,4 @@ export function arrowData(from: Point, tip: Point, long: number): string {
 }
 
 export const dartData = (d: Dart): string => pathData(dartLegs(d))
+export const edgeDartData = (d: EdgeDart): string => pathData(edgeDartLegs(d))

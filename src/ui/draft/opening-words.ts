@@ -1,0 +1,40 @@
+/** The openings of a draft in words: what lets the waist pass, what the head, and where each lies. */
+import type { Draft } from '../../draft/draft.ts'
+import { pieceOf } from '../../draft/draft.ts'
+import type { Opening, OpeningKind } from '../../draft/opening.ts'
+import type { InnerLine } from '../../draft/piece.ts'
+import { pathLength } from '../../geometry/length.ts'
+import { mm, type Mm } from '../../units/length.ts'
+
+export const OPENING_WORDS: Readonly<Record<OpeningKind, string>> = {
+  sideZip: 'zip in the left side',
+  backZip: 'zip at the centre back',
+  buttonedFront: 'buttoned front',
+  neckSlit: 'slit at the back neck',
+}
+/** At the right of a closed group, where there is little room. */
+export const OPENING_SHORT: Readonly<Record<OpeningKind, string>> = {
+  sideZip: 'side zip',
+  backZip: 'back zip',
+  buttonedFront: 'buttons',
+  neckSlit: 'neck slit',
+}
+const LINE: Readonly<Record<OpeningKind, InnerLine['name']>> = {
+  sideZip: 'zip',
+  backZip: 'zip',
+  buttonedFront: 'centreFront',
+  neckSlit: 'slit',
+}
+
+const WHOLE: readonly OpeningKind[] = ['backZip', 'buttonedFront']
+/** The opening that lets waist or head pass; undefined where the closed garment does. */
+export const opensFor = (draft: Draft, part: 'waist' | 'head'): Opening | undefined =>
+  draft.openings.find(
+    ({ kind }) => WHOLE.includes(kind) || kind === (part === 'waist' ? 'sideZip' : 'neckSlit'),
+  )
+
+/** How long the opening is on the paper; undefined where it is not drawn. */
+export function openingLength(draft: Draft, { kind, piece }: Opening): Mm | undefined {
+  const drawn = pieceOf(draft, piece).inner.find(({ name }) => name === LINE[kind])
+  return drawn && mm(pathLength(drawn.path))
+}

@@ -1,0 +1,32 @@
+/** The lengths that stand on the paper, piece by piece. */
+import type { Draft } from '../../draft/draft.ts'
+import { DART_WORDS, EDGE_WORDS, type Piece } from '../../draft/piece.ts'
+import { record } from '../../draft/record.ts'
+import type { Mm } from '../../units/length.ts'
+
+export interface PaperLength {
+  readonly name: string
+  readonly words: string
+  readonly value: Mm
+}
+
+/** Edges in the order of the outline; a dart is told by its width. */
+export function paperLengths(
+  draft: Draft,
+): readonly { readonly piece: Piece; readonly rows: readonly PaperLength[] }[] {
+  const { lengths } = record(draft)
+  return draft.pieces.map((piece) => ({
+    piece,
+    rows: [
+      ...piece.edges.map((e) => ({ part: e.name, words: EDGE_WORDS[e.name] })),
+      ...[...piece.darts, ...piece.edgeDarts].map((d) => ({
+        part: d.name,
+        words: `${DART_WORDS[d.name]}, width`,
+      })),
+    ].flatMap(({ part, words }) => {
+      const name = `${piece.id}.${part}`
+      const value = lengths[name]
+      return value === undefined ? [] : [{ name, words, value }]
+    }),
+  }))
+}

@@ -1,0 +1,21 @@
+/** A step in few words, for the key that goes to it: its letters, or what is drawn where it has none. */
+import { stepTitle } from '../../draft/sentence.ts'
+import { EDGE_WORDS } from '../../draft/piece.ts'
+import type { Step } from '../../draft/step.ts'
+
+export function stepName(step: Step): string {
+  switch (step.verb) {
+    case 'open':
+      return step.words
+    case 'trace':
+      return 'trace it'
+    case 'parallel':
+      return EDGE_WORDS[step.edge]
+    case 'rectangle':
+      return 'rule it'
+    case 'wedge':
+      return 'the wedge'
+    default:
+      return stepTitle(step)
+  }
+}

@@ -1,0 +1,39 @@
+/** Where the name of a level stands: over the end of its line, or under it where a length stands. */
+import type { Level } from '../../../draft/piece.ts'
+import { distance, type Point } from '../../../geometry/point.ts'
+import { wordsOver, type LineLength } from './line-lengths.ts'
+
+export interface LevelWords {
+  readonly name: string
+  /** Foot of the words at their right end. */
+  readonly at: Point
+  /** Points the words lie over. */
+  readonly over: readonly Point[]
+}
+
+/** Pixels: how wide a letter is, how far words stand over or under their line, how near is too near. */
+const [LETTER, OVER, UNDER, NEAR] = [6.5, 5, 19, 16]
+/** Half a letter's height above its foot, pixels. */
+const MIDDLE = 4
+const ROOM = 66
+
+export function levelWords(
+  levels: readonly Level[],
+  standing: readonly LineLength[],
+  px: number,
+): readonly LevelWords[] {
+  const taken = standing.flatMap((l) => wordsOver(l, ROOM * px))
+  return levels.map(({ name, to }) => {
+    const standingAt = (y: number): LevelWords => ({
+      name,
+      at: { x: to.x, y: to.y + y * px },
+      over: [0, 0.25, 0.5, 0.75, 1].map((k) => ({
+        x: to.x - k * name.length * LETTER * px,
+        y: to.y + (y - MIDDLE) * px,
+      })),
+    })
+    const above = standingAt(-OVER)
+    const met = above.over.some((p) => taken.some((t) => distance(p, t) < NEAR * px))
+    return met ? standingAt(UNDER) : above
+  })
+}
