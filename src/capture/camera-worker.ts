@@ -21,7 +21,7 @@ function cardIn(picture: Picture, question: CardQuestion): CardOutcome {
   if (question.how === 'sheet') return findSheet(picture)
   const [a, b, c, d, ...more] = question.taps
   if (!a || !b || !c || !d || more.length > 0) return { ok: false, reason: FOUR_TAPS }
-  return refineTaps(picture, [a, b, c, d], ID1)
+  return refineTaps(picture, [a, b, c, d], question.size ?? ID1)
 }
 
 const road = {

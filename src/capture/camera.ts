@@ -2,14 +2,19 @@
 import { proxy, transfer, wrap } from 'comlink'
 import type { Point } from '../geometry/point.ts'
 import type { CameraRoad } from './camera-worker.ts'
+import type { CardSize } from './card.ts'
 import type { Fetched } from './detector-weights.ts'
 import type { Sight } from './live-pose.ts'
 import type { Picture } from './picture.ts'
 import type { View, ViewReading } from './reading.ts'
 
-/** Which card gives the scale; a plain bank-size card needs the four corners tapped. */
+/**
+ * Which card gives the scale; a plain card needs its four corners tapped. It is of bank size unless
+ * another size is given: A4, Letter, or a rectangle she measured (card.ts).
+ */
 export type CardQuestion =
-  { readonly how: 'sheet' } | { readonly how: 'id1'; readonly taps: readonly Point[] }
+  | { readonly how: 'sheet' }
+  | { readonly how: 'id1'; readonly taps: readonly Point[]; readonly size?: CardSize }
 
 /** A frame as the page takes it from a video; the worker does the drawing and closes it. */
 export type LiveFrame = ImageBitmap | VideoFrame

@@ -17,14 +17,15 @@ export interface EdgeFit {
   readonly residualPx: number
   /** Light outside the card minus light inside, middle of all stations, -1 to 1. */
   readonly contrast: number
+  /** Light inside, middle of all stations. */
+  readonly inside: number
 }
 
 /** Part of the edge left out at each end: an ID-1 corner has a radius of 3.18 mm in 53.98 mm. */
 const END_SHARE = 0.1
 /** Stations stand about a pixel apart, but there are never fewer nor more than this. */
 const STATIONS = { fewest: 12, most: 160 }
-/** Steps of the first search along and across the edge, pixels. */
-const COARSE_STEP = 0.5
+/** Step along which the light across an edge is read, pixels. */
 const FINE_STEP = 0.25
 /** How far the sides are looked at when an edge is placed, as a share of its length and in pixels. */
 const SIDE_SHARE = 0.09
@@ -34,47 +35,6 @@ const AREA_PX = 2
 /** Weakest difference of light that counts as an edge, and the share of stations that must show one. */
 const MIN_CONTRAST = 0.012
 const MIN_SHARE = 0.5
-
-/**
- * The strongest straight edge whose ends lie within `reach` pixels across from a and b.
- * The card lies to the right of travel a -> b (its corners run clockwise).
- * @param outside 'lighter' or 'darker' than the card, or 'either'
- */
-export function seekEdge(
-  grey: Grey,
-  a: Point,
-  b: Point,
-  reach: number,
-  outside: 'lighter' | 'darker' | 'either',
-): { from: Point; to: Point } | null {
-  const { stations, outward } = laidOut(a, b)
-  const count = 2 * Math.ceil(reach / COARSE_STEP) + 1
-  const offsetOf = (k: number): number => (k - (count - 1) / 2) * COARSE_STEP
-  const rises = stations.map((t) => {
-    const at = between(a, b, t)
-    return Array.from({ length: count }, (_, k) => {
-      const d = offsetOf(k)
-      return lightAt(grey, at, outward, d + 1) - lightAt(grey, at, outward, d - 1)
-    })
-  })
-  // One very strong station must not outvote the rest of the edge.
-  const cap = median(rises.map((row) => Math.max(...row.map(Math.abs))))
-  let best: { score: number; from: number; to: number } | null = null
-  for (const sign of outside === 'either' ? [1, -1] : [outside === 'lighter' ? 1 : -1]) {
-    for (let i = 0; i < count; i++) {
-      for (let j = 0; j < count; j++) {
-        let score = 0
-        stations.forEach((t, s) => {
-          const rise = sign * (rises[s]?.[Math.round(i + (j - i) * t)] ?? 0)
-          score += Math.min(cap, rise)
-        })
-        if (!best || score > best.score) best = { score, from: offsetOf(i), to: offsetOf(j) }
-      }
-    }
-  }
-  if (!best || best.score <= 0) return null
-  return { from: add(a, scale(outward, best.from)), to: add(b, scale(outward, best.to)) }
-}
 
 /** The edge near a -> b to sub-pixel; null when too little of it can be seen. */
 export function placeEdge(grey: Grey, a: Point, b: Point): EdgeFit | null {
@@ -100,7 +60,7 @@ function placeOnce(grey: Grey, a: Point, b: Point): EdgeFit | null {
     const flat = Math.max(1, Math.round(steps / 4))
     const inside = mean(light.slice(0, flat))
     const outside = mean(light.slice(-flat))
-    return { t, contrast: outside - inside, d: stepAt(light, inside, outside, steps) }
+    return { t, inside, contrast: outside - inside, d: stepAt(light, inside, outside, steps) }
   })
   const contrast = median(seen.map((s) => s.contrast))
   if (Math.abs(contrast) < MIN_CONTRAST) return null
@@ -115,6 +75,7 @@ function placeOnce(grey: Grey, a: Point, b: Point): EdgeFit | null {
     to: add(b, scale(outward, line.start + line.slope)),
     residualPx: line.residual,
     contrast,
+    inside: median(seen.map((s) => s.inside)),
   }
 }
 
@@ -153,7 +114,7 @@ function stepAt(
 }
 
 /** Stations as shares of a -> b, and the unit vector that points off the card. */
-function laidOut(a: Point, b: Point): { stations: number[]; outward: Point } {
+export function laidOut(a: Point, b: Point): { stations: number[]; outward: Point } {
   const count = clamp(Math.round(distance(a, b)), STATIONS.fewest, STATIONS.most)
   const stations = Array.from(
     { length: count },
@@ -163,7 +124,7 @@ function laidOut(a: Point, b: Point): { stations: number[]; outward: Point } {
 }
 
 /** Light at `at` + d x `along`, between the four nearest pixel middles; the rim is carried outward. */
-function lightAt(grey: Grey, at: Point, along: Point, d: number): number {
+export function lightAt(grey: Grey, at: Point, along: Point, d: number): number {
   const x = clamp(at.x + along.x * d - 0.5, 0, grey.width - 1)
   const y = clamp(at.y + along.y * d - 0.5, 0, grey.height - 1)
   const [x0, y0] = [

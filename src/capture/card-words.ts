@@ -25,3 +25,12 @@ export const WRONG_SHAPE =
 export const PICTURE_TOO_SMALL =
   'This picture has too few pixels to measure in. Use the photo as the camera made it, not a ' +
   'small copy.'
+
+/** Sides in mm as she gave them. */
+export const rectangleSentence = (
+  widthMm: number,
+  heightMm: number,
+  { least, most, longest }: { least: number; most: number; longest: number },
+): string =>
+  `A rectangle of ${widthMm} by ${heightMm} mm gives no good scale. Take one with sides of ${least} to ` +
+  `${most} mm, the long side at most ${longest} times the short one, and measure both sides again.`

@@ -9,12 +9,14 @@ import { distance } from '../geometry/point.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { sameMarker, sightMarker, MARKER_CELLS, type Corners } from './card-marker.ts'
 import type { Homography } from './card-plane.ts'
-import { clockwise, largeEnough, refineCorners } from './card-refine.ts'
+import { refineCorners } from './card-refine.ts'
+import { clockwise, largeEnough } from './card-shape.ts'
 import {
   MIRRORED,
   NO_CARD,
   OUT_OF_ORDER,
   PICTURE_TOO_SMALL,
+  rectangleSentence,
   TOO_SMALL,
   TWO_CARDS,
 } from './card-words.ts'
@@ -32,6 +34,8 @@ export interface Card {
   readonly mmPerPx: number
   /** Root mean square distance of the seen edges from straight lines, pixels. */
   readonly residualPx: number
+  /** Set when other lines near the taps make another card that fits about as well: half the difference in scale. */
+  readonly doubt?: number
 }
 
 export type CardOutcome =
@@ -46,6 +50,25 @@ export interface CardSize {
 export const ID1: CardSize = { widthMm: mm(85.6), heightMm: mm(53.98) }
 /** The black square of our printed sheet (marker-sheet.ts). */
 export const BLACK_SQUARE: CardSize = { widthMm: mm(100), heightMm: mm(100) }
+
+/** Sheets of paper she may tap instead. ISO 216:2007 A4; ANSI/ASME Y14.1 A (Letter). */
+export const A4: CardSize = { widthMm: mm(210), heightMm: mm(297) }
+export const LETTER: CardSize = { widthMm: mm(215.9), heightMm: mm(279.4) }
+/** A rectangle smaller than this gives no scale, a larger one hangs before too much of the body; mm. */
+const RECTANGLE = { least: 50, most: 400, longest: 3 } as const
+
+/** A rectangle she measured herself, or the sentence that says why it will not do. */
+export function rectangle(
+  widthMm: number,
+  heightMm: number,
+):
+  { readonly ok: true; readonly size: CardSize } | { readonly ok: false; readonly reason: string } {
+  const [short, long] = [Math.min(widthMm, heightMm), Math.max(widthMm, heightMm)]
+  const fits = short >= RECTANGLE.least && long <= RECTANGLE.most
+  if (!fits || long > RECTANGLE.longest * short)
+    return { ok: false, reason: rectangleSentence(widthMm, heightMm, RECTANGLE) }
+  return { ok: true, size: { widthMm: mm(widthMm), heightMm: mm(heightMm) } }
+}
 
 /** How far a true corner may lie from a tap, pixels. Beyond it a neighbouring edge is taken too often. */
 export const TAP_REACH_PX = 6

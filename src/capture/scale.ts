@@ -101,8 +101,8 @@ export function apexesBefore(build: Build | undefined): { mm: number; sd: number
   return depth === undefined ? { mm: 172, sd: 30 } : { mm: 8 + 0.7 * depth, sd: 20 }
 }
 
-/** Card edges in the picture: refined to this share of their length, beside the fit's own residual. */
-const EDGE_SHARE = 0.002
+/** The scale by a card strays by this share, beside the fit's own residual (scripts/bench/card.ts). */
+const EDGE_SHARE = { sheet: 0.002, id1: 0.008 } as const
 /** A card nearer to a wrist than this, in torsos, is held in that hand. */
 const IN_HAND = 0.6
 
@@ -120,7 +120,7 @@ export interface Scale {
  */
 export function scaleAt(reading: ViewReading, behind: number, spread: number): Scale | undefined {
   if (!reading.card.ok) return undefined
-  const { mmPerPx, corners, residualPx, kind } = reading.card.card
+  const { mmPerPx, corners, residualPx, kind, doubt = 0 } = reading.card.card
   const place = cardPlace(reading)
   const offset = cardOffset(
     reading.view,
@@ -132,7 +132,7 @@ export function scaleAt(reading: ViewReading, behind: number, spread: number): S
   const there = middle + behind / focal
   const edge = Math.hypot(corners[1].x - corners[0].x, corners[1].y - corners[0].y)
   // Four edges, two ends each, share the residual.
-  const card = Math.hypot(EDGE_SHARE, residualPx / edge / 2)
+  const card = Math.hypot(EDGE_SHARE[kind], residualPx / edge / 2, doubt)
   const lens = focalSd * (offset.mm + behind)
   const depth = Math.hypot(offset.sd, spread, lens) / focal / there
   const points = Math.hypot(spread, focalSd * behind) / focal / there

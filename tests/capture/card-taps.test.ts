@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest'
-import { BLACK_SQUARE, ID1, refineTaps, type CardOutcome } from '../../src/capture/card.ts'
+import {
+  A4,
+  BLACK_SQUARE,
+  ID1,
+  rectangle,
+  refineTaps,
+  type CardOutcome,
+} from '../../src/capture/card.ts'
 import type { Corners } from '../../src/capture/card-marker.ts'
 import { distance } from '../../src/geometry/point.ts'
 import { cardPaint, cloth, MARKER_7, sheetPaint, shoot, type Shooting } from './card-render.ts'
@@ -57,6 +64,48 @@ describe('four taps on a bank-size card', () => {
     const outcome = refineTaps(shot.picture, off(corners, 3), BLACK_SQUARE)
     expect(worst(outcome, corners)).toBeLessThan(0.3)
     expect(outcome).toMatchObject({ card: { kind: 'sheet' } })
+  })
+})
+
+describe('other sheets and rectangles', () => {
+  test('A4 by its corners: ISO 216, 210 x 297 mm', () => {
+    const shot = shoot(cardPaint(210, 297, 0.8), cloth(0.2), {
+      ...{ width: 620, height: 760, middle: [0, 0, 2400], f: 1900, tilt: 4, yaw: 6, noise: 2 },
+    })
+    const corners = cornersOf(shot, 210, 297)
+    const outcome = refineTaps({ ...shot.picture, focalPx: 1900 }, off(corners, 4), A4)
+    expect(worst(outcome, corners)).toBeLessThan(0.3)
+    // Z / f at its middle (Hartley, Zisserman, equation 6.1).
+    expect(outcome.ok && Math.abs(outcome.card.mmPerPx / (2400 / 1900) - 1)).toBeLessThan(0.002)
+  })
+  test('a rectangle she measured herself', () => {
+    const size = rectangle(130, 90)
+    if (!size.ok) throw new Error(size.reason)
+    const shot = shoot(cardPaint(130, 90, 0.7), cloth(0.2), { yaw: 9 })
+    const corners = cornersOf(shot, 130, 90)
+    const outcome = refineTaps(shot.picture, off(corners, 3), size.size)
+    expect(worst(outcome, corners)).toBeLessThan(0.3)
+  })
+  test.each([
+    [20, 30],
+    [300, 60],
+    [500, 400],
+    [NaN, 100],
+  ])('%d by %d mm is refused with what to take instead', (width, height) => {
+    const made = rectangle(width, height)
+    expect(made.ok ? '' : made.reason).toContain('sides of 50 to 400 mm')
+  })
+  test('of two lines beside one edge the one that makes a flat card is taken', () => {
+    // A stripe of the cloth runs 5 px outside the card's right edge, as strong as the edge itself.
+    const card = cardPaint(WIDE, HIGH, 0.75)
+    const striped = (u: number, v: number): number | null =>
+      card(u, v) ?? (u > WIDE / 2 + 6 && u < WIDE / 2 + 30 ? 0.75 : null)
+    const shot = shoot(striped, cloth(0.2), { noise: 2 })
+    const corners = cornersOf(shot, WIDE, HIGH)
+    const outcome = refineTaps(shot.picture, off(corners, 2.5), ID1)
+    const wrong = outcome.ok && worst(outcome, corners) > 0.4
+    // Right, or it says how unsure it is.
+    expect(!wrong || (outcome.ok && (outcome.card.doubt ?? 0) > 0.01)).toBe(true)
   })
 })
 
