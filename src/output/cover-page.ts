@@ -110,7 +110,7 @@ const HOW = [
   'Print at 100 %, never fitted to the page.',
   'Each sheet: cut along its left and its upper thin line, lay it on the lines of the sheets before, match the crosses and the numbers, glue.',
   'Then cut the pieces out on the long-dashed line. Unbroken lines are sewn.',
-  'A side that is off by a pencil line or more: type both lengths on the Cut page, it makes sheets for your printer.',
+  'A side that is off by a pencil line or more: these sheets are not true. From both lengths a file can be made that comes true from this printer.',
 ] as const
 
 function checkMarks(x: number, y: number, face: Face): Mark[] {
