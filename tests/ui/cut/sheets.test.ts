@@ -35,7 +35,8 @@ describe('an order', () => {
 })
 
 describe('what may be cut', () => {
-  const blouse = draft('blouse', body(), standardChoices())
+  // Without an opening, which is otherwise added.
+  const blouse = draft('blouse', body(), { ...standardChoices(), opening: 'none' })
   // Invented: sewn waist 83.6 cm, slip-through girth 101.0 cm (tests/bodies.ts).
   test('a finding that stops cutting is said, and cloth is not offered', () => {
     const offer = offerOf(blouse, CM)
