@@ -37,8 +37,11 @@ const road = {
   },
   async read(base: string, view: View, picture: Picture, card: CardQuestion): Promise<ViewReading> {
     await road.warm(base)
-    const person = await (await detector)?.find(picture)
-    return placePoints(view, picture, person, cardIn(picture, card))
+    const model = await detector
+    const person = await model?.find(picture)
+    const company = person ? await model?.hasCompany(picture, person) : false
+    const seen = person && company ? { ...person, company } : person
+    return placePoints(view, picture, seen, cardIn(picture, card))
   },
   /** A frame of the live picture, made small. The mask stays here: the hints need the joints alone. */
   async look(base: string, frame: LiveFrame): Promise<Sight | undefined> {

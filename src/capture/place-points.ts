@@ -11,6 +11,7 @@ import { bodyFrame, type BodyFrame } from './frame.ts'
 import { placeFrontOrBack } from './points-front-back.ts'
 import { placeSide } from './points-side.ts'
 import type { Person } from './person.ts'
+import { faultOf, TURNED } from './photo-faults.ts'
 import type { Picture } from './picture.ts'
 import type { PlacedPoint, PointName, View, ViewReading } from './reading.ts'
 
@@ -43,7 +44,12 @@ export function placePoints(
     outline: [],
     facing: -1,
   } as const
-  if (!person) return { ...bare, person: { ok: false, reason: NO_PERSON } }
+  if (!person) {
+    const reason = picture.width > picture.height ? `${NO_PERSON} ${TURNED}` : NO_PERSON
+    return { ...bare, person: { ok: false, reason } }
+  }
+  const fault = faultOf(view, picture, person)
+  if (fault !== undefined) return { ...bare, person: { ok: false, reason: fault } }
   const frame = bodyFrame(person.joints)
   if (!frame || !NEEDED.every((name) => inside(person, name, size)))
     return { ...bare, person: { ok: false, reason: NOT_WHOLE } }

@@ -9,9 +9,9 @@ export type Level = 'bust' | 'waist' | 'hip'
 const EDGE_PLANE: Readonly<Record<Level, number>> = { bust: -32, waist: -23, hip: -10 }
 const EDGE_PLANE_SD = 15
 /** An edge strays by this, px (bench): least where nothing lies beside the trunk. */
-const EDGE_SD_PX: Readonly<Record<Level, number>> = { bust: 1.3, waist: 0.6, hip: 1 }
+const EDGE_SD_PX: Readonly<Record<Level, number>> = { bust: 1.6, waist: 0.6, hip: 1.4 }
 /** Breadth gained or lost per unit of wrong level; bust and hip slope, the waist is flat (bench). */
-const SLOPE: Readonly<Record<Level, number>> = { bust: 0.25, waist: 0.3, hip: 0.3 }
+const SLOPE: Readonly<Record<Level, number>> = { bust: 0.25, waist: 0.3, hip: 0.35 }
 
 export function breadth(readings: Readings, level: Level): EstimateOutcome {
   return together([byView(readings, level, 'front'), byView(readings, level, 'back')])

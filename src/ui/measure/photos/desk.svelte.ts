@@ -1,6 +1,7 @@
 /**
  * The photos that lie on the table: chosen, read, their points put right, accepted. Holds pixels
- * only while the page is open; what is kept goes through the session.
+ * only while the page is open; what is kept goes through the session. Long, because a photo that is
+ * exchanged takes its taps, reading and address with it.
  */
 import { estimatesFrom } from '../../../capture/estimates-from.ts'
 import type { Camera, CardQuestion } from '../../../capture/camera.ts'

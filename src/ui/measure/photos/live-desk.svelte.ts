@@ -1,6 +1,7 @@
 /**
  * Front, side and back taken in one go: the device's camera, the frames that are looked at, the
  * count, the photos taken. Frames go to the worker and are forgotten; nothing else sees them.
+ * Long, because camera, frames, clock and photos end together: whatever she does, the camera is let go.
  */
 import type { Camera, LiveFrame } from '../../../capture/camera.ts'
 import type { Darkroom } from '../../../capture/darkroom.ts'
