@@ -60,7 +60,7 @@ interface Mouth {
   readonly side: 1 | -1
 }
 /** Below the mouth by this share of the lower leg: at the waist stand the words of the side. */
-const BELOW = 0.3
+const BELOW = 0.5
 
 const mouths = (piece: Piece): readonly Mouth[] => [
   ...piece.darts.map((d, i): Mouth => {

@@ -48,6 +48,19 @@ describe('a confirmed draft', () => {
       .toBeInTheDocument()
   })
 
+  // The tests run at the width of a phone, where the present step lies under the drawing.
+  it('on a phone the list of steps is folded until it is asked for', async () => {
+    const { screen } = await opened(bookOf(MIDDLE))
+    const last = screen.getByText('Mark the zip', { exact: false }).last()
+    await expect.element(last).not.toBeVisible()
+    const key = screen.getByRole('button', { name: /^All \d+ steps of the back$/ })
+    await key.click()
+    await expect.element(last).toBeVisible()
+    await expect
+      .element(screen.getByRole('button', { name: 'Fold the list' }))
+      .toHaveAttribute('aria-expanded', 'true')
+  })
+
   it('redraws while a choice is turned and keeps it only on letting go', async () => {
     const { screen, session, garment } = await opened(bookOf(MIDDLE))
     const knob = screen.getByRole('slider', { name: /^Quarter-bust ease/ })

@@ -173,10 +173,21 @@ describe('what a half piece may hold', () => {
         expect(distance(a.at, b.at), `${a.name} and ${b.name}`).toBeGreaterThan(size * 0.6)
   })
 
+  test('a measured line gives way to the name of the piece', () => {
+    const lengths = lineLengths(back, blouse.steps, words)
+    const line = lengths.find((l) => Math.round(l.length) === 257)
+    if (!line) throw new Error('the underarm line has its length')
+    const without = lineLengths(back, blouse.steps, { ...words, taken: [line.at] })
+    expect(without.some((l) => l.id === line.id && l.length === line.length)).toBe(false)
+  })
+
   test('the name of a level goes under its line where a length stands over it', () => {
     const level = { name: 'bust line', from: point(0, 100), to: point(300, 100) }
     const over = { id: 'dart', length: mm(20), path: [], at: point(280, 92), angle: 0 }
     expect(levelWords([level], [], 1)[0]?.at.y).toBeLessThan(100)
     expect(levelWords([level], [over], 1)[0]?.at.y).toBeGreaterThan(100)
+    const near = { name: 'waist line', from: point(0, 112), to: point(300, 112) }
+    const [upper, lower] = levelWords([level, near], [], 1)
+    expect((lower?.at.y ?? 0) - (upper?.at.y ?? 0)).toBeGreaterThan(16)
   })
 })

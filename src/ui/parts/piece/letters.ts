@@ -3,7 +3,7 @@
  * covers least of the lines, the lengths and the letters already set. On the fold the left side is tried first.
  */
 import type { Piece } from '../../../draft/piece.ts'
-import { boxOf } from '../../../geometry/box.ts'
+import { boxOf, boxOfPoints, grown } from '../../../geometry/box.ts'
 import { flatten, pathEnd, pathStart, type Path } from '../../../geometry/path.ts'
 import { between, distance, type Point } from '../../../geometry/point.ts'
 
@@ -25,8 +25,10 @@ const AROUND: readonly Point[] = [
   { x: 0, y: -1 },
   { x: 0, y: 1 },
 ]
-/** Worst is to cover a letter, then to stand nearer to another point, then to cover lines. */
-const COST = { letter: 40, line: 1, later: 0.4, far: 4, stray: 12 } as const
+/** Worst is to cover a letter, then to leave the paper, then to stand nearer to another point, then to cover lines. */
+const COST = { letter: 40, outside: 30, line: 1, later: 0.4, far: 4, stray: 12 } as const
+/** So far round the piece there is paper, mm; beyond it a letter might be cut off. */
+const PAPER = 46
 /** Where points lie close together a letter may stand farther off. */
 const RINGS = [1, 2.1] as const
 
@@ -41,14 +43,16 @@ export function placeLetters(
   size: number,
 ): readonly Letter[] {
   const dots = lines.flatMap((path) => sampled(path, size / 2))
-  const left = Math.min(...Object.values(points).map((p) => p.x), ...dots.map((p) => p.x))
   const others = Object.values(points)
+  const piece = boxOfPoints([...others, ...dots])
+  const paper = grown(piece, PAPER)
   const set: Letter[] = []
   const words = [...taken]
   for (const [name, point] of Object.entries(points)) {
-    const onFold = Math.abs(point.x - left) < 0.01
+    const onFold = Math.abs(point.x - piece.left) < 0.01
     const ways = onFold ? AROUND.toSorted((a, b) => a.x - b.x) : AROUND
     const wide = size * (0.35 + 0.22 * name.length)
+    const half = size * 0.28 * name.length
     let best: { at: Point; cost: number } | undefined
     const places = RINGS.flatMap((ring, far) => ways.map((way) => ({ way, ring, far })))
     for (const [i, { way, ring, far }] of places.entries()) {
@@ -64,6 +68,7 @@ export function placeLetters(
         COST.stray * strays +
         COST.later * (i % ways.length) +
         COST.far * far +
+        (at.x - half < paper.left || at.x + half > paper.right ? COST.outside : 0) +
         COST.line * dots.filter((p) => near(p, 0, 0)).length +
         COST.letter * words.filter((p) => near(p, size * 0.6, size * 0.35)).length
       if (!best || cost < best.cost) best = { at, cost }

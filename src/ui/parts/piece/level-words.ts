@@ -23,7 +23,8 @@ export function levelWords(
   px: number,
 ): readonly LevelWords[] {
   const taken = standing.flatMap((l) => wordsOver(l, ROOM * px))
-  return levels.map(({ name, to }) => {
+  const placed: LevelWords[] = []
+  for (const { name, to } of levels) {
     const standingAt = (y: number): LevelWords => ({
       name,
       at: { x: to.x, y: to.y + y * px },
@@ -32,8 +33,12 @@ export function levelWords(
         y: to.y + (y - MIDDLE) * px,
       })),
     })
-    const above = standingAt(-OVER)
-    const met = above.over.some((p) => taken.some((t) => distance(p, t) < NEAR * px))
-    return met ? standingAt(UNDER) : above
-  })
+    const met = ({ over }: LevelWords): boolean =>
+      [...taken, ...placed.flatMap((l) => l.over)].some((t) =>
+        over.some((p) => distance(p, t) < NEAR * px),
+      )
+    const [above, under] = [standingAt(-OVER), standingAt(UNDER)]
+    placed.push(met(above) && !met(under) ? under : above)
+  }
+  return placed
 }

@@ -37,11 +37,14 @@ export interface LineLength {
 
 const SAME = 0.01
 
-/** `gap` in mm: how far the words stand off the line; `room` in mm: how long they are. */
+/**
+ * `gap` in mm: how far the words stand off the line; `room` in mm: how long they are; `taken` are
+ * points where other words stand.
+ */
 export function lineLengths(
   piece: Piece,
   steps: readonly Step[],
-  { gap, room }: { gap: number; room: number },
+  { gap, room, taken = [] }: { gap: number; room: number; taken?: readonly Point[] },
 ): readonly LineLength[] {
   const clear = [
     ...Object.values(piece.points),
@@ -71,16 +74,17 @@ export function lineLengths(
   const standing = [...edges, ...darts, ...sideDarts]
   return measuredLengths(piece, steps, { gap, room, clear }).reduce<readonly LineLength[]>(
     // Where words stand already, a measured line goes without until it is walked.
-    (kept, l) => (kept.some((k) => clash(k, l, room)) ? kept : [...kept, l]),
+    (kept, l) =>
+      kept.some((k) => clash(wordsOver(k, room), l, room)) || clash(taken, l, room)
+        ? kept
+        : [...kept, l],
     standing,
   )
 }
 
-/** Do the words of two lengths lie on each other? */
-function clash(a: LineLength, b: LineLength, room: number): boolean {
-  const [p, q] = [wordsOver(a, room), wordsOver(b, room)]
-  return p.some((at) => q.some((other) => distance(at, other) < room * LINE_APART))
-}
+/** Do the words of a length lie on other words? */
+const clash = (taken: readonly Point[], l: LineLength, room: number): boolean =>
+  wordsOver(l, room).some((at) => taken.some((p) => distance(at, p) < room * LINE_APART))
 /** Two lines of words nearer than this share of their length run into each other. */
 const LINE_APART = 0.28
 
