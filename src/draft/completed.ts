@@ -142,22 +142,29 @@ const OPEN_WORDS = {
   sideZip: {
     words: 'zip in the left side seam',
     why: 'on the left half only, from below the underarm',
+    line: 'zip',
   },
   backZip: {
     words: 'zip in the centre-back seam',
     why: 'from the neck down; the back is cut in two halves',
+    line: 'zip',
   },
   buttonedFront: {
     words: 'overlap down the centre front',
     why: 'buttons stand on the centre line, the edge is faced',
+    line: 'centreFront',
   },
-  neckSlit: { words: 'slit at the centre back', why: 'faced, with a button and a loop at the top' },
+  neckSlit: {
+    words: 'slit at the centre back',
+    why: 'faced, with a button and a loop at the top',
+    line: 'slit',
+  },
 } as const
 
 function openStep(o: Opening, back: Piece, front: Piece): Step {
   const piece = o.piece === 'back' ? back : front
-  const path = piece.inner.at(-1)?.path ?? edge(piece, o.edge).path
-  const { words, why } = OPEN_WORDS[o.kind]
+  const { words, why, line: name } = OPEN_WORDS[o.kind]
+  const path = piece.inner.find((i) => i.name === name)?.path ?? edge(piece, o.edge).path
   return {
     verb: 'open',
     piece: o.piece,

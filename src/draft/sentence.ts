@@ -74,9 +74,9 @@ export function sentence(step: Act, units: UnitChoice): string {
     case 'trace':
       return `Lay paper over the ${PIECE_WORDS[step.of]} and trace ${listed(step.edges.map((e) => `the ${EDGE_WORDS[e]}`))}: ${step.why}.`
     case 'parallel':
-      return `Measure ${sum(step.by)} square from the ${EDGE_WORDS[step.to]} at every finger’s width and draw through the marks: the ${EDGE_WORDS[step.edge]}, ${step.why}.`
+      return `Measure ${fine(step.by)} square from the ${EDGE_WORDS[step.to]} at every finger’s width and draw through the marks: the ${EDGE_WORDS[step.edge]}, ${step.why}.`
     case 'rectangle':
-      return `Rule a rectangle ${sum(step.long)} long and ${sum(step.wide)} wide: ${step.why}.`
+      return `Rule a rectangle ${fine(step.long)} long (${inWords(step.long, units)}) and ${fine(step.wide)} wide: ${step.why}.`
     case 'open':
       return `Mark the ${step.words}, ${say(step.long)} long: ${step.why}.`
     case 'wedge':

@@ -52,6 +52,14 @@ describe('what the draft adds', () => {
     expect(kinds(d)).toEqual(['sideZip', 'neckSlit'])
     expect(d.findings.filter(({ severity }) => severity === 'stop')).toEqual([])
   })
+  test('each opening is marked in the steps with its own length', () => {
+    const d = made()
+    const lengths = d.steps.flatMap((s) => (s.verb === 'open' ? [Math.round(s.long.mm)] : []))
+    // The zip runs along the side from 251 to 580 down, a little more than that; the slit is 60.
+    expect(lengths[0]).toBeGreaterThanOrEqual(329)
+    expect(lengths[0]).toBeLessThan(340)
+    expect(lengths[1]).toBe(60)
+  })
   test('a zip at the centre back or a buttoned front serves neck and waist', () => {
     for (const opening of ['backZip', 'buttonedFront'] as const)
       expect(kinds(made({}, { opening }))).toEqual([opening])

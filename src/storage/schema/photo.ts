@@ -68,6 +68,9 @@ export const ViewReadingSchema = v.strictObject({
   facing: v.picklist([-1, 1]),
   focalPx: v.exactOptional(FiniteSchema),
   tie: v.exactOptional(v.strictObject({ factor: FiniteSchema, sdShare: FiniteSchema })),
+  apexSpots: v.exactOptional(
+    v.pipe(v.array(v.strictObject({ at: PointSchema, score: FiniteSchema })), v.readonly()),
+  ),
   crown: v.exactOptional(FiniteSchema),
 })
 
