@@ -57,9 +57,7 @@ describe('a confirmed round', () => {
   it('says which finding keeps it to a muslin', async () => {
     const { headGirth: _head, ...rest } = MIDDLE
     const { screen } = await opened(bookOf(rest))
-    await expect
-      .element(screen.getByText('For a muslin first.').first())
-      .toBeVisible()
+    await expect.element(screen.getByText('For a muslin first.').first()).toBeVisible()
     await expect.element(screen.getByText(/The head is not taped/).first()).toBeVisible()
   })
 
