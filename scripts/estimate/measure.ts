@@ -79,7 +79,7 @@ export async function onCameraPage(
     throw new Error(`requests left this machine: ${[...new Set(elsewhere)].join(', ')}`)
 }
 
-function tasksOf(body: BodyPhotos, card: CardKind): PhotoTask[] {
+export function tasksOf(body: BodyPhotos, card: CardKind): PhotoTask[] {
   return VIEWS.flatMap((view) => {
     const file = body.files[view]
     if (!file) return []

@@ -9,6 +9,7 @@ import { decodePhoto } from '../../src/capture/photo.ts'
 import type { Readings, View } from '../../src/capture/reading.ts'
 import type { EstimateId, EstimateOutcomes } from '../../src/measurements/estimate.ts'
 import { naiveLengths } from '../bench/camera/naive.ts'
+import type { Timing } from '../bench/camera/on-page.ts'
 
 export interface PhotoTask {
   readonly view: View
@@ -29,6 +30,7 @@ export interface BodyAnswer {
 declare global {
   interface Window {
     measureBody?: (tasks: readonly PhotoTask[]) => Promise<BodyAnswer>
+    timeBody?: (tasks: readonly PhotoTask[], inARow: number) => Promise<Timing>
   }
 }
 
@@ -39,9 +41,13 @@ async function measureBody(tasks: readonly PhotoTask[]): Promise<BodyAnswer> {
   const photos: Partial<Record<View, string>> = {}
   const factors: Partial<Record<View, number>> = {}
   let readings: Readings = {}
-  for (const { view, url, card } of tasks) {
-    const file = await (await fetch(url)).blob()
-    const photo = await decodePhoto(file)
+  const open = async (url: string) => decodePhoto(await (await fetch(url)).blob())
+  // The next photo is opened on the page while the worker reads this one.
+  let next = tasks[0] && open(tasks[0].url)
+  for (const [k, { view, url, card }] of tasks.entries()) {
+    const photo = await (next ?? open(url))
+    const following = tasks[k + 1]
+    next = following && open(following.url)
     if (!photo.ok) {
       photos[view] = photo.reason
       continue
@@ -82,3 +88,6 @@ function landmarksOf(
 
 await camera.warm()
 window.measureBody = measureBody
+// The timing brings a second model of its own; only the bench asks for it.
+window.timeBody = async (tasks, inARow) =>
+  (await import('../bench/camera/on-page.ts')).timeBody(tasks, inARow, measureBody)

@@ -10,6 +10,7 @@ import type { CardQuestion, LiveFrame } from './camera.ts'
 import { smallPicture } from './live-frame.ts'
 import type { Sight } from './live-pose.ts'
 import type { Picture } from './picture.ts'
+import { partAround, type Person } from './person.ts'
 import { placePoints } from './place-points.ts'
 import type { View, ViewReading } from './reading.ts'
 
@@ -17,8 +18,8 @@ let detector: Promise<Detector> | undefined
 
 const FOUR_TAPS = 'Tap the four corners of the card, clockwise from its top left.'
 
-function cardIn(picture: Picture, question: CardQuestion): CardOutcome {
-  if (question.how === 'sheet') return findSheet(picture)
+function cardIn(picture: Picture, question: CardQuestion, person?: Person): CardOutcome {
+  if (question.how === 'sheet') return findSheet(picture, person && partAround(person, picture))
   const [a, b, c, d, ...more] = question.taps
   if (!a || !b || !c || !d || more.length > 0) return { ok: false, reason: FOUR_TAPS }
   return refineTaps(picture, [a, b, c, d], question.size ?? ID1)
@@ -41,7 +42,7 @@ const road = {
     const person = await model?.find(picture)
     const company = person ? await model?.hasCompany(picture, person) : false
     const seen = person && company ? { ...person, company } : person
-    return placePoints(view, picture, seen, cardIn(picture, card))
+    return placePoints(view, picture, seen, cardIn(picture, card, person))
   },
   /** A frame of the live picture, made small. The mask stays here: the hints need the joints alone. */
   async look(base: string, frame: LiveFrame): Promise<Sight | undefined> {

@@ -6,7 +6,7 @@
  */
 import aruco from 'js-aruco2'
 import { distance, type Point } from '../geometry/point.ts'
-import { shrink, type Picture } from './picture.ts'
+import { partOf, shrink, type Part, type Picture } from './picture.ts'
 
 const DICTIONARY = 'ARUCO_MIP_36h12'
 /** The one marker that is on our sheet. */
@@ -25,15 +25,22 @@ export type Corners = readonly [Point, Point, Point, Point]
  * marker's own top left, in pixels of the picture, right to about two pixels of the copy. A
  * marker large in the picture is missed by the detector's small window; the copy shows it.
  */
-export function sightMarker(picture: Picture, shrinkBy: number): readonly Corners[] {
+export function sightMarker(
+  picture: Picture,
+  shrinkBy: number,
+  part: Part = { left: 0, top: 0, right: picture.width, bottom: picture.height },
+): readonly Corners[] {
   const config = { dictionaryName: DICTIONARY, maxHammingDistance: MAX_WRONG_CELLS + 1 }
   // A new detector each time: it keeps buffers of the size it saw first.
-  const found = new aruco.AR.Detector(config).detect(shrink(picture, shrinkBy))
+  const found = new aruco.AR.Detector(config).detect(shrink(partOf(picture, part), shrinkBy))
   return found.flatMap((marker) => {
     const [a, b, c, d] = marker.corners
     if (marker.id !== MARKER_ID || !a || !b || !c || !d) return []
     // The detector's whole numbers name pixels; the middle of a pixel is half a pixel on.
-    const place = (p: Point): Point => ({ x: (p.x + 0.5) * shrinkBy, y: (p.y + 0.5) * shrinkBy })
+    const place = (p: Point): Point => ({
+      x: part.left + (p.x + 0.5) * shrinkBy,
+      y: part.top + (p.y + 0.5) * shrinkBy,
+    })
     return [[place(a), place(b), place(c), place(d)] as const]
   })
 }

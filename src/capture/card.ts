@@ -20,7 +20,7 @@ import {
   TOO_SMALL,
   TWO_CARDS,
 } from './card-words.ts'
-import { linearGrey, mirrored, type Picture } from './picture.ts'
+import { linearGrey, mirrored, type Part, type Picture } from './picture.ts'
 
 export interface Card {
   readonly kind: 'sheet' | 'id1'
@@ -77,14 +77,19 @@ const SHRINKS = [2, 1, 3, 4]
 /** Below this side no sheet and no card can be measured, pixels. */
 const SMALLEST_PICTURE_PX = 64
 
-/** Finds the printed sheet and refines the corners of its black square. */
-export function findSheet(picture: Picture): CardOutcome {
+/**
+ * Finds the printed sheet and refines the corners of its black square.
+ * @param near where the person is: looked in first, at a fraction of the time
+ */
+export function findSheet(picture: Picture, near?: Part): CardOutcome {
   if (Math.min(picture.width, picture.height) < SMALLEST_PICTURE_PX)
     return { ok: false, reason: PICTURE_TOO_SMALL }
   const grey = linearGrey(picture)
   let refused: CardOutcome | null = null
-  for (const shrinkBy of SHRINKS) {
-    const [first, ...others] = sightMarker(picture, shrinkBy)
+  const tries = SHRINKS.map((shrinkBy) => ({ shrinkBy, part: undefined as Part | undefined }))
+  if (near) tries.unshift(...SHRINKS.slice(0, 2).map((shrinkBy) => ({ shrinkBy, part: near })))
+  for (const { shrinkBy, part } of tries) {
+    const [first, ...others] = sightMarker(picture, shrinkBy, part)
     if (!first) continue
     if (others.some((other) => !sameMarker(other, first))) return { ok: false, reason: TWO_CARDS }
     // Corners stray by up to two pixels of the copy; a whole cell further in the code begins.

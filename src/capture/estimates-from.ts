@@ -13,6 +13,7 @@ import { apexSpacing } from './estimates/apex-spacing.ts'
 import { breadth } from './estimates/breadth.ts'
 import { depth } from './estimates/depth.ts'
 import { girth } from './estimates/girth.ts'
+import { besideHeight } from './estimates/height-alone.ts'
 import { napeToWaist } from './estimates/nape-to-waist.ts'
 import { noCard } from './estimates/scene.ts'
 import { shoulderLength } from './estimates/shoulder-length.ts'
@@ -33,7 +34,7 @@ export function estimatesFrom(readings: Readings): EstimateOutcomes {
   const bustDepth = depth(shared, 'bust')
   const waistDepth = depth(shared, 'waist')
   const hipDepth = depth(shared, 'hip')
-  return {
+  const outcomes = {
     napeToWaist: napeToWaist(shared),
     waistToBustLevel: waistToBustLevel(shared),
     apexSpacing: apexSpacing(shared),
@@ -49,6 +50,8 @@ export function estimatesFrom(readings: Readings): EstimateOutcomes {
     waistGirth: girth('waist', waistBreadth, waistDepth),
     hipGirth: girth('hip', hipBreadth, hipDepth),
   }
+  const said = ESTIMATE_IDS.map((id) => [id, besideHeight(id, outcomes[id])] as const)
+  return Object.fromEntries(said) as Record<EstimateId, EstimateOutcome>
 }
 
 /** The readings with all they lend each other: levels, build, scale. */

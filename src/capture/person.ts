@@ -3,7 +3,7 @@
  * everything else in this room works from it without the model.
  */
 import type { Point } from '../geometry/point.ts'
-import type { Picture } from './picture.ts'
+import type { Part, Picture } from './picture.ts'
 
 /** A joint of the model: its centre in picture px and how sure the model is, 0 to 1. */
 export interface Joint {
@@ -28,7 +28,7 @@ export interface Person {
 }
 
 /** So much of her mask counts as her when she is painted out, of 255, and this far round it, px. */
-const [HER, ROUND_HER] = [10, 12]
+const [HER, ROUND_HER] = [10, 4]
 
 /** The picture with her painted out: each row carried straight from what lies left of her to the right. */
 export function withoutHer({ width, height, data }: Picture, { mask }: Person): Picture {
@@ -71,3 +71,38 @@ export function mirroredPerson({ score, joints, mask }: Person): Person {
 /** left_hip and right_hip, mouth_left and mouth_right; the nose stays. */
 const otherSide = (name: string): string =>
   name.replace(/left|right/, (side) => (side === 'left' ? 'right' : 'left'))
+
+/** Hands and a sheet in them lie within this of the joints, shares of the joints' height. */
+const ROUND_JOINTS = 0.12
+
+/** Where she is in the picture, with the sheet she wears or holds. */
+export function partAround({ joints }: Person, { width, height }: Picture): Part {
+  const [xs, ys] = [
+    Object.values(joints).map(({ at }) => at.x),
+    Object.values(joints).map(({ at }) => at.y),
+  ]
+  const margin = ROUND_JOINTS * (Math.max(...ys) - Math.min(...ys))
+  return {
+    left: Math.max(0, Math.floor(Math.min(...xs) - margin)),
+    top: Math.max(0, Math.floor(Math.min(...ys) - margin)),
+    right: Math.min(width, Math.ceil(Math.max(...xs) + margin)),
+    bottom: Math.min(height, Math.ceil(Math.max(...ys) + margin)),
+  }
+}
+
+/** Every `step`-th pixel of picture and mask: enough for a glance. */
+export function glance(picture: Picture, person: Person, step: number): [Picture, Person] {
+  const [width, height] = [Math.floor(picture.width / step), Math.floor(picture.height / step)]
+  const data = new Uint8ClampedArray(width * height * 4)
+  const her = new Uint8Array(width * height)
+  for (let k = 0; k < her.length; k++) {
+    const from = Math.floor(k / width) * step * picture.width + (k % width) * step
+    her[k] = person.mask.data[from] ?? 0
+    data.set(picture.data.subarray(from * 4, from * 4 + 4), k * 4)
+  }
+  const mask = { width, height, data: her }
+  return [
+    { width, height, data },
+    { ...person, mask },
+  ]
+}

@@ -70,6 +70,25 @@ export function shrink(picture: Picture, factor: number): Picture {
   return { width, height, data }
 }
 
+/** A part of a picture, whole pixels; `left` and `top` say where it was. */
+export interface Part {
+  readonly left: number
+  readonly top: number
+  readonly right: number
+  readonly bottom: number
+}
+
+export function partOf(picture: Picture, part: Part): Picture {
+  const width = Math.max(1, part.right - part.left)
+  const height = Math.max(1, part.bottom - part.top)
+  const data = new Uint8ClampedArray(width * height * 4)
+  for (let y = 0; y < height; y++) {
+    const from = ((part.top + y) * picture.width + part.left) * 4
+    data.set(picture.data.subarray(from, from + width * 4), y * width * 4)
+  }
+  return { width, height, data }
+}
+
 /** The picture with left and right exchanged, as a selfie camera stores it. */
 export function mirrored(picture: Picture): Picture {
   const { width, height } = picture

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Card } from '../../src/capture/card.ts'
 import { girth } from '../../src/capture/estimates/girth.ts'
+import { besideHeight, byHeightAlone } from '../../src/capture/estimates/height-alone.ts'
 import { tapeLength } from '../../src/capture/estimates/nape-to-waist.ts'
 import { together } from '../../src/capture/estimates/scene.ts'
 import { estimatesFrom } from '../../src/capture/estimates-from.ts'
@@ -257,6 +258,23 @@ describe('girth from breadth and depth', () => {
     const more = outcome.ok ? outcome.estimate.value - ellipse : 0
     expect(more).toBeGreaterThan(40)
     expect(more).toBeLessThan(110)
+  })
+})
+
+describe('beside what her height alone would say', () => {
+  // Conditional spread of the pooled model by hand: 505.03 - 653.33^2 / 3595.63 = 386.3, root 19.66.
+  it('nape to waist: nine in ten within 32 mm', () => {
+    expect(byHeightAlone('napeToWaist')).toBeCloseTo(1.645 * 19.66, 1)
+  })
+  it('says so when the photo is no surer', () => {
+    const of = (pm90: number) =>
+      ({ ok: true, estimate: { value: mm(400), pm90: mm(pm90), basis: 'side photo' } }) as const
+    const basis = (pm90: number) => {
+      const outcome = besideHeight('napeToWaist', of(pm90))
+      return outcome.ok ? outcome.estimate.basis : ''
+    }
+    expect(basis(15)).toBe('side photo')
+    expect(basis(40)).toMatch(/height alone would say as much/)
   })
 })
 
