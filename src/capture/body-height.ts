@@ -24,7 +24,7 @@ export function crownOf(mask: Mask, joints: Joints): number | undefined {
   for (let y = 0; y < ear.y && y < mask.height; y++) {
     for (let x = Math.max(0, from); x <= Math.min(mask.width - 1, to); x++) {
       const [above, here] = [y > 0 ? value(x, y - 1) : 0, value(x, y)]
-      if (here > HALF) return y + (HALF - above) / (here - above)
+      if (here > HALF) return y - 0.5 + (HALF - above) / (here - above)
     }
   }
   return undefined
@@ -34,7 +34,7 @@ export function crownOf(mask: Mask, joints: Joints): number | undefined {
  * What two photographs can both show, longest trust first: crown to waist, crown to knee joints. By
  * view, how long it looks in the plane of the body's middle against its mean over the views, and the
  * standard deviation of a single photo, as shares. Source: 16 rendered bodies, two photos a view,
- * true scales; leaving a body out moves no share by more than 0.001 (models-notes/blazepose.md).
+ * true scales; leaving a body out moves no share by more than 0.002 (models-notes/blazepose.md).
  */
 const SHOWN: Readonly<
   Record<'waist' | 'knee', { looks: Readonly<Record<View, number>>; sd: number }>
