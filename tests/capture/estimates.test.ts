@@ -285,8 +285,8 @@ describe('several ways to one length', () => {
     // Weights 1/25 and 1/100: (400/25 + 410/100) / (1/25 + 1/100) = 402.
     const outcome = together([way(400, 5), way(410, 10)])
     expect(outcome.ok && outcome.estimate.value).toBeCloseTo(402, 9)
-    // sd = 1 / sqrt(0.05) = 4.472; nine in ten of 16 bodies 1.753 of it.
-    expect(outcome.ok && outcome.estimate.pm90).toBeCloseTo(7.84, 2)
+    // sd = 1 / sqrt(0.05) = 4.472; nine in ten of 48 sets 1.678 of it (t, 47 degrees).
+    expect(outcome.ok && outcome.estimate.pm90).toBeCloseTo(7.504, 2)
   })
 
   it('widens the ± when they contradict each other', () => {
