@@ -11,7 +11,7 @@ const SIDE_PLANE = { behind: 0, sd: 8 }
  */
 const SHOWS_MORE: Readonly<Record<Level, { mm: number; sd: number }>> = {
   bust: { mm: 11, sd: 5 },
-  waist: { mm: 2, sd: 2 },
+  waist: { mm: 2, sd: 3 },
   hip: { mm: 4, sd: 4.5 },
 }
 /** At the level of dots, not of the foremost place: 197 mm between apexes turned by 2 degrees in the mean. */
