@@ -3,6 +3,7 @@ import { playwright } from '@vitest/browser-playwright'
 import { defineConfig } from 'vitest/config'
 import { arucoModule } from './scripts/aruco-module.mjs'
 import { contentSecurityPolicy } from './scripts/csp.mjs'
+import { keptForOffline } from './scripts/offline.mjs'
 import { copyModelRuntime } from './scripts/model-runtime.mjs'
 import { CHROMIUM_FLAGS, findChromium } from './scripts/chromium.mjs'
 
@@ -19,7 +20,7 @@ const alias = {
 
 export default defineConfig({
   base: './',
-  plugins: [svelte(), arucoModule(), copyModelRuntime(), contentSecurityPolicy()],
+  plugins: [svelte(), arucoModule(), copyModelRuntime(), contentSecurityPolicy(), keptForOffline()],
   optimizeDeps: { exclude: ['js-aruco2'] },
   resolve: { alias },
   worker: { format: 'es', plugins: () => [arucoModule()] },

@@ -14,6 +14,7 @@ export const POLICY = [
   "media-src 'self' blob:",
   "worker-src 'self' blob:",
   "connect-src 'self'",
+  "manifest-src 'self'",
   "object-src 'none'",
   "base-uri 'none'",
   "form-action 'none'",

@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs'
 import { delimiter, join } from 'node:path'
 import { preview } from 'vite'
+import { HEADERS } from './headers.mjs'
 
 const DEFAULT_PORT = 4173
 const onPath = (/** @type {string} */ name) =>
@@ -19,6 +20,7 @@ const server = await preview({
     host: '127.0.0.1',
     port: Number(process.env.PORT ?? DEFAULT_PORT),
     open: desktop && !process.env.CI,
+    headers: HEADERS,
   },
 })
 console.log(

@@ -3,6 +3,7 @@ import { mount } from 'svelte'
 import { openStore } from './storage/store.ts'
 import App from './ui/App.svelte'
 import NoStore from './ui/NoStore.svelte'
+import { Offline } from './ui/offline.svelte.ts'
 import { pageStore, Preferences } from './ui/preferences.svelte.ts'
 import { Session } from './ui/session.svelte.ts'
 import { TapeStanding } from './ui/tape/standing.svelte.ts'
@@ -20,7 +21,8 @@ if (opened.ok) {
     newId: () => crypto.randomUUID(),
   })
   await session.open()
-  mount(App, { target, props: { preferences, session, standing: new TapeStanding() } })
+  const standing = new TapeStanding()
+  mount(App, { target, props: { preferences, session, standing, offline: new Offline() } })
 } else {
   mount(NoStore, { target, props: { sentence: opened.sentence } })
 }

@@ -1,13 +1,7 @@
 /** Which page lies at which hash. The paths are read back by `placeAt` in tape/places.ts. */
 import type { RouteDefinition } from 'svelte-spa-router'
 import { wrap } from 'svelte-spa-router/wrap'
-import CutPlace from './cut/CutPlace.svelte'
-import ProjectorPage from './cut/ProjectorPage.svelte'
-import DraftPlace from './draft/DraftPlace.svelte'
-import FitPlace from './fitting/FitPlace.svelte'
-import MeasurePlace from './measure/MeasurePlace.svelte'
 import RailPlace from './rail/RailPlace.svelte'
-import ComparePlace from './rounds/ComparePlace.svelte'
 import NoGarment from './tape/NoGarment.svelte'
 import NothingHere from './tape/NothingHere.svelte'
 import type { PlaceId } from './tape/places.ts'
@@ -22,14 +16,15 @@ export const takesWholeScreen = (path: string): boolean => /^\/g\/[^/]+\/cut\/th
 
 const noGarment = (place: PlaceId) => wrap({ component: NoGarment, props: { place } })
 
+/** Every place but the rail comes in a piece of its own, so that the first page is small. */
 export const ROUTES: RouteDefinition = {
   '/': RailPlace,
-  '/measure': MeasurePlace,
-  '/g/:garment/draft': DraftPlace,
-  '/g/:garment/fit': FitPlace,
-  '/g/:garment/compare': ComparePlace,
-  '/g/:garment/cut': CutPlace,
-  '/g/:garment/cut/throw': ProjectorPage,
+  '/measure': wrap({ asyncComponent: () => import('./measure/MeasurePlace.svelte') }),
+  '/g/:garment/draft': wrap({ asyncComponent: () => import('./draft/DraftPlace.svelte') }),
+  '/g/:garment/fit': wrap({ asyncComponent: () => import('./fitting/FitPlace.svelte') }),
+  '/g/:garment/compare': wrap({ asyncComponent: () => import('./rounds/ComparePlace.svelte') }),
+  '/g/:garment/cut': wrap({ asyncComponent: () => import('./cut/CutPlace.svelte') }),
+  '/g/:garment/cut/throw': wrap({ asyncComponent: () => import('./cut/ProjectorPage.svelte') }),
   '/draft': noGarment('draft'),
   '/fit': noGarment('fit'),
   '/compare': noGarment('compare'),

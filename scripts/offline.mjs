@@ -1,0 +1,44 @@
+/**
+ * The service worker and the install card of the built app: page, scripts, styles, faces and
+ * WebAssembly are kept for use without a net. The pose model is not among them: 12 MB are fetched
+ * once, when she first reads a photo, and kept by `capture/detector-weights.ts`. Photos are never
+ * requests (they lie in IndexedDB), so no worker ever sees one.
+ */
+import { VitePWA } from 'vite-plugin-pwa'
+
+/** The PDF code and its face are the largest files, under 1 MB each. */
+const LARGEST_KEPT_BYTES = 3_000_000
+
+export function keptForOffline() {
+  return VitePWA({
+    registerType: 'prompt',
+    injectRegister: false,
+    includeManifestIcons: false,
+    manifest: {
+      id: './',
+      name: 'Tapetrue',
+      short_name: 'Tapetrue',
+      description:
+        'Draft from your own numbers, sew a muslin, say what you see, and keep every round.',
+      start_url: './',
+      scope: './',
+      display: 'standalone',
+      background_color: '#e3decf',
+      theme_color: '#e3decf',
+      lang: 'en',
+      icons: [
+        { src: 'favicon.svg', sizes: 'any', type: 'image/svg+xml' },
+        { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+        { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+        { src: 'icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+      ],
+    },
+    workbox: {
+      globPatterns: ['**/*.{html,js,css,woff2,ttf,wasm,svg,png}'],
+      globIgnores: ['models/**'],
+      maximumFileSizeToCacheInBytes: LARGEST_KEPT_BYTES,
+      navigateFallback: 'index.html',
+      cleanupOutdatedCaches: true,
+    },
+  })
+}
