@@ -1,5 +1,6 @@
 /** Opens the page: preferences and work kept on this device, then the screens. All meets here. */
 import { mount } from 'svelte'
+import { registerSW } from 'virtual:pwa-register'
 import { openStore } from './storage/store.ts'
 import App from './ui/App.svelte'
 import NoStore from './ui/NoStore.svelte'
@@ -22,7 +23,10 @@ if (opened.ok) {
   })
   await session.open()
   const standing = new TapeStanding()
-  mount(App, { target, props: { preferences, session, standing, offline: new Offline() } })
+  mount(App, {
+    target,
+    props: { preferences, session, standing, offline: new Offline(registerSW) },
+  })
 } else {
   mount(NoStore, { target, props: { sentence: opened.sentence } })
 }

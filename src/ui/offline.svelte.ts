@@ -3,7 +3,12 @@
  * version is offered, never taken by itself: it reloads the page, and what she is in the middle of
  * saying in Fit is not yet kept.
  */
-import { registerSW } from 'virtual:pwa-register'
+
+/** Registers the service worker; answers with what takes the newer version (`virtual:pwa-register`). */
+export type Register = (told: {
+  onOfflineReady: () => void
+  onNeedRefresh: () => void
+}) => (reload?: boolean) => Promise<void>
 
 export class Offline {
   /** Everything the page needs is kept on this device. */
@@ -12,7 +17,7 @@ export class Offline {
   newer = $state.raw(false)
   #take: (reload: boolean) => Promise<void>
 
-  constructor(register: typeof registerSW = registerSW) {
+  constructor(register: Register) {
     this.#take = register({
       onOfflineReady: () => (this.ready = true),
       onNeedRefresh: () => (this.newer = true),
