@@ -16,6 +16,7 @@ import { clips, type Clip, type ClippedEdge } from './clip.ts'
 import { blunted, met, type CutEdge, type MovedEdge } from './cut-corners.ts'
 import type { Mouth } from './dart-cap.ts'
 import { edgeCut, type DartEnd } from './edge-cut.ts'
+import { WIDEST_ALLOWANCE } from './finish.ts'
 import { allowancesFor, MUSLIN_FINISHES } from './finishes.ts'
 import { mouthsOn, runsBeside } from './mouth.ts'
 import { isHalf, mouthNotches, notches, type Notch } from './notch.ts'
@@ -26,8 +27,6 @@ export type Allowances = Readonly<Record<EdgeName, Mm>>
 
 /** What a muslin is left beyond the seam line: 25 mm where it is let out, nothing at the neck. */
 export const MUSLIN_ALLOWANCES: Allowances = allowancesFor(MUSLIN_FINISHES)
-/** More than this is no seam allowance: a deep hem is 100 mm. Common practice, no source. */
-export const WIDEST_ALLOWANCE = mm(100)
 
 export type AllowancesRead =
   | { readonly ok: true; readonly allowances: Allowances }

@@ -11,6 +11,11 @@ import { mm, type Mm } from '../units/length.ts'
 export type Pass = readonly (string | Mm)[]
 export type Stuff = 'cloth' | 'muslin'
 
+export interface Width {
+  readonly least: Mm
+  readonly most: Mm
+}
+
 export interface Finish {
   readonly words: string
   /** From the seam line to the cutting line. */
@@ -22,6 +27,8 @@ export interface Finish {
   /** Where it makes sense only there. */
   readonly only?: readonly EdgeName[]
   readonly stuff: readonly Stuff[]
+  /** Any allowance between these goes; without it the passes fix the width. */
+  readonly width?: Width
   /** On a curve of this radius or less the finish is given up. */
   readonly leastRadius?: Mm
   readonly source: string
@@ -35,6 +42,45 @@ const [NONE, TURN, TEN, SEAM] = [mm(0), mm(6), mm(10), mm(16)]
 /** A blouse hem as it is usually seen: 1 1/2 in. Common practice, no source. */
 export const HEM_DEPTH = mm(38)
 
+/** Narrower no seam can be sewn, wider none is wanted. Common practice, no source. */
+const SEAM_WIDTH = { least: TURN, most: mm(50) }
+/** More than this is no seam allowance: a deep hem is 100 mm. Common practice, no source. */
+export const WIDEST_ALLOWANCE = mm(100)
+/** Under this a fold cannot be made by hand. Common practice, no source. */
+export const NARROWEST_FOLD = mm(5)
+
+const plainSeam = (by: Mm): Finish => ({
+  words: 'plain seam, pressed open',
+  allowance: by,
+  turned: NONE,
+  passes: [
+    pass`Right sides together, sew ${by} from the edge.`,
+    pass`Overcast each edge by itself.`,
+    pass`Press the seam open.`,
+  ],
+  suits: ['seam'],
+  stuff: ['cloth'],
+  width: SEAM_WIDTH,
+  source: 'Univ. of Kentucky Extension FCS2-304, Seams and Seam Finishes; 5/8 in from memory',
+})
+
+const zip = (by: Mm): Finish => ({
+  words: 'seam with a zip',
+  allowance: by,
+  turned: NONE,
+  passes: [
+    pass`Sew a row ${TURN} from the edge along the opening, so that it does not stretch.`,
+    pass`Sew the seam below the opening, ${by} from the edge.`,
+    pass`Press the allowance under along the opening and set the zip.`,
+  ],
+  suits: ['seam'],
+  only: ['centre', 'side'],
+  stuff: ['cloth'],
+  width: { least: SEAM, most: mm(25) },
+  source:
+    '16 to 25 mm: 4-H sewing helper 11.135, Staystitching (1/4 in row); allowance from memory',
+})
+
 /** A hem turned twice by its own depth; straight edges only. Common practice, no source. */
 const doubleFold = (depth: Mm): Finish => ({
   words: 'double-fold hem',
@@ -47,23 +93,45 @@ const doubleFold = (depth: Mm): Finish => ({
   ],
   suits: ['hem', 'edge'],
   stuff: ['cloth'],
+  width: { least: mm(2 * NARROWEST_FOLD), most: WIDEST_ALLOWANCE },
   source: 'twice the finished depth: common practice, no source',
 })
 
+const muslinSeam = (by: Mm): Finish => ({
+  words: 'muslin seam, left wide to let out',
+  allowance: by,
+  turned: NONE,
+  passes: [pass`Sew on the marked line with the longest stitch.`, pass`Press open.`],
+  suits: ['seam'],
+  stuff: ['muslin'],
+  width: SEAM_WIDTH,
+  source: 'Clothing for Women (1916), pattern testing: 1 in at shoulder and underarm',
+})
+
+const muslinEdge = (by: Mm): Finish => ({
+  words: 'muslin edge',
+  allowance: by,
+  turned: NONE,
+  passes: [pass`Sew a row on the marked line, so that it keeps its length. Leave the edge flat.`],
+  suits: ['edge', 'seam'],
+  stuff: ['muslin'],
+  width: SEAM_WIDTH,
+  source: 'common practice, no source',
+})
+
+const muslinHem = (by: Mm): Finish => ({
+  words: 'muslin hem, left deep to let down',
+  allowance: by,
+  turned: NONE,
+  passes: [pass`Leave it flat, or turn up ${by} on the marked line and tack.`],
+  suits: ['hem'],
+  stuff: ['muslin'],
+  width: { least: TEN, most: WIDEST_ALLOWANCE },
+  source: 'common practice, no source',
+})
+
 export const FINISHES = {
-  plainSeam: {
-    words: 'plain seam, pressed open',
-    allowance: SEAM,
-    turned: NONE,
-    passes: [
-      pass`Right sides together, sew ${SEAM} from the edge.`,
-      pass`Overcast each edge by itself.`,
-      pass`Press the seam open.`,
-    ],
-    suits: ['seam'],
-    stuff: ['cloth'],
-    source: 'Univ. of Kentucky Extension FCS2-304, Seams and Seam Finishes; 5/8 in from memory',
-  },
+  plainSeam: plainSeam(SEAM),
   frenchSeam: {
     words: 'French seam',
     allowance: SEAM,
@@ -109,21 +177,7 @@ export const FINISHES = {
     source:
       '10 to 16 mm, under the arm trimmed to 1/4 in with a double row: a page of garment standards',
   },
-  zip: {
-    words: 'seam with a zip',
-    allowance: mm(20),
-    turned: NONE,
-    passes: [
-      pass`Sew a row ${TURN} from the edge along the opening, so that it does not stretch.`,
-      pass`Sew the seam below the opening, ${mm(20)} from the edge.`,
-      pass`Press the allowance under along the opening and set the zip.`,
-    ],
-    suits: ['seam'],
-    only: ['centre', 'side'],
-    stuff: ['cloth'],
-    source:
-      '16 to 25 mm: 4-H sewing helper 11.135, Staystitching (1/4 in row); allowance from memory',
-  },
+  zip: zip(mm(20)),
   rolledEdge: {
     words: 'narrow rolled edge',
     allowance: SEAM,
@@ -165,33 +219,9 @@ export const FINISHES = {
     stuff: ['cloth'],
     source: '6 to 10 mm (1/4 to 3/8 in), from memory',
   },
-  muslinSeam: {
-    words: 'muslin seam, left wide to let out',
-    allowance: mm(25),
-    turned: NONE,
-    passes: [pass`Sew on the marked line with the longest stitch.`, pass`Press open.`],
-    suits: ['seam'],
-    stuff: ['muslin'],
-    source: 'Clothing for Women (1916), pattern testing: 1 in at shoulder and underarm',
-  },
-  muslinEdge: {
-    words: 'muslin edge',
-    allowance: TEN,
-    turned: NONE,
-    passes: [pass`Sew a row on the marked line, so that it keeps its length. Leave the edge flat.`],
-    suits: ['edge', 'seam'],
-    stuff: ['muslin'],
-    source: 'common practice, no source',
-  },
-  muslinHem: {
-    words: 'muslin hem, left deep to let down',
-    allowance: mm(40),
-    turned: NONE,
-    passes: [pass`Leave it flat, or turn up ${mm(40)} on the marked line and tack.`],
-    suits: ['hem'],
-    stuff: ['muslin'],
-    source: 'common practice, no source',
-  },
+  muslinSeam: muslinSeam(mm(25)),
+  muslinEdge: muslinEdge(TEN),
+  muslinHem: muslinHem(mm(40)),
   cutOnLine: {
     words: 'cut on the line',
     allowance: NONE,
@@ -211,6 +241,23 @@ export const isFinishId = (name: string): name is FinishId => Object.hasOwn(FINI
 /** The finish, its hem as deep as she wants it. */
 export const finishOf = (id: FinishId, hemDepth: Mm = HEM_DEPTH): Finish =>
   id === 'doubleFoldHem' ? doubleFold(hemDepth) : FINISHES[id]
+
+const BY_WIDTH: Partial<Readonly<Record<FinishId, (by: Mm) => Finish>>> = {
+  plainSeam,
+  zip,
+  muslinSeam,
+  muslinEdge,
+  muslinHem,
+  doubleFoldHem: (by) => doubleFold(mm(by / 2)),
+}
+
+/** The finish with the allowance she wants, kept within its width; fixed ones stay as they are. */
+export function finishAs(id: FinishId, wanted: Mm | undefined): Finish {
+  const usual = FINISHES[id] as Finish
+  const made = BY_WIDTH[id]
+  if (wanted === undefined || !made || !usual.width) return usual
+  return made(mm(Math.min(Math.max(wanted, usual.width.least), usual.width.most)))
+}
 
 export const passSentence = (pass: Pass, units: UnitChoice): string =>
   pass.map((part) => (typeof part === 'string' ? part : formatLength(part, units))).join('')

@@ -25,6 +25,7 @@ export const PAPERS = {
 } as const satisfies Record<string, PaperSize>
 
 export type PaperId = keyof typeof PAPERS
+export const isPaperId = (name: string): name is PaperId => Object.hasOwn(PAPERS, name)
 export const PAPER_IDS = Object.keys(PAPERS) as readonly PaperId[]
 
 /** A roll as wide as she says, the page as long as it must be. */

@@ -20,7 +20,9 @@ import { RoundSchema } from './schema/round.ts'
 import type { Store } from './store.ts'
 
 export const BACKUP_FORMAT = 'tapetrue-backup'
-export const BACKUP_VERSION = 1
+/** 2: garments carry how they are cut. A file of version 1 is read as it is. */
+export const BACKUP_VERSION = 2
+const READ_VERSIONS = [1, BACKUP_VERSION] as const
 
 export interface BackedUpPhoto {
   readonly photo: KeptPhoto
@@ -126,7 +128,7 @@ export async function readBackup(text: string): Promise<BackupRead> {
 }
 
 const HeadSchema = v.object({
-  v: v.literal(BACKUP_VERSION),
+  v: v.picklist(READ_VERSIONS),
   on: DateSchema,
   sha256: ShaSchema,
   payload: v.looseObject({

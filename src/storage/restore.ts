@@ -31,7 +31,7 @@ export function restore(store: Store, content: BackupContent): Promise<Kept<Rest
     const now = await loadAll(db, content.on)
     const plan = planned(now, content)
     await db.book.put({ v: 1, id: BOOK_KEY, book: uniteBooks(now.book, content.book) })
-    await db.garments.bulkPut(plan.garments)
+    await db.garments.bulkPut([...plan.garments, ...cutAsBefore(now, content)])
     await db.rounds.bulkPut(
       plan.rounds.map((round) => ({
         v: 1,
@@ -58,6 +58,13 @@ export function restore(store: Store, content: BackupContent): Promise<Kept<Rest
     })
   })
 }
+
+/** Garments that hang here without having been cut: the file may say how they are. */
+const cutAsBefore = (now: Loaded, content: BackupContent): HungGarment[] =>
+  now.garments.flatMap((mine) => {
+    const { cutting } = content.garments.find(({ id }) => id === mine.id) ?? {}
+    return cutting && !mine.cutting ? [{ ...mine, cutting }] : []
+  })
 
 interface Plan {
   readonly garments: readonly HungGarment[]

@@ -16,6 +16,7 @@ import { addTape, emptyBook, proposeAll, withdrawTape, type Book } from '../meas
 import type { MeasurementId } from '../measurements/catalogue.ts'
 import { confirm, knows, preview, type Missing } from '../measurements/confirmed.ts'
 import type { EstimateOutcomes } from '../measurements/estimate.ts'
+import { USUAL_CUT, type CutWishes } from '../output/cutting.ts'
 import {
   close,
   firstRound,
@@ -170,6 +171,14 @@ export class Session {
     if (!(await this.#kept(this.#store.saveGarment(garment)))) return false
     this.garments = this.garments.map((g) => (g.id === garment.id ? garment : g))
     return true
+  }
+  /** How it is cut: finishes, allowances, paper, printer. */
+  cutWishes = (id: string): CutWishes => this.garment(id)?.cutting ?? USUAL_CUT
+  changeCut = (id: string, change: (wishes: CutWishes) => CutWishes): Promise<boolean> => {
+    const hung = this.garment(id)
+    return hung
+      ? this.changeGarment({ ...hung, cutting: change(this.cutWishes(id)) })
+      : Promise.resolve(false)
   }
   garment = (id: string): HungGarment | undefined => this.garments.find((g) => g.id === id)
   roundsOf = (garmentId: string): readonly Round[] =>

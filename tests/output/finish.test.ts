@@ -109,6 +109,8 @@ describe('a hem on a curve', () => {
       reason:
         'The double-fold hem turns up 1.3 cm at the sleeve edge, whose tightest curve has a radius of 20.0 cm: its raw edge is 6.5 % longer than the line it is turned to, and more than 5 % does not lie flat. Folded twice, at most 0.5 cm deep would lie flat. What goes there: narrow rolled edge.',
       offer: 'rolledEdge',
+      // 5 % of 200 mm, turned twice.
+      depth: 5,
     })
   })
   test('is said in inches to her who reads inches', () => {
@@ -125,6 +127,19 @@ describe('a hem on a curve', () => {
   })
   test('offers a strip or facing where not even a rolled edge goes', () => {
     expect(finishRefusal(edgeOf('edge', bulging(60)), 'rolledEdge', CM)?.offer).toBe('facing')
+  })
+})
+
+// Worked out: a hollow arc of 20 mm moved out by 20 mm is a point.
+describe('a hem on a hollow curve', () => {
+  test.each([
+    [21, true],
+    [20, false],
+  ])('of %i mm', (radius, goes) => {
+    const refusal = finishRefusal(edgeOf('edge', hollow(radius)), 'doubleFoldHem', CM, mm(10))
+    expect(refusal === undefined).toBe(goes)
+    if (!goes) expect(refusal).toMatchObject({ offer: 'rolledEdge' })
+    if (!goes) expect(refusal?.reason).toContain('hollow with a radius of 2.0 cm')
   })
 })
 

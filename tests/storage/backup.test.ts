@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { describe, expect, test } from 'vitest'
 import { draftPdf } from '../../src/output/pdf.ts'
+import type { CutWishes } from '../../src/output/cutting.ts'
 import { redraft, withNotes, type Round } from '../../src/rounds/round.ts'
 import { readBackup, writeBackup, type BackupContent } from '../../src/storage/backup.ts'
 import { restore } from '../../src/storage/restore.ts'
@@ -140,7 +141,7 @@ describe('a file that cannot be used changes nothing', () => {
       /altered or damaged/,
     ],
     ['no mark', (t: string) => changed(t, (f) => (f.sha256 = '')), /only partly copied/],
-    ['a later version', (t: string) => changed(t, (f) => (f.v = 2)), /newer version/],
+    ['a later version', (t: string) => changed(t, (f) => (f.v = 3)), /newer version/],
     ['text that is no JSON', () => 'Dear diary, the waist is too high.', /no backup of this page/],
     ['other JSON', () => '{"format":"shopping","v":1}', /no backup of this page/],
     ['an empty file', () => '', /no backup of this page/],
@@ -244,6 +245,32 @@ describe('restored where there is work already', () => {
     await into(store, text)
     const after = await loaded(store)
     expect(after.rounds.find(({ id }) => id === changedCopy.id)?.notes).toBe('tried the other way')
+  })
+
+  test('how a garment is cut comes along, and what was chosen here since is kept', async () => {
+    const cutting: CutWishes = {
+      stuff: 'cloth',
+      muslin: {},
+      cloth: { hem: { finish: 'doubleFoldHem', allowance: mm(50) } },
+      paper: 'a3',
+    }
+    const store = await journey()
+    value(await store.saveGarment({ ...GARMENT, cutting }))
+    const text = await textOf(store)
+    const other = await opened(device())
+    value(await other.saveGarment(GARMENT))
+    await into(other, text)
+    expect((await loaded(other)).garments.map((g) => g.cutting)).toEqual([cutting])
+    const mine: CutWishes = { ...cutting, paper: 'letter' }
+    value(await other.saveGarment({ ...GARMENT, cutting: mine }))
+    expect((await into(other, text)).copies).toEqual([])
+    expect((await loaded(other)).garments.map((g) => g.cutting)).toEqual([mine])
+  })
+
+  test('a file of version 1 is read as it is', async () => {
+    const text = changed(await textOf(await journey()), (f) => (f.v = 1))
+    const other = await opened(device())
+    expect(await into(other, text)).toMatchObject({ garments: 1, rounds: 2, aside: 0 })
   })
 
   test('readings of both are united', async () => {

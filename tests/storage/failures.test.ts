@@ -51,7 +51,7 @@ describe('storage that fails', () => {
     const overtaken = vi.fn()
     const store = await opened(on, { onOvertaken: overtaken })
     value(await store.saveBook(bookOf({ bustGirth: 940 })))
-    const newer = await openNative(on, 20)
+    const newer = await openNative(on, 990)
     expect(overtaken).toHaveBeenCalledOnce()
     expect(await store.saveBook(bookOf(MIDDLE))).toEqual({ ok: false, sentence: OVERTAKEN })
     newer.close()
@@ -62,7 +62,7 @@ describe('storage that fails', () => {
     const store = await opened(on)
     value(await store.saveBook(bookOf(MIDDLE)))
     store.close()
-    ;(await openNative(on, 20)).close()
+    ;(await openNative(on, 990)).close()
     expect(await openStore({ dexie: { indexedDB: on, IDBKeyRange } })).toEqual({
       ok: false,
       sentence: NEWER,
@@ -89,7 +89,7 @@ describe('storage that fails', () => {
 
 /** The prototype whose `put` the store ends up calling. */
 async function rowsPrototype(on: IDBFactory): Promise<IDBObjectStore> {
-  const db = await openNative(on, 10)
+  const db = await openNative(on, 20)
   const rows = db.transaction('book').objectStore('book')
   db.close()
   return Object.getPrototypeOf(rows) as IDBObjectStore

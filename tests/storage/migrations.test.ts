@@ -73,5 +73,51 @@ describe('a store of version 1', () => {
     )
     // A loaded round is drawn at once: the numbers went through the tape again, not through a cast.
     for (const round of all.rounds) expect(redraft(round).refused).toEqual([])
+    // How it is cut was not kept then: everything is as usual until she chooses.
+    expect(all.garments[0]?.cutting).toBeUndefined()
+  })
+})
+
+describe('a store of version 2', () => {
+  const CUT = {
+    stuff: 'cloth',
+    muslin: { side: { finish: 'muslinSeam', allowance: 30 } },
+    cloth: {
+      hem: { finish: 'doubleFoldHem', allowance: 50 },
+      overarm: { finish: 'flatFelled' },
+    },
+    paper: { roll: 914 },
+    scale: { x: 1.01, y: 1 },
+  }
+  test('opens whole, with the finishes, the paper and the printer of the garment', async () => {
+    const on = device()
+    await lying(fixture(2), on)
+    const all = await loaded(await opened(on))
+    expect(all.aside).toEqual([])
+    expect(all.garments.map((g) => g.cutting)).toEqual([CUT])
+    expect(all.rounds.map((r) => [r.number, bustOf(r), r.printed?.on])).toEqual([
+      [1, 940, '2026-11-21'],
+    ])
+  })
+  test('keeps the garment where one of its finishes is known no longer', async () => {
+    const on = device()
+    const old = fixture(2)
+    const rows = (old.tables['garments'] ?? []).map((row) => ({
+      ...row,
+      cutting: {
+        ...CUT,
+        cloth: { ...CUT.cloth, overarm: { finish: 'a seam of another day' }, sash: {} },
+        paper: 'foolscap',
+        scale: { x: 1.01, y: 90 },
+      },
+    }))
+    await lying({ ...old, tables: { ...old.tables, garments: rows } }, on)
+    const all = await loaded(await opened(on))
+    expect(all.aside).toEqual([])
+    expect(all.garments[0]?.cutting).toEqual({
+      stuff: 'cloth',
+      muslin: CUT.muslin,
+      cloth: { hem: CUT.cloth.hem },
+    })
   })
 })

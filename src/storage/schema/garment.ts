@@ -1,6 +1,8 @@
 /** A garment on the rail: its name, when it was hung there, and its place in the order. */
 import * as v from 'valibot'
 import type { GarmentId } from '../../draft/draft.ts'
+import type { CutWishes } from '../../output/cutting.ts'
+import { CutWishesSchema } from './cutting.ts'
 import { DateSchema, FiniteSchema, IdSchema, NameSchema } from './length.ts'
 import { GarmentIdSchema } from './round.ts'
 
@@ -14,6 +16,8 @@ export interface HungGarment {
   readonly order: number
   /** Taken off the rail; it is kept with all its rounds and can be hung again. */
   readonly takenOffOn?: string
+  /** Finishes, allowances and paper; absent while she has chosen none. */
+  readonly cutting?: CutWishes
 }
 
 export const HungGarmentSchema = v.strictObject({
@@ -24,4 +28,5 @@ export const HungGarmentSchema = v.strictObject({
   hungOn: DateSchema,
   order: FiniteSchema,
   takenOffOn: v.exactOptional(DateSchema),
+  cutting: v.exactOptional(CutWishesSchema),
 })
