@@ -1,0 +1,46 @@
+/** A muslin on a body: the draft it was cut from held against what the body needs. */
+import type { Choices } from '../../../src/draft/choices.ts'
+import { pieceOf, type Draft, type GarmentId } from '../../../src/draft/draft.ts'
+import { draft, GARMENTS } from '../../../src/draft/garments.ts'
+import type { MeasurementId } from '../../../src/measurements/catalogue.ts'
+import type { Confirmed } from '../../../src/measurements/confirmed.ts'
+import { taped, type Numbers } from '../bodies/numbers.ts'
+import { gape } from './gape.ts'
+import { misfit } from './lengths.ts'
+import { needed, shoulderOf } from './needed.ts'
+import { sewn, type Halves } from './sewn.ts'
+import type { Worn } from './signs.ts'
+
+/** Left untaped: a wanted sleeve length is no number of the body. */
+const UNTAPED: readonly MeasurementId[] = ['sideNeckToSleeveEdge']
+
+export const confirmedOf = (body: Numbers, garment: GarmentId): Confirmed => {
+  const { needs, uses } = GARMENTS[garment]
+  return taped(
+    body,
+    needs,
+    uses.filter((id) => !UNTAPED.includes(id)),
+  )
+}
+
+export const draftOf = (body: Numbers, garment: GarmentId, intent: Choices): Draft =>
+  draft(garment, confirmedOf(body, garment), intent)
+
+export const halvesOf = (d: Draft): Halves => ({
+  back: pieceOf(d, 'back'),
+  front: pieceOf(d, 'front'),
+})
+
+/** @param intent what the garment is meant to be, whatever the draft was made with */
+export function worn(halves: Halves, body: Numbers, garment: GarmentId, intent: Choices): Worn {
+  const own = sewn(halves, shoulderOf(body))
+  const need = needed(body, garment, intent)
+  return {
+    misfit: misfit(own, need),
+    sewn: own,
+    needed: need,
+    body,
+    intent,
+    gape: gape(halves, own, need),
+  }
+}
