@@ -60,8 +60,8 @@ function photo({ by, scale = 2, takenIn = 0, stray = 0 }: Muslin): ViewReading {
   const back = inverse(by)
   const edge = (y: number, side: -1 | 1): number => {
     // Walk along the row until the edge of the first picture is crossed.
-    let [inner, outer] = [carried(by, { x: 500, y: carried(back, { x: 500, y }).y }).x, 0]
-    outer = inner + side * 300
+    let inner = carried(by, { x: 500, y: carried(back, { x: 500, y }).y }).x
+    let outer = inner + side * 300
     for (let k = 0; k < 50; k++) {
       const middle = (inner + outer) / 2
       const here = carried(back, { x: middle, y })
