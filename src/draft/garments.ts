@@ -16,6 +16,8 @@ export const GARMENTS: Readonly<Record<GarmentId, Garment>> = {
   sleeve: SLEEVED,
 }
 export const isGarmentId = (name: string): name is GarmentId => Object.hasOwn(GARMENTS, name)
+/** In the order she meets them. */
+export const GARMENT_IDS = Object.keys(GARMENTS).filter(isGarmentId)
 
 /** The standard of every choice for one garment. */
 export const standardFor = (garment: GarmentId): Choices => ({

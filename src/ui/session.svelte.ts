@@ -7,9 +7,8 @@
 import { createContext } from 'svelte'
 import type { View, ViewReading } from '../capture/reading.ts'
 import type { ChoiceId, Choices } from '../draft/choices.ts'
-import { standardChoices } from '../draft/choices.ts'
 import type { Draft, GarmentId } from '../draft/draft.ts'
-import { draft, GARMENTS } from '../draft/garments.ts'
+import { draft, GARMENTS, standardFor } from '../draft/garments.ts'
 import type { Corrected } from '../fitting/apply.ts'
 import type { NewCorrection } from '../fitting/propose.ts'
 import { addTape, emptyBook, proposeAll, withdrawTape, type Book } from '../measurements/book.ts'
@@ -201,7 +200,7 @@ export class Session {
     return enough
       ? {
           standing: 'preview',
-          draft: draft(hung.garment, guess, standardChoices()),
+          draft: draft(hung.garment, guess, standardFor(hung.garment)),
           missing: taped.missing,
         }
       : { standing: 'missing', missing: taped.missing }

@@ -8,7 +8,7 @@ import { flatten, mirroredPath, pointAtLength, type Path } from '../../geometry/
 import { between, point, type Point } from '../../geometry/point.ts'
 import { crossings } from '../../geometry/intersect.ts'
 import { line } from '../../geometry/segment.ts'
-import { edge, outline, type Piece, type PieceId } from '../../draft/piece.ts'
+import { outline, type EdgeName, type Piece, type PieceId } from '../../draft/piece.ts'
 
 /** One place on the right half of a piece; the left half is its mirror. */
 export interface MuslinPlace {
@@ -27,10 +27,14 @@ const SPOT = 30
 export function muslinPlaces(piece: Piece): readonly MuslinPlace[] {
   const name = piece.id
   const middle = middleOf(piece)
-  const onEdge = (where: string, which: 'neck' | 'overarm' | 'sleeveEdge' | 'side' | 'hem') => {
-    const { path } = edge(piece, which)
-    return { where, path, at: between(pointAtLength(path, pathLength(path) / 2), middle, INSIDE) }
-  }
+  const onEdge = (where: string, which: EdgeName): MuslinPlace[] =>
+    piece.edges
+      .filter((e) => e.name === which)
+      .map(({ path }) => ({
+        where,
+        path,
+        at: between(pointAtLength(path, pathLength(path) / 2), middle, INSIDE),
+      }))
   const level = (where: string, y: number, from: number, to: number): MuslinPlace => ({
     where,
     path: [line(point(from, y), point(to, y))],
@@ -38,13 +42,15 @@ export function muslinPlaces(piece: Piece): readonly MuslinPlace[] {
   })
   const tip = piece.points['apex'] ?? point(middle.x, bust(piece))
   return [
-    onEdge(`${name} neck edge`, 'neck'),
-    onEdge('overarm seam', 'overarm'),
-    onEdge(`${name} sleeve edge`, 'sleeveEdge'),
+    ...onEdge(`${name} neck edge`, 'neck'),
+    ...onEdge('overarm seam', 'overarm'),
+    ...onEdge(`${name} sleeve edge`, 'sleeveEdge'),
+    ...onEdge('shoulder seam', 'shoulder'),
+    ...onEdge(`${name} armhole`, 'armhole'),
     level(name === 'front' ? 'bust' : 'blade', tip.y, tip.x - SPOT, tip.x + SPOT),
     level('waist line', waist(piece), 0, widthAt(piece, waist(piece))),
-    onEdge('side seam', 'side'),
-    onEdge('hem', 'hem'),
+    ...onEdge('side seam', 'side'),
+    ...onEdge('hem', 'hem'),
   ]
 }
 
