@@ -10,7 +10,13 @@ import {
   type Severity,
 } from '../../draft/finding.ts'
 import type { OpeningKind } from '../../draft/opening.ts'
-import { overShoulder, sewnLength, type EdgeName, type PieceId } from '../../draft/piece.ts'
+import {
+  EDGE_WORDS,
+  overShoulder,
+  sewnLength,
+  type EdgeName,
+  type PieceId,
+} from '../../draft/piece.ts'
 import { formatLength, type UnitChoice } from '../../units/format.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import { OPENING_WORDS, opensFor } from './opening-words.ts'
@@ -177,7 +183,7 @@ function holds(draft: Draft, kind: ProofKind, units: UnitChoice): string {
     case 'darts':
       return 'The legs are equal in pairs.'
     case 'neck':
-      return 'It runs on in one line over the overarm seam.'
+      return `It runs on in one line over the ${EDGE_WORDS[overShoulder(front).name]}.`
     case 'front and back':
       return 'The front is raised by what the tape says.'
     case 'outline':
