@@ -9,7 +9,7 @@ import { isRecord } from '../measurements/stored.ts'
 import type { Round } from '../rounds/round.ts'
 import { fromBase64, sha256Of, toBase64 } from './bytes.ts'
 import { kept, type Failure, type Kept } from './failure.ts'
-import { loadAll } from './load.ts'
+import { loadAll, type Loaded } from './load.ts'
 import { parseAsideRow, parsePixelsRow, type AsideRow } from './rows.ts'
 import { HungGarmentSchema, type HungGarment } from './schema/garment.ts'
 import { DateSchema, ShaSchema } from './schema/length.ts'
@@ -44,15 +44,17 @@ export type BackupRead = { readonly ok: true; readonly content: BackupContent } 
 
 /**
  * The backup as a file.
- * @param on ISO date written into it; @param photos whether the pixels go in too
+ * @param on ISO date written into it; @param photos whether the pixels go in too;
+ * @param garment only this one with its rounds and photos, and the tape book it is drawn from
  */
 export function writeBackup(
   store: Store,
-  { on, photos }: { readonly on: string; readonly photos: boolean },
+  { on, photos, garment }: { on: string; photos: boolean; garment?: string | undefined },
 ): Promise<Kept<Blob>> {
   return store
     .inTurn(async (db) => {
-      const { savedTimes: _times, ...work } = await loadAll(db, on)
+      const { savedTimes: _times, ...all } = await loadAll(db, on)
+      const work = garment === undefined ? all : onlyOf(all, garment)
       const pixels = photos ? (await db.pixels.toArray()).map(parsePixelsRow) : []
       const bytes = new Map(pixels.flatMap((p) => (p.ok ? [[p.value.sha256, p.value.bytes]] : [])))
       return kept({ ...work, bytes })
@@ -73,6 +75,15 @@ export function writeBackup(
       return kept(new Blob([JSON.stringify(file)], { type: 'application/json' }))
     })
 }
+
+type Work = Omit<Loaded, 'savedTimes'>
+const onlyOf = (all: Work, garment: string): Work => ({
+  ...all,
+  garments: all.garments.filter(({ id }) => id === garment),
+  rounds: all.rounds.filter(({ garmentId }) => garmentId === garment),
+  photos: all.photos.filter(({ garmentId }) => garmentId === garment),
+  aside: [],
+})
 
 const UNCHANGED = 'Nothing was changed.'
 const NOT_OURS = `This file is no backup of this page. Choose a file that "Back up" wrote; its name ends in .json. ${UNCHANGED}`

@@ -34,6 +34,7 @@ import { readBackup, writeBackup } from '../storage/backup.ts'
 import type { Kept } from '../storage/failure.ts'
 import type { PhotoHere } from '../storage/load.ts'
 import { restore, type Restored } from '../storage/restore.ts'
+import { sealed } from '../storage/sealed.ts'
 import type { AsideRow } from '../storage/rows.ts'
 import type { HungGarment } from '../storage/schema/garment.ts'
 import type { Store } from '../storage/store.ts'
@@ -278,11 +279,12 @@ export class Session {
 
   // Safe keeping
 
-  /** Everything as one file she keeps where she likes. */
-  async backup(withPhotos: boolean): Promise<Blob | undefined> {
-    const written = await writeBackup(this.#store, { on: this.today(), photos: withPhotos })
-    if (!written.ok) this.problem = written.sentence
-    return written.ok ? written.value : undefined
+  /** Everything, or one garment, as one file she keeps; photos go in only under a passphrase. */
+  async backup(wish: { passphrase?: string; garment?: string } = {}): Promise<Kept<Blob>> {
+    const { passphrase, garment } = wish
+    const photos = passphrase !== undefined
+    const written = await writeBackup(this.#store, { on: this.today(), photos, garment })
+    return written.ok && photos ? sealed(await written.value.text(), passphrase) : written
   }
   /** Reads a backup into the present work; a file that cannot be used changes nothing. */
   async restore(text: string): Promise<Kept<Restored>> {

@@ -183,7 +183,7 @@ test('photos → tape → draft → muslin → pinned gape → correction → co
       mimeType: 'application/json',
       buffer: backup.subarray(0, 900),
     })
-    await expect(clean.getByText('Not read.')).toBeVisible()
+    await expect(clean.getByText('Not done.')).toBeVisible()
     await clean
       .getByLabel('Read a file back')
       .setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer: backup })

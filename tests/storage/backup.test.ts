@@ -70,6 +70,18 @@ async function pdfOf(round: Round | undefined): Promise<string> {
   return createHash('sha256').update(made.bytes).digest('hex')
 }
 
+test('one garment alone: its rounds and photos and the book, nothing of another', async () => {
+  const store = await journey()
+  value(await store.saveGarment({ ...GARMENT, id: 'g2', name: 'Another, invented', order: 2 }))
+  const written = value(await writeBackup(store, { on: TODAY, photos: false, garment: 'g2' }))
+  const content = await contentOf(await written.text())
+  expect(content.garments.map(({ id }) => id)).toEqual(['g2'])
+  expect(content).toMatchObject({ rounds: [], photos: [], aside: [] })
+  const clean = await opened(device())
+  value(await restore(clean, content))
+  expect((await loaded(clean)).book).toEqual(bookOf(MIDDLE))
+})
+
 describe('the way round', () => {
   test('restored in a clean browser everything is equal, pixels and all', async () => {
     const old = await journey()
