@@ -1,67 +1,54 @@
 /**
- * The bodies of the bench: women of ANSUR 1988, every so many in the order of their bust, and one
- * in five drawn larger from the tape model. Taken are those on whom the muslin from their true
- * numbers shows nothing, so that the planted error is the only one.
+ * The bodies of the bench: women of ANSUR 1988 in the order of their bust, cut into equal parts,
+ * and one part in five of larger bodies drawn from the tape model. A case takes the first body of
+ * its part that suits it, from a place that chance gives.
  */
+import { women1988 } from '../bodies/ansur-1988.ts'
+import { whole, type Chance } from '../bodies/chance.ts'
 import { drawnBodies } from '../bodies/drawn-bodies.ts'
 import { numberOf, type Numbers } from '../bodies/numbers.ts'
-import { women1988 } from '../bodies/ansur-1988.ts'
 import type { Survey } from '../bodies/survey-file.ts'
-import { normal } from '../bodies/chance.ts'
 
-/** One in so many is drawn larger. */
+/** One part in so many is drawn larger. */
 const LARGER_EVERY = 5
+/** Larger bodies drawn to choose from, for each part. */
+const TO_CHOOSE = 20
 
-export interface Taken {
-  readonly bodies: readonly Numbers[]
-  /** How many were looked at to find them. */
-  readonly looked: number
-}
-
-export function bodies(
+/** So many parts, each a row of bodies to be looked at in turn. */
+export function candidates(
   survey: Survey,
   count: number,
   seed: number,
-  fits: (body: Numbers) => boolean,
-): Taken {
+): readonly (readonly Numbers[])[] {
   const larger = Math.floor(count / LARGER_EVERY)
-  const women = women1988(survey).bodies.map(withChest)
-  const drawn = drawnBodies(survey, larger * 8, seed).bodies.map(withChest)
-  const survey1 = spread(byBust(women), count - larger, seed, fits)
-  const drawn1 = spread(byBust(drawn), larger, seed + 1, fits)
-  return {
-    bodies: [...survey1.bodies, ...drawn1.bodies],
-    looked: survey1.looked + drawn1.looked,
-  }
+  const chance = whole(seed)
+  const parts = [
+    ...cut(women1988(survey).bodies.map(withChest), count - larger, chance),
+    ...cut(drawnBodies(survey, larger * TO_CHOOSE, seed).bodies.map(withChest), larger, chance),
+  ]
+  // Garments take turns by place, so small and large bodies are mixed among them.
+  return shuffled(parts, chance)
 }
 
-const byBust = (list: readonly Numbers[]): readonly Numbers[] =>
-  [...list].sort((a, b) => numberOf(a, 'bustGirth') - numberOf(b, 'bustGirth'))
-
-/** One body from each of equal parts of the row, the first that fits from a place chance gives. */
-function spread(
-  row: readonly Numbers[],
+function cut(
+  bodies: readonly Numbers[],
   count: number,
-  seed: number,
-  fits: (body: Numbers) => boolean,
-): Taken {
-  const chance = normal(seed)
-  const taken: Numbers[] = []
-  let looked = 0
-  for (let part = 0; part < count; part++) {
-    const from = Math.floor((part * row.length) / count)
-    const own = row.slice(from, Math.floor(((part + 1) * row.length) / count))
-    const start = Math.floor(Math.abs(chance() * 1000)) % own.length
-    for (let i = 0; i < own.length; i++) {
-      const body = own[(start + i) % own.length]
-      looked++
-      if (body && fits(body)) {
-        taken.push(body)
-        break
-      }
-    }
-  }
-  return { bodies: taken, looked }
+  chance: Chance,
+): readonly (readonly Numbers[])[] {
+  const row = [...bodies].sort((a, b) => numberOf(a, 'bustGirth') - numberOf(b, 'bustGirth'))
+  return Array.from({ length: count }, (_, part) => {
+    const own = row.slice(
+      Math.floor((part * row.length) / count),
+      Math.floor(((part + 1) * row.length) / count),
+    )
+    const start = chance() % Math.max(1, own.length)
+    return [...own.slice(start), ...own.slice(0, start)]
+  })
+}
+
+function shuffled<T>(list: readonly T[], chance: Chance): T[] {
+  const keyed = list.map((item) => ({ item, key: chance() }))
+  return keyed.sort((a, b) => a.key - b.key).map(({ item }) => item)
 }
 
 /**

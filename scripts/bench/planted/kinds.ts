@@ -22,6 +22,12 @@ export interface Kind {
   /** A rule of the draft that does not suit this body, instead of a number. */
   readonly plantChoice?: (intent: Choices) => Choices
   readonly counted: LengthName
+  /** How large the error is there, mm; a slope as it falls over the usual shoulder. */
+  readonly size: number
+  /** What the ± of one reading makes of the counted length, mm: a pin at one of two seams counts twice. */
+  readonly plusMinus: number
+  /** The complaint by which it shows. */
+  readonly shows: string
 }
 
 const by =
@@ -52,6 +58,9 @@ export const KINDS: readonly Kind[] = [
     close: true,
     plant: by(['bustGirth', -40]),
     counted: 'bust',
+    size: 40,
+    plusMinus: 6,
+    shows: 'B1',
   },
   {
     id: 'slopeFlat',
@@ -59,6 +68,9 @@ export const KINDS: readonly Kind[] = [
     garments: FITTED,
     plant: flatter(4),
     counted: 'shoulderDrop',
+    size: 9,
+    plusMinus: 3,
+    shows: 'SH1',
   },
   {
     id: 'frontShort',
@@ -66,6 +78,9 @@ export const KINDS: readonly Kind[] = [
     garments: BOTH,
     plant: by(['sideNeckOverApexToWaist', -15], ['frontNeckToWaist', -15]),
     counted: 'frontLength',
+    size: 15,
+    plusMinus: 5,
+    shows: 'B2',
   },
   {
     id: 'apexHigh',
@@ -73,6 +88,9 @@ export const KINDS: readonly Kind[] = [
     garments: BOTH,
     plant: by(['waistToBustLevel', 20]),
     counted: 'apexDown',
+    size: 20,
+    plusMinus: 5,
+    shows: 'B5',
   },
   {
     id: 'backNarrow',
@@ -80,6 +98,9 @@ export const KINDS: readonly Kind[] = [
     garments: FITTED,
     plant: by(['acrossBack', -12]),
     counted: 'acrossBack',
+    size: 12,
+    plusMinus: 3,
+    shows: 'K1',
   },
   {
     id: 'waistLow',
@@ -95,6 +116,9 @@ export const KINDS: readonly Kind[] = [
       ['waistToHighHip', -20],
     ),
     counted: 'backLength',
+    size: 20,
+    plusMinus: 3,
+    shows: 'W2',
   },
   {
     id: 'shoulderLong',
@@ -102,6 +126,9 @@ export const KINDS: readonly Kind[] = [
     garments: FITTED,
     plant: longer(10),
     counted: 'shoulder',
+    size: 10,
+    plusMinus: 3,
+    shows: 'SH3',
   },
   {
     id: 'hipShort',
@@ -110,6 +137,9 @@ export const KINDS: readonly Kind[] = [
     close: true,
     plant: by(['hipGirth', -30], ['highHipGirth', -30]),
     counted: 'hip',
+    size: 30,
+    plusMinus: 6,
+    shows: 'W9',
   },
   {
     id: 'armholeHigh',
@@ -117,6 +147,9 @@ export const KINDS: readonly Kind[] = [
     garments: FITTED,
     plant: by(['napeToArmpitLevel', -12]),
     counted: 'underarm',
+    size: 12,
+    plusMinus: 3,
+    shows: 'A1',
   },
   {
     id: 'dartSmall',
@@ -125,6 +158,9 @@ export const KINDS: readonly Kind[] = [
     plant: (body) => body,
     plantChoice: (intent) => ({ ...intent, frontShort: mm(intent.frontShort - 12) }),
     counted: 'bustDart',
+    size: 12,
+    plusMinus: 4,
+    shows: 'B8',
   },
   {
     id: 'bustLarge',
@@ -133,6 +169,9 @@ export const KINDS: readonly Kind[] = [
     close: true,
     plant: by(['bustGirth', 40]),
     counted: 'bust',
+    size: 40,
+    plusMinus: 6,
+    shows: 'B3',
   },
 ]
 
