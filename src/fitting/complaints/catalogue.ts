@@ -1,0 +1,34 @@
+/** All complaints by their ids. */
+import { ARMHOLE } from './armhole.ts'
+import { BACK } from './back.ts'
+import { BUST } from './bust.ts'
+import { COMPLAINT_IDS, type Complaint, type ComplaintId } from './complaint.ts'
+import { DRAPED } from './draped.ts'
+import { NECK } from './neck.ts'
+import { SHOULDER } from './shoulder.ts'
+import { SLEEVE } from './sleeve.ts'
+import { WAIST } from './waist.ts'
+import { WHOLE } from './whole.ts'
+
+export const ALL_COMPLAINTS: readonly Complaint[] = [
+  ...NECK,
+  ...SHOULDER,
+  ...BUST,
+  ...ARMHOLE,
+  ...BACK,
+  ...WAIST,
+  ...SLEEVE,
+  ...DRAPED,
+  ...WHOLE,
+]
+const BY_ID = new Map<ComplaintId, Complaint>(ALL_COMPLAINTS.map((c) => [c.id, c]))
+
+export function complaintOf(id: ComplaintId): Complaint {
+  const found = BY_ID.get(id)
+  if (!found) throw new Error(`complaints: ${id} has no entry`)
+  return found
+}
+export const catalogued = (): readonly ComplaintId[] => COMPLAINT_IDS.filter((id) => BY_ID.has(id))
+
+/** "N1.2": the second cause of N1. */
+export const causeId = (id: ComplaintId, number: number): string => `${id}.${number}`

@@ -1,0 +1,119 @@
+/** Complaints of the whole garment: cloth, scale and measuring before any change of the draft. */
+import type { Complaint, Edit } from './complaint.ts'
+import { causes, edit, letOut, making, ORDER, takeIn, tape, tests } from './work.ts'
+
+const zone = { kind: 'girth', order: ORDER.making } as const
+const sides = (way: 'in' | 'out'): readonly Edit[] => [
+  edit('EDGE', 'front.side', way),
+  edit('EDGE', 'back.side', way),
+]
+const scale =
+  'Measure the test square of a printed sheet. It is not 100 mm: print at full size, cut anew, leave the draft.'
+const allowance =
+  'Measure an allowance: it was sewn too narrow or too wide. Sew it anew; leave the draft.'
+
+export const WHOLE: readonly Complaint[] = [
+  {
+    id: 'X1',
+    name: 'Garment twists',
+    said: ['the centre is not straight', 'seams spiral'],
+    where: 'all of it',
+    sign: 'The marked grain lines lean.',
+    causes: causes(
+      ['cut off the grain', making('Cut it anew on the grain; leave the draft.')],
+      ['the cloth itself is askew', making('Draw the cloth square and cut it anew.')],
+      ['left and right differ', making('Measure left and right and say which differs.')],
+    ),
+    tests: tests(
+      ['Compare the marked grain with the selvage. Is it off?', [1]],
+      ['Is the grain right, and the cloth’s crosswise thread not square to it?', [2]],
+    ),
+    ...zone,
+    usual: undefined,
+    cap: undefined,
+    trueAfter: [],
+    doNot: 'Do not change the draft.',
+    source: ['R1'],
+    evidence: 'partly seen',
+  },
+  {
+    id: 'X2',
+    name: 'Everything too tight',
+    said: ['too tight all over', 'too small'],
+    where: 'all of it',
+    sign: 'Level strain everywhere.',
+    causes: causes(
+      ['a measurement or the ease is short', letOut('across', 10, sides('out'))],
+      ['printed too small', making(scale)],
+      ['allowances sewn too wide', making(allowance)],
+    ),
+    tests: tests(
+      ['Is the test square 100 mm, and the muslin round the bust as long as the draft?', [1]],
+      ['Is the test square under 100 mm?', [2]],
+      ['Is the muslin smaller round than the draft?', [3]],
+    ),
+    ...zone,
+    usual: undefined,
+    cap: 40,
+    trueAfter: ['everything'],
+    doNot: 'The scale of the print first, then the fit.',
+    source: ['CP'],
+    evidence: 'common practice',
+  },
+  {
+    id: 'X3',
+    name: 'Everything too loose',
+    said: ['too big all over', 'too large'],
+    where: 'all of it',
+    sign: 'Upright folds everywhere.',
+    causes: causes(
+      ['a measurement or the ease is too long', takeIn('across', 10, sides('in'))],
+      ['printed too large', making(scale)],
+      ['allowances sewn too narrow', making(allowance)],
+    ),
+    tests: tests(
+      ['Is the test square 100 mm, and the muslin round the bust as long as the draft?', [1]],
+      ['Is the test square over 100 mm?', [2]],
+      ['Is the muslin larger round than the draft?', [3]],
+    ),
+    ...zone,
+    usual: undefined,
+    cap: undefined,
+    trueAfter: ['everything'],
+    doNot: 'The scale of the print first, then the fit.',
+    source: ['CP'],
+    evidence: 'common practice',
+  },
+  {
+    id: 'X4',
+    name: 'Right in muslin, not in cloth',
+    said: ['the muslin was right', 'new folds in the real cloth'],
+    where: 'all of it',
+    sign: 'Folds that the muslin did not have.',
+    causes: causes(
+      [
+        'the cloth drapes, shrinks or stretches differently',
+        making('Keep the draft. Choose more or less ease for this cloth.'),
+      ],
+      ['other allowances or facings', making(allowance)],
+      [
+        'the body or the underwear changed',
+        tape(
+          ['bustGirth', 'waistGirth', 'hipGirth'],
+          'Tape bust, waist and hip again before anything is changed.',
+        ),
+      ],
+    ),
+    tests: tests(
+      ['Measure both garments. Are they alike?', [1]],
+      ['Do they differ along the seams?', [2]],
+    ),
+    ...zone,
+    usual: undefined,
+    cap: undefined,
+    trueAfter: [],
+    doNot: 'Do not write over the fitted block.',
+    source: ['PUBLIC', 'CP'],
+    evidence: 'partly seen',
+  },
+]

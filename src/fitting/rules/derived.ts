@@ -1,0 +1,56 @@
+/**
+ * Amounts that follow from lengths alone, where nothing is pinned: a dart's tip, the spacing of
+ * the bust tips, a cap against its armhole, a dart too wide for one. Limits: 22° and 44 mm,
+ * common practice and a public draft.
+ */
+import { DART_ANGLE_MOST, DART_MOST } from '../../draft/blocks/waist-plan.ts'
+import type { ComplaintId } from '../complaints/complaint.ts'
+import { radians } from '../../units/angle.ts'
+import type { Reaches } from '../reaches.ts'
+import { openingAt, turnOf } from '../rotation.ts'
+
+export type Derived =
+  | { readonly kind: 'amount'; readonly raw: number }
+  /** The lengths say that nothing is wrong there. */
+  | { readonly kind: 'enough'; readonly why: string; readonly raw?: undefined }
+
+export function derivedAmount(id: ComplaintId, r: Reaches): Derived | undefined {
+  const amount = (raw: number | undefined): Derived | undefined =>
+    raw === undefined || !(Math.abs(raw) > 0) ? undefined : { kind: 'amount', raw: Math.abs(raw) }
+  switch (id) {
+    case 'B4':
+      return amount(minus(r.dartTipWanted, r.dartTip))
+    case 'B6': {
+      const apart = minus(r.apexSpacing, r.apexSpacingDraft)
+      return amount(apart === undefined ? undefined : apart / 2)
+    }
+    case 'B7':
+      return tooWide(r)
+    case 'L6':
+    case 'L7':
+      return amount(minus(capEase(r), r.capEaseWanted))
+    default:
+      return undefined
+  }
+}
+const minus = (a: number | undefined, b: number | undefined): number | undefined =>
+  a === undefined || b === undefined ? undefined : a - b
+
+export function capEase(r: Reaches): number | undefined {
+  const halves = r.frontArmhole !== undefined && r.backArmhole !== undefined
+  const armhole = r.armhole ?? (halves ? (r.frontArmhole ?? 0) + (r.backArmhole ?? 0) : undefined)
+  return r.capEase ?? minus(r.cap, armhole)
+}
+
+/** A dart past 22° or 44 mm gives half of its angle to a second one. */
+function tooWide({ frontWaistDart: mouth, apexToWaist: leg }: Reaches): Derived | undefined {
+  if (mouth === undefined || leg === undefined) return undefined
+  const turn = turnOf(mouth, leg)
+  if (turn === undefined) return undefined
+  if (turn <= DART_ANGLE_MOST && mouth <= DART_MOST.front)
+    return {
+      kind: 'enough',
+      why: 'the dart is under 22° and 44 mm: it is sewn or pressed, not drafted, so that it bubbles. Sew it to a fine end and press it over a curve.',
+    }
+  return { kind: 'amount', raw: openingAt(radians(turn / 2), leg) }
+}

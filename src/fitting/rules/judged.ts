@@ -1,0 +1,58 @@
+/** One complaint as reported, and what its own answers and numbers say, before others are heard. */
+import type { MeasurementId } from '../../measurements/catalogue.ts'
+import type { Mm } from '../../units/length.ts'
+import type { ComplaintId, Kind, Work } from '../complaints/complaint.ts'
+import type { Pin } from '../half-amount.ts'
+import type { Answers } from './answers.ts'
+import type { EditAmount } from './edit-amounts.ts'
+import type { GarmentFacts } from './for-garment.ts'
+
+export interface Reported {
+  readonly id: ComplaintId
+  readonly answers: Answers
+  readonly pin?: Pin
+}
+
+export interface Facts extends GarmentFacts {
+  /** Girths taped once more since the muslin: numbers that speak against a complaint stand then. */
+  readonly retaped?: readonly MeasurementId[]
+}
+
+export interface Asked {
+  readonly complaint: ComplaintId
+  /** A test to make, an amount to read, a place to pin, or a tape. */
+  readonly what: string
+  readonly tape?: readonly MeasurementId[]
+}
+
+export interface HeldBack {
+  readonly complaint: ComplaintId
+  readonly target: string
+  readonly op: string
+  readonly mm: Mm
+  readonly why: string
+}
+
+export interface Judged {
+  readonly id: ComplaintId
+  readonly status: 'change' | 'ask' | 'nothing'
+  readonly side?: 'left' | 'right'
+  /** "N4.1", and the cause it is the same as: "SH2.1". */
+  readonly causes: readonly string[]
+  /** The complaint whose work is done: its own, or the one its cause leads to. */
+  readonly leads: ComplaintId
+  /** Its own causes still possible, by number. */
+  readonly open: readonly number[]
+  /** Its own causes that were confirmed. */
+  readonly found: readonly number[]
+  readonly kind: Kind
+  readonly order: number
+  readonly work?: Work
+  readonly raw?: Mm
+  readonly pin?: Pin
+  readonly cap?: number
+  readonly edits: readonly EditAmount[]
+  readonly heldBack: readonly HeldBack[]
+  readonly asks: readonly Asked[]
+  readonly reasons: readonly string[]
+}
