@@ -121,7 +121,7 @@ export function judge(
       causes,
     )
   const cap = capFor(leads, id, work, rules)
-  const { edits, missing } = editAmounts(work, raw, how, cap, facts.reaches, rules)
+  const { edits, missing } = editAmounts(work, mm(raw), how, cap, facts.reaches, rules)
   const sided = edits.map((e) => (side ? { ...e, side } : e))
   return {
     ...base,
