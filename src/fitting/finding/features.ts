@@ -1,0 +1,47 @@
+/**
+ * What a hearing is weighed by: single concepts, their families, pairs of them, places with the
+ * relation they stand in, and bare stems. Names are short: the committed weights are keyed by them.
+ */
+import { familiesOf } from './families.ts'
+import { isContent, type Heard, type Hearing } from './hear.ts'
+import { kindOf, type ConceptId } from './lexicon.ts'
+
+/** A feature and how much of it there is. */
+export type Features = ReadonlyMap<string, number>
+
+/** Say nothing by themselves and would only widen the table. */
+const DULL: ReadonlySet<ConceptId> = new Set(['garment', 'cloth', 'fine', 'want', 'soft'])
+/** Pairs, families and bare stems count less than concepts: they are many. By cross-validation. */
+const PAIR = 0.7
+const FAMILY_PAIR = 0.7
+const STEM = 0.6
+
+export function featuresOf({ words, heard }: Hearing): Features {
+  const found = new Map<string, number>()
+  const telling = heard.filter((h) => !DULL.has(h.concept))
+  for (const h of telling) {
+    found.set(nameOf(h), 1)
+    if (h.by) found.set(`${h.by}>${h.concept}`, 1)
+  }
+  const paired = telling.filter((h) => kindOf(h.concept) !== 'relation')
+  addPairs(found, [...new Set(paired.map(nameOf))], PAIR)
+  const families = [...new Set(paired.flatMap((h) => (h.denied ? [] : familiesOf(h.concept))))]
+  for (const family of families) found.set(family, 1)
+  addPairs(found, families, FAMILY_PAIR)
+  for (const word of words) if (isContent(word)) found.set(`~${word.stem}`, STEM)
+  return found
+}
+/** The features one heard concept brings by itself. */
+export const featuresOfOne = (h: Heard): readonly string[] => [
+  nameOf(h),
+  ...(h.by ? [`${h.by}>${h.concept}`] : []),
+  ...(h.denied ? [] : familiesOf(h.concept)),
+]
+const nameOf = (h: Heard): string => (h.denied ? `!${h.concept}` : h.concept)
+
+function addPairs(found: Map<string, number>, names: readonly string[], much: number): void {
+  const sorted = [...names].sort()
+  sorted.forEach((a, i) => {
+    for (const b of sorted.slice(i + 1)) found.set(`${a}&${b}`, much)
+  })
+}
