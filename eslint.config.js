@@ -13,6 +13,7 @@ const PURE = [
   'fitting',
   'rounds',
   'output',
+  'layout',
 ]
 const EDGES = ['src/capture/detector*.ts', 'src/capture/photo.ts', 'src/capture/camera-worker.ts']
 

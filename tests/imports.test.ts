@@ -21,6 +21,7 @@ const DOMAIN = [
   'fitting',
   'rounds',
   'output',
+  'layout',
 ]
 const ROOMS: Readonly<Record<string, Rule>> = {
   units: { rooms: [] },
@@ -47,6 +48,7 @@ const ROOMS: Readonly<Record<string, Rule>> = {
     rooms: ['units', 'geometry', 'measurements', 'draft'],
     files: { 'output/pdf.ts': ['@cantoo/pdf-lib', '@cantoo/fontkit'] },
   },
+  layout: { rooms: ['units', 'geometry', 'measurements', 'draft', 'output'] },
   storage: { rooms: DOMAIN, packages: ['dexie', 'valibot'] },
   ui: {
     rooms: [...DOMAIN, 'storage'],
