@@ -19,6 +19,8 @@ export interface Board {
   readonly form: Int32Array
   readonly x: Float64Array
   readonly y: Float64Array
+  /** Of each piece: left, right, low and high of its form as it lies. */
+  readonly box: Float64Array
   readonly area: Float64Array
   /** Of each piece: its stances, different ones only; the first pose that has each. */
   readonly stances: readonly Int32Array[]
@@ -104,6 +106,7 @@ export function boardOf(strip: Strip): Board {
     form: Int32Array.from(stance, (s) => formOf[s]!),
     x: new Float64Array(all.length),
     y: new Float64Array(all.length),
+    box: new Float64Array(4 * all.length),
     area: Float64Array.from(strip.pieces, (p) => outlineArea(p.poses[0]!.outline)),
     stances,
     poses,
@@ -142,9 +145,14 @@ function formKey(ring: Outline, size: number): string {
 
 export function put(b: Board, piece: number, stance: number, x: number, y: number): void {
   b.stance[piece] = stance
-  b.form[piece] = b.formOf[stance]!
+  const form = b.formOf[stance]!
+  b.form[piece] = form
   b.x[piece] = x
   b.y[piece] = y
+  b.box[4 * piece] = x - b.table.halfLength[form]!
+  b.box[4 * piece + 1] = x + b.table.halfLength[form]!
+  b.box[4 * piece + 2] = y - b.table.halfWidth[form]!
+  b.box[4 * piece + 3] = y + b.table.halfWidth[form]!
 }
 
 /** The nearest allowed place to `v` in [least, most] on a lattice; NaN when there is none. */

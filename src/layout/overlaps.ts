@@ -55,22 +55,18 @@ export class Overlaps {
     this.tries++
     if (x !== x || y !== y) return Infinity
     const { board, pull } = this
-    const { count, table, form, x: xs, y: ys } = board
-    const { halfLength, halfWidth } = table
+    const { count, table, form, box, x: xs, y: ys } = board
     const own = board.formOf[stance]!
-    const long = halfLength[own]!
-    const wide = halfWidth[own]!
+    const left = x - table.halfLength[own]!
+    const right = x + table.halfLength[own]!
+    const low = y - table.halfWidth[own]!
+    const high = y + table.halfWidth[own]!
     const row = piece * count
     let sum = 0
-    for (let j = 0; j < count; j++) {
-      const other = form[j]!
-      const dx = x - xs[j]!
-      const nearX = long + halfLength[other]!
-      if (dx >= nearX || -dx >= nearX) continue
-      const dy = y - ys[j]!
-      const nearY = wide + halfWidth[other]!
-      if (dy >= nearY || -dy >= nearY || j === piece) continue
-      const depth = table.depth(other, own, dx, dy)
+    for (let j = 0, k = 0; j < count; j++, k += 4) {
+      if (left >= box[k + 1]! || right <= box[k]!) continue
+      if (low >= box[k + 3]! || high <= box[k + 2]! || j === piece) continue
+      const depth = table.depth(form[j]!, own, x - xs[j]!, y - ys[j]!)
       if (depth > 0) {
         sum += pull[row + j]! * depth
         if (sum >= bound) return sum
