@@ -7,7 +7,8 @@ import type { Draft } from '../draft/draft.ts'
 import { findingSentence, type Finding, type FindingId } from '../draft/finding.ts'
 import { GARMENTS } from '../draft/garments.ts'
 import type { PieceId } from '../draft/piece.ts'
-import { coverWords } from './cover-words.ts'
+import { coverWords, standingSentence } from './cover-words.ts'
+import type { Stuff } from './finish.ts'
 import { instructionLines } from './instruction-page.ts'
 import { stampWords, stamped, twoOnOne, type Page } from './page.ts'
 import { readingPaper } from './paper.ts'
@@ -55,7 +56,7 @@ export function draftPages(
 ): DraftPages {
   const confirmed = draft.body.standing === 'confirmed'
   const kind = words.kind ?? (confirmed ? 'cutting' : 'preview')
-  const refusal = kind === 'cutting' ? whyNotCut(draft, words.units) : undefined
+  const refusal = kind === 'cutting' ? whyNotCut(draft, words.units, words.stuff) : undefined
   if (refusal !== undefined) return { ok: false, reason: refusal }
   const wanted = words.drawings ?? USUAL_DRAWINGS
   const laid = plan ?? sheetPlan(draft, words)
@@ -68,7 +69,7 @@ export function draftPages(
   const round = words.round === undefined ? {} : { round: words.round }
   const { scale, margin } = words
   const tileWords = { garmentName, ...round, stamp }
-  const cover = coverWords(draft, words, garmentName, stamp || 'confirmed by tape')
+  const cover = coverWords(draft, words, garmentName, stamp || standingSentence(draft, words.stuff))
   const full = wanted.includes('full')
     ? withPageOne(tilePages(laid, tileWords, face, scale), laid.plan, cover, face, scale, margin)
     : []
@@ -98,6 +99,10 @@ function readingPages(
     ...(words.garmentName === undefined ? {} : { garmentName: words.garmentName }),
     ...(words.round === undefined ? {} : { round: words.round }),
     ...(words.invented === undefined ? {} : { invented: words.invented }),
+    ...(words.changes === undefined ? {} : { changes: words.changes }),
+    ...(words.finishes === undefined ? {} : { finishes: words.finishes }),
+    ...(words.hemDepth === undefined ? {} : { hemDepth: words.hemDepth }),
+    ...(words.allowances === undefined ? {} : { allowances: words.allowances }),
   })
   const figures: Partial<Record<PieceId, Figure>> = {}
   if (drawn)
@@ -108,9 +113,17 @@ function readingPages(
 }
 
 /** Why no sheet of this draft may be cut from; undefined where it may. */
-export function whyNotCut(draft: Draft, units: UnitChoice): string | undefined {
+export function whyNotCut(
+  draft: Draft,
+  units: UnitChoice,
+  stuff: Stuff = 'muslin',
+): string | undefined {
   if (draft.body.standing !== 'confirmed')
     return `These numbers are ${NOT_CONFIRMED}, so no sheets for cutting are made. Tape what is missing, twice each, and print again.`
   const faults = draft.findings.filter(unsewable).map((f) => findingSentence(f, units))
-  return faults.length > 0 ? `${faults.join(' ')} No sheets for cutting are made.` : undefined
+  if (faults.length > 0) return `${faults.join(' ')} No sheets for cutting are made.`
+  const waits = draft.findings.filter(({ severity }) => severity !== 'note')
+  return stuff === 'cloth' && waits.length > 0
+    ? `For a muslin, not yet for cloth. ${waits.map((f) => findingSentence(f, units)).join(' ')}`
+    : undefined
 }

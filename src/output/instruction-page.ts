@@ -10,21 +10,28 @@ import type { Draft } from '../draft/draft.ts'
 import { findingSentence, type Severity } from '../draft/finding.ts'
 import { GARMENTS } from '../draft/garments.ts'
 import { OPTIONS } from '../draft/options.ts'
-import { EDGE_WORDS, type EdgeName, type PieceId } from '../draft/piece.ts'
+import type { PieceId } from '../draft/piece.ts'
 import { sentence, stepTitle } from '../draft/sentence.ts'
 import { MEASUREMENT_IDS, measure } from '../measurements/catalogue.ts'
-import type { Allowances } from './allowance.ts'
 import { CAUTIONS } from './cautions.ts'
+import { finishLines, pencilLines, type EdgeTold } from './edge-words.ts'
 import { NOT_CONFIRMED } from './standing.ts'
 
-export interface StepsWords {
+/** The allowances are told as pencil work when given, the finishes as what is sewn. */
+export interface StepsWords extends EdgeTold {
   readonly round?: number
   /** Her own name for the garment; else the garment's. */
   readonly garmentName?: string
   /** Set for demonstrations: the numbers were made up and nobody was measured. */
   readonly invented?: boolean
-  /** Told as pencil work beyond the seam line when given. */
-  readonly allowances?: Allowances
+  /** Corrections as work on the paper she has already. */
+  readonly changes?: readonly PaperChange[]
+}
+
+/** What one decision does to paper that is drawn already, sentence by sentence. */
+export interface PaperChange {
+  readonly head: string
+  readonly lines: readonly string[]
 }
 
 /** One line of the instructions and how it stands on the page. */
@@ -62,7 +69,11 @@ export function instructionLines(
         .filter((step) => step.piece === piece.id)
         .map((step, i) => line('step', `${stepTitle(step)}: ${sentence(step, units)}`, `${i + 1}`)),
     ]),
-    ...(words.allowances ? allowanceLines(draft, words.allowances, units) : []),
+    ...(words.changes ?? []).flatMap(({ head, lines }) => [
+      line('head', head),
+      ...lines.map((text) => line('text', text)),
+    ]),
+    ...edgeSection(draft, words, units),
     ...findingLines(draft, units),
     line('head', 'Take care'),
     ...CAUTIONS.map((caution) => line('text', caution)),
@@ -102,36 +113,17 @@ function choiceLines(draft: Draft, units: UnitChoice): InstructionLine[] {
   ]
 }
 
-/** The cutting line by ruler and pencil: which edge has how much beyond its seam line. */
-function allowanceLines(
-  draft: Draft,
-  allowances: Allowances,
-  units: UnitChoice,
-): InstructionLine[] {
-  const open = draft.pieces
-    .filter((piece) => !piece.cutAsDrawn)
-    .flatMap((piece) => piece.edges.filter((e) => e.role !== 'fold').map((e) => e.name))
-  const edges = [...new Set<EdgeName>(open)]
-  const some = edges.filter((name) => allowances[name] > 0)
-  const none = edges.filter((name) => allowances[name] === 0)
+/** What lies beyond the seam line, and how each edge is finished once it is sewn. */
+function edgeSection(draft: Draft, words: StepsWords, units: UnitChoice): InstructionLine[] {
+  if (!words.allowances) return []
+  const finishing = finishLines(draft.pieces, words, units)
   return [
     line('head', 'Beyond the seam line'),
-    ...some.map((name) =>
-      line(
-        'text',
-        `${capital(EDGE_WORDS[name])}: mark ${formatLength(allowances[name], units)} outside it, square to the line, at every finger’s width, and draw through.`,
-      ),
-    ),
-    ...(none.length > 0
-      ? [line('text', `Cut on the line: ${none.map((name) => EDGE_WORDS[name]).join(', ')}.`)]
-      : []),
-    line(
-      'text',
-      'At a corner carry both lines on until they meet. Fold the paper up on the hem line and cut the side through both layers, so that the hem lies flat when it is turned. A dart on an edge is folded before its end is cut.',
-    ),
+    ...pencilLines(draft.pieces, words, units).map((text) => line('text', text)),
+    ...(finishing.length > 0 ? [line('head', 'How the edges are finished')] : []),
+    ...finishing.map((text) => line('text', text)),
   ]
 }
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
 function numberLines(draft: Draft, units: UnitChoice): InstructionLine[] {
   const { body } = draft
@@ -144,9 +136,10 @@ function numberLines(draft: Draft, units: UnitChoice): InstructionLine[] {
   })
 }
 
+/** Sheets with such findings are printed for a muslin, so none of them may forbid cutting one. */
 const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
-  stop: 'Not for cutting',
-  muslin: 'For a muslin only',
+  stop: 'Not for cloth yet',
+  muslin: 'A muslin first',
   note: 'Good to know',
 }
 

@@ -21,6 +21,7 @@ import { boxHeight, boxOf, boxOfPoints, boxWidth } from '../geometry/box.ts'
 import { EDGE_WORDS, outline, type Edge, type Piece } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
 import { allowanceOf, cuttingLine, type Allowances, type CuttingLine } from './allowance.ts'
+import type { Stuff } from './finish.ts'
 import { dartEndMarks, dartMarks } from './dart-marks.ts'
 import { foldMarks, grainMarks } from './grain-marks.ts'
 import { innerMarks, pointMarks, pointsNear } from './inner-marks.ts'
@@ -45,6 +46,8 @@ export interface PieceWords {
   /** Finished depth of a hem that is turned twice. */
   readonly hemDepth?: Mm | undefined
   readonly round?: number
+  /** Printed beside the round, so that paper for the muslin is not laid on cloth. */
+  readonly stuff?: Stuff | undefined
   /** 'Draped-sleeve blouse': printed under the name of the piece. */
   readonly garmentName?: string
 }
@@ -133,7 +136,7 @@ function nameMarks(piece: Piece, words: PieceWords): PieceMark[] {
   const lines = [
     piece.cutting,
     ...(words.garmentName ? [words.garmentName] : []),
-    ...(words.round === undefined ? [] : [`Round ${words.round}`]),
+    ...(words.round === undefined ? [] : [roundWords(words.round, words.stuff)]),
   ]
   return [
     textMark(piece.words, at, name, { anchor: 'middle', id: nameOf(piece, 'name') }),
@@ -144,6 +147,9 @@ function nameMarks(piece: Piece, words: PieceWords): PieceMark[] {
     ),
   ]
 }
+
+const roundWords = (round: number, stuff: Stuff | undefined): string =>
+  stuff === undefined ? `Round ${round}` : `Round ${round}, ${stuff}`
 
 export function openPlace(piece: Piece): Point {
   const overarm = piece.edges.find((e) => e.name === 'overarm')

@@ -25,7 +25,7 @@ export type SheetPlan =
 
 export type PlanWords = Pick<
   SheetWords,
-  'paper' | 'allowances' | 'round' | 'garmentName' | 'margin' | 'scale'
+  'paper' | 'allowances' | 'hemDepth' | 'stuff' | 'round' | 'garmentName' | 'margin' | 'scale'
 >
 
 /** `small` of 2 lays the pieces out at a half, without a block for page one. */
@@ -33,6 +33,8 @@ export function sheetPlan(draft: Draft, words: PlanWords, small = 1): SheetPlan 
   const drawings = draft.pieces.map((piece) =>
     pieceDrawing(piece, {
       allowances: words.allowances ?? MUSLIN_ALLOWANCES,
+      hemDepth: words.hemDepth,
+      stuff: words.stuff,
       garmentName: words.garmentName ?? GARMENTS[draft.garment].name,
       ...(words.round === undefined ? {} : { round: words.round }),
     }),

@@ -1,6 +1,10 @@
 /** What she says about the sheets of a draft: the order that every maker of sheets reads. */
 import type { UnitChoice } from '../units/format.ts'
+import type { Mm } from '../units/length.ts'
 import type { Allowances } from './allowance.ts'
+import type { Stuff } from './finish.ts'
+import type { Finishes } from './finishes.ts'
+import type { PaperChange } from './instruction-page.ts'
 import type { Purpose, Stretch } from './page.ts'
 import type { PaperChoice } from './paper.ts'
 import type { DrawingScale } from './scaled-drawing.ts'
@@ -8,6 +12,14 @@ import type { DrawingScale } from './scaled-drawing.ts'
 export interface SheetWords {
   readonly paper: PaperChoice
   readonly allowances?: Allowances
+  /** Finished depth of a hem that is turned twice. */
+  readonly hemDepth?: Mm
+  /** Named on page one and told with the steps. */
+  readonly finishes?: Finishes
+  /** What is cut from the sheets; cloth is refused while a finding stands against it. */
+  readonly stuff?: Stuff
+  /** Corrections as work on the paper she has already, printed with the steps. */
+  readonly changes?: readonly PaperChange[]
   readonly units: UnitChoice
   readonly round?: number
   /** Her own name for it; else the garment's. */

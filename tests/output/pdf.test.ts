@@ -8,6 +8,7 @@ import { line } from '../../src/geometry/segment.ts'
 import { edge, withEdge } from '../../src/draft/piece.ts'
 import { withPiece } from '../../src/draft/draft.ts'
 import { proved } from '../../src/draft/garments.ts'
+import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
 import { draftPdf, markerSheetPdf, type PdfMade, type PdfWords } from '../../src/output/pdf.ts'
 import { body, bookOf, MIDDLE, TALL } from '../bodies.ts'
 import { FONT } from './font.ts'
@@ -137,6 +138,50 @@ describe('what the sheets say', () => {
     for (const words of ['Round 2', 'confirmed by tape', 'children’s nightwear', 'local rules'])
       expect(text).toContain(words)
     for (const tile of a4.plan.tiles) expect(said(read.pages[0])).toContain(tile.name)
+  })
+  // A muslin may be cut from taped numbers whatever the proof says of cloth, so page one must not
+  // say of the same sheets that they are confirmed and not for cutting.
+  test('page one says in one sentence what may be cut, and never forbids what it is for', async () => {
+    // Without an opening the invented waist does not pass over the shoulders: a stop for cloth.
+    const stopped = draft('blouse', body(), { ...standardChoices(), opening: 'none' })
+    const free = { ...CONFIRMED, findings: [] }
+    const head = async (d: Draft, more: Partial<PdfWords>): Promise<string> =>
+      said(readPdf((await made(d, more)).bytes).pages[0]).join(' ')
+    const waits = 'confirmed by tape, for a muslin and not yet for cloth: see “Before you cut”'
+    for (const [d, more, words] of [
+      [stopped, {}, waits],
+      [stopped, { stuff: 'muslin' }, waits],
+      [free, {}, 'confirmed by tape'],
+      [free, { stuff: 'muslin' }, 'confirmed by tape, for the muslin'],
+      [free, { stuff: 'cloth' }, 'confirmed by tape, for the cloth'],
+    ] as const) {
+      const text = await head(d, more)
+      expect(text).toContain(words)
+      expect(text.toLowerCase()).not.toContain('not for cutting')
+    }
+    expect(await head(stopped, {})).toContain('Not for cloth yet. ')
+    const cloth = await draftPdf(stopped, { ...WORDS, stuff: 'cloth' })
+    expect(cloth.ok).toBe(false)
+    if (!cloth.ok) expect(cloth.reason).toMatch(/^For a muslin, not yet for cloth\. .*101\.0 cm/)
+  })
+  test('finishes are named on page one, and told with the pencil work after the steps', async () => {
+    const wishes = { ...USUAL_CUT, stuff: 'cloth' } as const
+    const free = { ...CONFIRMED, findings: [] }
+    const changes = [{ head: 'Gaping: a wedge.', lines: ['Front. Fold it out and tape.'] }]
+    const pdf = readPdf((await made(free, { ...cuttingOf(free, wishes), changes })).bytes)
+    const one = said(pdf.pages[0]).join(' ')
+    expect(one).toContain('overarm seam: French seam, 1.6 cm')
+    expect(one).toContain('hem: double-fold hem, 7.6 cm, turned twice 3.8 cm deep')
+    const text = pdf.pages.slice(1).flatMap(said).join(' ')
+    for (const words of [
+      'Gaping: a wedge. Front. Fold it out and tape.',
+      'Hem: mark 7.6 cm outside it',
+      'Fold the paper up as the hem is turned, twice, and cut the side through all layers',
+      'Overarm seam, French seam. Wrong sides together, sew 1.0 cm from the edge.',
+    ])
+      expect(text).toContain(words)
+    // The paper says what it is for, so that it is not laid on the other.
+    expect(pdf.pages.flatMap(said)).toContain('Round 2, cloth')
   })
   test('the steps follow the tiles, whole', () => {
     const text = read.pages

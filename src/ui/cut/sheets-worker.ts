@@ -14,22 +14,21 @@ async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
   const parsed = parseConfirmed(order.body)
   if (!parsed.ok) return { ok: false, reason: parsed.reason }
   const { draft } = correctedDraft(order.garment, parsed.body, order.choices, order.corrections)
-  const { paper, allowances, units, round, garmentName, date, scale, drawings } = order
-  const words = { paper, allowances, round, garmentName, ...(scale ? { scale } : {}) }
+  // What the sheets want of the order; the rest of it has made the draft.
+  const { want: _, garment: __, body: ___, choices: ____, corrections: _____, ...words } = order
   const laid = laidOut(draft, order, words)
   if (order.want === 'plan') return laid.ok ? { ok: true, plan: laid.plan } : laid
   const font = await printedFace()
   if (!font) return { ok: false, reason: NO_TYPE }
   const { draftPdf } = await import('../../output/pdf.ts')
-  const more = drawings ? { drawings } : {}
-  const made = await draftPdf(draft, { ...words, units, date, font, ...more }, laid)
+  const made = await draftPdf(draft, { ...words, font }, laid)
   return made.ok ? { ...made, bytes: new Uint8Array(made.bytes) } : made
 }
 
 /** The plan she sees on the map, kept for the PDF of the same order. */
 let last: { readonly order: string; readonly laid: SheetPlan } | undefined
 function laidOut(draft: Draft, order: SheetsOrder, words: PlanWords): SheetPlan {
-  const { want: _, drawings: __, ...same } = order
+  const { want: _, drawings: __, changes: ___, ...same } = order
   const text = JSON.stringify(same)
   if (last?.order !== text) last = { order: text, laid: sheetPlan(draft, words) }
   return last.laid

@@ -3,11 +3,15 @@ import type { GarmentId } from '../../draft/draft.ts'
 import type { Choices } from '../../draft/choices.ts'
 import type { Correction } from '../../fitting/correction.ts'
 import type { Allowances } from '../../output/allowance.ts'
+import type { Stuff } from '../../output/finish.ts'
+import type { Finishes } from '../../output/finishes.ts'
+import type { PaperChange } from '../../output/instruction-page.ts'
 import type { Stretch } from '../../output/page.ts'
 import type { PaperChoice } from '../../output/paper.ts'
 import type { DrawingScale } from '../../output/scaled-drawing.ts'
 import type { TilePlan } from '../../output/tiles.ts'
 import type { Round } from '../../rounds/round.ts'
+import type { Mm } from '../../units/length.ts'
 import type { UnitChoice } from '../../units/format.ts'
 
 export interface SheetsOrder {
@@ -22,6 +26,11 @@ export interface SheetsOrder {
   /** A size by its name, or a roll by its width. */
   readonly paper: PaperChoice
   readonly allowances: Allowances
+  readonly hemDepth?: Mm
+  readonly finishes?: Finishes
+  readonly stuff?: Stuff
+  /** Corrections as work on the paper she has already. */
+  readonly changes?: readonly PaperChange[]
   readonly units: UnitChoice
   /** The day the round went on paper: of the round, so the same round gives the same bytes. */
   readonly date: string
@@ -91,7 +100,17 @@ export const orderFor = (
   round: Round,
   more: Pick<
     SheetsOrder,
-    'paper' | 'allowances' | 'units' | 'garmentName' | 'date' | 'scale' | 'drawings'
+    | 'paper'
+    | 'allowances'
+    | 'hemDepth'
+    | 'finishes'
+    | 'stuff'
+    | 'changes'
+    | 'units'
+    | 'garmentName'
+    | 'date'
+    | 'scale'
+    | 'drawings'
   >,
 ): Omit<SheetsOrder, 'want'> => {
   const { garment, choices, corrections, body } = round

@@ -7,22 +7,11 @@ import { mm } from '../../../src/units/length.ts'
 import { bookOf, INVENTED_ON, MIDDLE } from '../../bodies.ts'
 import OnThePage from '../draft/OnThePage.svelte'
 import { seeded } from '../draft/seeded.ts'
+import { caughtFiles } from './caught-files.ts'
 
-/** Files the page hands to the browser's saving, caught before they reach the disk. */
-let files: { name: string; blob: Promise<ArrayBuffer> }[] = []
+let files: ReturnType<typeof caughtFiles>
 beforeEach(() => {
-  files = []
-  const blobs = new Map<string, Blob>()
-  vi.spyOn(URL, 'createObjectURL').mockImplementation((blob) => {
-    blobs.set(`blob:${blobs.size}`, blob as Blob)
-    return `blob:${blobs.size - 1}`
-  })
-  vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function (
-    this: HTMLAnchorElement,
-  ) {
-    const blob = blobs.get(this.href)
-    if (blob) files.push({ name: this.download, blob: blob.arrayBuffer() })
-  })
+  files = caughtFiles(vi)
 })
 
 async function opened(book: Book) {

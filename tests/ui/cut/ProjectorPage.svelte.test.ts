@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest'
 import { page, userEvent } from 'vitest/browser'
 import { render } from 'vitest-browser-svelte'
 import type { Book } from '../../../src/measurements/book.ts'
+import type { Segment } from '../../../src/geometry/segment.ts'
 import ProjectorPage from '../../../src/ui/cut/ProjectorPage.svelte'
+import { withWish } from '../../../src/output/cutting.ts'
 import { Preferences } from '../../../src/ui/preferences.svelte.ts'
 import { mm } from '../../../src/units/length.ts'
 import { bookOf, INVENTED_ON, MIDDLE } from '../../bodies.ts'
@@ -75,6 +77,32 @@ describe('the crosses', () => {
     expect(session.latest(garment)).toBeUndefined()
   })
 })
+
+it('what is thrown has the finishes she chose on the Cut page', async () => {
+  await page.viewport(1440, 900)
+  const { screen, session, garment } = await opened(bookOf(MIDDLE))
+  await session.changeCut(garment, (wishes) => ({
+    ...withWish({ ...wishes, stuff: 'cloth' }, 'hem', {
+      finish: 'doubleFoldHem',
+      allowance: mm(60),
+    }),
+  }))
+  await type(screen, 'From 1 to 2', '300 cm')
+  await screen.getByRole('button', { name: 'Throw the pieces' }).click()
+  await expect.poll(() => field()?.querySelector('path.cutting')?.getAttribute('d')).toBeTruthy()
+  const drawn = session.drawn(garment)
+  const back = drawn?.standing === 'confirmed' ? drawn.corrected.draft.pieces[0] : undefined
+  if (!back) throw new Error('no draft')
+  const low = (selector: string): number =>
+    [...(field()?.querySelectorAll<SVGPathElement>(selector) ?? [])].reduce(
+      (most, p) => Math.max(most, p.getBBox().y + p.getBBox().height),
+      -Infinity,
+    )
+  // The hem hangs 60 mm below its seam line: twice the 30 mm it is turned.
+  const hem = Math.max(...(back.edges.find((e) => e.role === 'hem')?.path ?? []).map(lowest))
+  expect(low('path.cutting') - hem).toBeCloseTo(60, 3)
+})
+const lowest = (s: Segment): number => (s.kind === 'line' ? Math.max(s.from.y, s.to.y) : -Infinity)
 
 describe('the fields', () => {
   async function thrown(width: number, height: number, tape: string) {
