@@ -18,7 +18,7 @@ import { shoulderOf } from '../planted/needed.ts'
 import { sewn } from '../planted/sewn.ts'
 import type { Sign } from '../planted/sign.ts'
 import { signs, type Worn } from '../planted/signs.ts'
-import { tell, tellNothing, type Scatter, type Told } from '../planted/telling.ts'
+import { tell, tellNothing, type Scatter, type Telling, type Told } from '../planted/telling.ts'
 import type { Answerer, Engine } from './engine.ts'
 
 export const ROUNDS = 2
@@ -44,7 +44,13 @@ export interface Played {
   readonly rounds: readonly Round[]
 }
 
-export function play<State>(of: Case, engine: Engine<State>, scatter: Scatter): Played {
+export function play<State>(
+  of: Case,
+  engine: Engine<State>,
+  scatter: Scatter,
+  { count = ROUNDS, roundabout = false }: { count?: number; roundabout?: boolean } = {},
+): Played {
+  const first: Telling = roundabout ? 'roundabout' : of.misled ? 'misled' : 'plain'
   const chance = normal(of.seed)
   const right = sewn(halvesOf(draftOf(of.body, of.garment, of.intent)), shoulderOf(of.body))
   const wear = (state: State): Worn =>
@@ -54,9 +60,17 @@ export function play<State>(of: Case, engine: Engine<State>, scatter: Scatter): 
   let now = wear(state)
   const start = errors(now)
   const rounds: Round[] = []
-  for (let round = 1; round <= ROUNDS; round++) {
+  for (let round = 1; round <= count; round++) {
     const found = signs(now)
-    const told = toldOf(of, found, now.misfit, round, scatter, chance)
+    const told = toldOf(
+      of,
+      found,
+      now.misfit,
+      round === 1 ? first : 'plain',
+      round,
+      scatter,
+      chance,
+    )
     const decided =
       told.signs.length === 0
         ? { state, first: undefined, asked: 0, edits: [], taped: [], reasons: [] }
@@ -88,12 +102,13 @@ function toldOf(
   of: Case,
   found: readonly Sign[],
   off: Lengths,
+  telling: Telling,
   round: number,
   scatter: Scatter,
   chance: Chance,
 ): Told {
   if (of.nothing && round === 1) return tellNothing(of.nothing, scatter, chance)
-  return tell(found, off, of.misled && round === 1, scatter, chance)
+  return tell(found, off, telling, scatter, chance)
 }
 
 /**

@@ -1,5 +1,5 @@
 /** Figures of the planted bench, per kind and together. */
-import type { Played } from './play.ts'
+import type { Played, Round } from './play.ts'
 
 export interface Figures {
   readonly n: number
@@ -68,10 +68,13 @@ export function nothingFigures(played: readonly Played[]): NothingFigures {
   return { n: right.length, noEdit: percent(still.length, right.length) }
 }
 
+export const rightFirst = ({ first, truth }: Round): boolean =>
+  first !== undefined && truth.includes(first)
+
 /** First rounds with a fault: is a true cause put first, and how much was asked for it? */
 export function causeFigures(played: readonly Played[]): CauseFigures {
   const firsts = played.filter(({ of }) => !of.nothing).flatMap((p) => p.rounds[0] ?? [])
-  const right = firsts.filter((r) => r.first !== undefined && r.truth.includes(r.first))
+  const right = firsts.filter(rightFirst)
   const asked = firsts.reduce((sum, r) => sum + r.asked, 0) / firsts.length
   return {
     n: firsts.length,

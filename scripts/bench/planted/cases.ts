@@ -54,6 +54,7 @@ export function casesOf(
     const nothing = drawnShare(perKind, NOTHING_EVERY, chance)
     const misled = drawnShare(perKind, FIFTH, chance)
     const unanswered = drawnShare(perKind, FIFTH, chance)
+    const seeds = row.map(() => chance())
     return row.flatMap((part, i) => {
       const garment = kind.garments[i % kind.garments.length]
       if (!garment) return []
@@ -70,7 +71,7 @@ export function casesOf(
           nothing: nothing.has(i) ? sight : undefined,
           misled: misled.has(i),
           unanswered: unanswered.has(i),
-          seed: seed + 104729 * (k + 1) + i,
+          seed: seeds[i] ?? 1,
         }),
       ]
     })

@@ -53,18 +53,26 @@ export function levelLines(misfit: Lengths, scatter: Scatter, chance: Chance): L
   }
 }
 
-/** @param misled whether a second, misleading complaint goes with the first */
+/**
+ * plain: the weightiest sign. misled: a misleading one as well. roundabout: she has only seen what
+ * the fault does elsewhere, where a cause beside the first is the true one.
+ */
+export type Telling = 'plain' | 'misled' | 'roundabout'
+
 export function tell(
   found: readonly Sign[],
   misfit: Lengths,
-  misled: boolean,
+  telling: Telling,
   scatter: Scatter,
   chance: Chance,
 ): Told {
   const [first] = found
-  const beside = first && misled ? misleading(first) : []
-  const second = beside[pick(beside.length, chance)]
-  const signs = [...(first ? [first] : []), ...(second ? [second] : [])]
+  const beside = first && telling !== 'plain' ? misleading(first) : []
+  const caused = beside.filter((s) => s.causes.length > 0)
+  const list = telling === 'roundabout' ? caused : beside
+  const second = list[pick(list.length, chance)]
+  const alone = telling === 'roundabout' && second !== undefined
+  const signs = [...(first && !alone ? [first] : []), ...(second ? [second] : [])]
   return {
     signs: signs.map((s) => read(s, scatter, chance)),
     levels: levelLines(misfit, scatter, chance),

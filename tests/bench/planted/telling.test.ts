@@ -62,14 +62,14 @@ test('every planted error has a misleading sight beside it, with another id', ()
       const beside = misleading(fault)
       expect(beside.length, kind.id).toBeGreaterThan(0)
       expect(beside.map((s) => s.id)).not.toContain(fault.id)
-      const told = tell(signs({ misfit, ...rest }), misfit, true, SCATTER, normal(3))
+      const told = tell(signs({ misfit, ...rest }), misfit, 'misled', SCATTER, normal(3))
       expect(told.signs.map((s) => s.id)[0]).toBe(fault.id)
       expect(told.signs).toHaveLength(2)
     }
 })
 
 test('the same seed tells the same', () => {
-  const once = (): unknown => tell([slit], {}, true, SCATTER, normal(21))
+  const once = (): unknown => tell([slit], {}, 'misled', SCATTER, normal(21))
   expect(once()).toEqual(once())
 })
 
