@@ -1,0 +1,33 @@
+/** The cloth she has or means to buy. Lengths in mm, as it lies in the shop. */
+import { mm, type Mm } from '../units/length.ts'
+
+export interface Cloth {
+  /** From selvedge to selvedge. */
+  readonly width: Mm
+  /** Not used along either selvedge. */
+  readonly selvedge: Mm
+  /** Share lost in the wash, along and across; 0.03 is 3 %. */
+  readonly shrinkAlong: number
+  readonly shrinkAcross: number
+  /** Nap, shading or a print with an upper end: all pieces one way. */
+  readonly oneWay: boolean
+  /** Stripes or checks to be matched: one repeat along the cloth, one across it. */
+  readonly repeat?: { readonly along?: Mm; readonly across?: Mm }
+}
+
+/** 10 to 15 mm are usual; the mean. Common practice, no source. */
+export const SELVEDGE = mm(12)
+/** Widths cloth is sold in, mm: 35/36, 44/45, 54 and 58/60 in, and 140 cm. */
+export const USUAL_WIDTHS: readonly Mm[] = [900, 1150, 1400, 1500].map(mm)
+
+export const plainCloth = (width: Mm): Cloth => ({
+  width,
+  selvedge: SELVEDGE,
+  shrinkAlong: 0,
+  shrinkAcross: 0,
+  oneWay: false,
+})
+
+/** Between the selvedges, after the wash: what there is to lay pieces on. */
+export const usableWidth = (c: Cloth): Mm =>
+  mm(Math.max(0, c.width * (1 - c.shrinkAcross) - 2 * c.selvedge))

@@ -1,0 +1,127 @@
+/**
+ * The pieces of a garment as parts to be cut from cloth: outline of the cutting line, laid with the
+ * grain along the cloth, how it is cut, and the point where stripes and checks are matched.
+ * Along (x) runs down the piece, across (y) from its centre outward; a piece on the fold has its
+ * fold on across = 0.
+ */
+import { flatten } from '../geometry/path.ts'
+import type { Point } from '../geometry/point.ts'
+import { isHalf, type Piece, type PieceId } from '../draft/piece.ts'
+import { cuttingLine, type Allowances } from '../output/allowance.ts'
+import type { Mm } from '../units/length.ts'
+import { grownOutline, outlineOf, type Outline } from './outline.ts'
+import { thinned } from './thinned.ts'
+
+/**
+ * onFold: cut once through both layers with its centre on the fold. pair: two, one turned over.
+ * single: as it is, so many times. bias: a strip laid aslant.
+ */
+export type CutKind = 'onFold' | 'pair' | 'single' | 'bias'
+
+export interface Match {
+  /** The point by its name, as it stands on the piece. */
+  readonly words: string
+  readonly along: number
+  readonly across: number
+  /** How far after the stripe the rest of the garment is matched to this point lies. */
+  readonly lag: number
+}
+
+export interface CutPart {
+  readonly id: PieceId
+  readonly words: string
+  readonly kind: CutKind
+  /** How many are needed in all; of a part on the fold, whole ones. */
+  readonly count: number
+  /** Encloses the cutting line, nowhere more than `THINNING` twice outside it. mm. */
+  readonly outline: Outline
+  /** The cutting line itself, in chords. */
+  readonly exact: Outline
+  /** Undefined where nothing is matched: strips and facings. */
+  readonly match?: Match
+}
+
+export type CutParts =
+  | { readonly ok: true; readonly parts: readonly CutPart[] }
+  | { readonly ok: false; readonly reason: string }
+
+/** Chords of a cutting line, and how far the outline that is laid out may leave it, mm. */
+const CHORDS = 0.05
+const THINNING = 0.4
+
+export function cutParts(
+  pieces: readonly Piece[],
+  allowances: Allowances,
+  hemDepth?: Mm,
+): CutParts {
+  const parts: CutPart[] = []
+  for (const piece of pieces) {
+    const cut = cuttingLine(piece, allowances, hemDepth)
+    if (!cut.ok) return { ok: false, reason: `${piece.words}: ${cut.reason}` }
+    const kind = kindOf(piece)
+    const lie = onGrain(piece)
+    const ring = flatten(cut.path, CHORDS).map(lie)
+    const exact = outlineOf(ring)
+    const grown = grownOutline(thinned(exact, THINNING), THINNING)
+    // The fold is no line to stay clear of: the layers go on behind it.
+    const outline = kind === 'onFold' ? grown.map((v, i) => (i % 2 === 1 && v < 0 ? 0 : v)) : grown
+    const match = matchOf(piece, lie)
+    parts.push({
+      id: piece.id,
+      words: piece.words,
+      kind,
+      count: countOf(piece),
+      outline,
+      exact: kind === 'onFold' ? exact.map((v, i) => (i % 2 === 1 && v < 0 ? 0 : v)) : exact,
+      ...(match ? { match } : {}),
+    })
+  }
+  return { ok: true, parts: lagged(parts, pieces) }
+}
+
+/** "Cut 2 on the true bias": the words of the piece say it, its fold edge where there is one. */
+function kindOf(piece: Piece): CutKind {
+  if (piece.edges.some((e) => e.role === 'fold')) return 'onFold'
+  if (/true bias/.test(piece.cutting)) return 'bias'
+  return /turned over/.test(piece.cutting) ? 'pair' : 'single'
+}
+
+function countOf(piece: Piece): number {
+  const count = Number(/^Cut (\d+)/.exec(piece.cutting)?.[1])
+  if (!(count > 0)) throw new Error(`${piece.id}: "${piece.cutting}" says no number to cut`)
+  return count
+}
+
+/** Points of the paper with the grain laid along x; paper right of the centre is across. */
+function onGrain(piece: Piece): (p: Point) => [number, number] {
+  const { from, to } = piece.grain
+  const long = Math.hypot(to.x - from.x, to.y - from.y)
+  if (long === 0) throw new Error(`${piece.id}: its grain line has no direction`)
+  const [gx, gy] = [(to.x - from.x) / long, (to.y - from.y) / long]
+  return (p) => [p.x * gx + p.y * gy, p.x * gy - p.y * gx]
+}
+
+const MATCHED_AT = 'waist line'
+const SLEEVE_AT = 'width of the sleeve'
+const UNDERARM_AT = 'underarm line'
+
+function matchOf(piece: Piece, lie: (p: Point) => [number, number]): Match | undefined {
+  const name = isHalf(piece.id) ? MATCHED_AT : piece.id === 'sleeve' ? SLEEVE_AT : undefined
+  const level = piece.levels.find((l) => l.name === name)
+  if (!name || !level) return undefined
+  const [along] = lie({ x: 0, y: level.from.y })
+  const words = piece.id === 'sleeve' ? 'underarm point' : 'waist at the side'
+  return { words, along, across: 0, lag: 0 }
+}
+
+/** The underarm of the sleeve meets that of the front, which is matched at the waist. */
+function lagged(parts: readonly CutPart[], pieces: readonly Piece[]): readonly CutPart[] {
+  const front = pieces.find((p) => p.id === 'front')
+  const at = (name: string): number | undefined =>
+    front?.levels.find((l) => l.name === name)?.from.y
+  const [underarm, waist] = [at(UNDERARM_AT), at(MATCHED_AT)]
+  if (underarm === undefined || waist === undefined) return parts
+  return parts.map((p) =>
+    p.id === 'sleeve' && p.match ? { ...p, match: { ...p.match, lag: underarm - waist } } : p,
+  )
+}

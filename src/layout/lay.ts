@@ -1,0 +1,229 @@
+/**
+ * How the cloth lies when it is cut, and what of the garment is cut where: each manner gives one
+ * or two strips to be packed, with a pose for every way a part may lie there.
+ * Folded cloth lies right sides together with the fold on across = 0; half pieces are put on it.
+ * The rules are common practice in dressmaking handbooks.
+ */
+import { extentOf, turnedOutline, turnedOver, type Outline } from './outline.ts'
+import { usableWidth, type Cloth } from './cloth.ts'
+import type { CutPart } from './cut-part.ts'
+import type { Lattice, Pose, Strip, StripPiece } from './strip.ts'
+
+export type Manner = 'lengthwise' | 'single' | 'crosswise' | 'partly'
+export const MANNER_WORDS: Readonly<Record<Manner, string>> = {
+  lengthwise: 'folded lengthwise',
+  single: 'single layer',
+  crosswise: 'folded crosswise',
+  partly: 'partly folded lengthwise',
+}
+
+/** A stretch of cloth lying in one way, packed by itself. */
+export interface Section {
+  readonly strip: Strip
+  /** Layers count twice in the length to buy when the fold runs across. */
+  readonly layers: 'single' | 'foldedAlong' | 'foldedAcross' | 'partlyFolded'
+  /** Of a partly folded cloth: as far from the fold as it is double. */
+  readonly double?: number
+  /** For every piece of the strip the part it is, and whether it is the whole of a half piece. */
+  readonly parts: readonly { readonly part: CutPart; readonly whole: boolean }[]
+}
+
+export type Lay =
+  | { readonly ok: true; readonly manner: Manner; readonly sections: readonly Section[] }
+  | { readonly ok: false; readonly manner: Manner; readonly reason: string }
+
+/** Scissors need no room: cutting lines of neighbours may be one line. */
+const GAP = 0
+
+interface Wanted {
+  readonly part: CutPart
+  readonly whole: boolean
+  readonly outline: Outline
+  readonly low?: number
+  readonly high?: number
+  /** Turned over as well as turned round: both layers are cut, or the print does not care. */
+  readonly over: boolean
+}
+
+export function lay(parts: readonly CutPart[], cloth: Cloth, manner: Manner): Lay {
+  const width = usableWidth(cloth)
+  const section = (
+    wanted: readonly Wanted[],
+    wide: number,
+    layers: Section['layers'],
+    double?: number,
+  ): Section => ({
+    strip: { width: wide, gap: GAP, pieces: wanted.map((w) => stripPiece(w, cloth)) },
+    layers,
+    ...(double === undefined ? {} : { double }),
+    parts: wanted.map(({ part, whole }) => ({ part, whole })),
+  })
+  const sections = ((): readonly Section[] | string => {
+    switch (manner) {
+      case 'lengthwise':
+        return [section(parts.flatMap(onDouble), width / 2, 'foldedAlong')]
+      case 'single':
+        return [section(parts.flatMap(onSingle), width, 'single')]
+      case 'crosswise':
+        return crosswise(parts, cloth, width, section)
+      case 'partly':
+        return partly(parts, width, section)
+    }
+  })()
+  if (typeof sections === 'string') return { ok: false, manner, reason: sections }
+  const wide = sections.flatMap((s) => tooWide(s))[0]
+  return wide
+    ? { ok: false, manner, reason: wideReason(wide, manner) }
+    : { ok: true, manner, sections }
+}
+
+const wideReason = (part: CutPart, manner: Manner): string =>
+  manner === 'single'
+    ? `The ${part.words.toLowerCase()} is wider than the cloth. Take a wider cloth, or give the piece a seam.`
+    : `The ${part.words.toLowerCase()} is wider than the cloth ${MANNER_WORDS[manner]}. Lay the cloth another way.`
+
+/** Both layers cut at once: pairs once, halves on the fold, single ones with one to spare. */
+function onDouble(part: CutPart): readonly Wanted[] {
+  const { outline } = part
+  switch (part.kind) {
+    case 'onFold':
+      return times(part.count, { part, whole: false, outline, low: 0, high: 0, over: false })
+    case 'pair':
+    case 'single':
+    case 'bias':
+      return times(Math.ceil(part.count / 2), { part, whole: false, outline, over: true })
+  }
+}
+
+function onSingle(part: CutPart): readonly Wanted[] {
+  const { outline } = part
+  switch (part.kind) {
+    case 'onFold':
+      return times(part.count, { part, whole: true, outline: unfolded(outline), over: true })
+    case 'pair':
+      return [
+        ...times(part.count / 2, { part, whole: false, outline, over: false }),
+        ...times(part.count / 2, { part, whole: false, outline: turnedOver(outline), over: false }),
+      ]
+    case 'single':
+    case 'bias':
+      return times(part.count, { part, whole: false, outline, over: part.kind === 'bias' })
+  }
+}
+
+const times = (count: number, one: Wanted): readonly Wanted[] =>
+  Array.from({ length: Math.ceil(count) }, () => one)
+
+type Make = (
+  wanted: readonly Wanted[],
+  wide: number,
+  layers: Section['layers'],
+  double?: number,
+) => Section
+
+/** Pairs on the doubled part; what must be whole on a single stretch after it. */
+function crosswise(
+  parts: readonly CutPart[],
+  cloth: Cloth,
+  width: number,
+  make: Make,
+): readonly Section[] | string {
+  if (cloth.oneWay)
+    return 'Folded crosswise the upper layer runs the other way. Lay this cloth single or folded lengthwise.'
+  const paired = parts.filter((p) => p.kind === 'pair' || (p.kind === 'bias' && p.count % 2 === 0))
+  if (paired.length === 0) return 'Nothing is cut twice, so a crosswise fold gains nothing.'
+  const rest = parts.filter((p) => !paired.includes(p))
+  return [
+    make(paired.flatMap(onDouble), width, 'foldedAcross'),
+    ...(rest.length > 0 ? [make(rest.flatMap(onSingle), width, 'single')] : []),
+  ]
+}
+
+/** Folded just so far that the half pieces lie on the fold; all else on the single part. */
+function partly(parts: readonly CutPart[], width: number, make: Make): readonly Section[] | string {
+  const halves = parts.filter((p) => p.kind === 'onFold')
+  const rest = parts.filter((p) => p.kind !== 'onFold')
+  if (halves.length === 0) return 'No piece lies on a fold, so the cloth is not folded.'
+  if (rest.length === 0) return 'Every piece lies on the fold, so the cloth is folded whole.'
+  const double = Math.ceil(Math.max(...halves.map((p) => extentOf(p.outline).high)))
+  const most = width - double
+  if (double >= most) return 'The fold takes the whole width. Fold the cloth lengthwise.'
+  const wanted = [
+    ...halves.flatMap(onDouble),
+    ...rest.flatMap(onSingle).map((w): Wanted => ({ ...w, low: double })),
+  ]
+  return [make(wanted, most, 'partlyFolded', double)]
+}
+
+/** A half piece and its mirror image as one outline. */
+export function unfolded(half: Outline): Outline {
+  const points = Array.from({ length: half.length / 2 }, (_, i): [number, number] => [
+    half[2 * i]!,
+    half[2 * i + 1]!,
+  ])
+  // From the end of the fold edge round to its beginning, then back on the other side.
+  const start = points.findIndex((p, i) => {
+    const before = points.at(i - 1)!
+    return p[1] === 0 && before[1] === 0
+  })
+  if (start < 0) throw new Error('unfolded: no edge on the fold')
+  const open = [...points.slice(start), ...points.slice(0, start)]
+  const other = open.slice(1, -1).reverse()
+  return outlineOfPoints([...open, ...other.map(([x, y]): [number, number] => [x, -y])])
+}
+
+function outlineOfPoints(points: readonly [number, number][]): Outline {
+  return Float64Array.from(points.flat())
+}
+
+function stripPiece(w: Wanted, cloth: Cloth): StripPiece {
+  const ways: readonly { outline: Outline; sign: number }[] = [
+    { outline: w.outline, sign: 1 },
+    ...(w.over ? [{ outline: turnedOver(w.outline), sign: 1 }] : []),
+    ...(cloth.oneWay
+      ? []
+      : [
+          // End for end: a half on the fold keeps its fold by being turned over as well.
+          ...(w.low === 0 && w.high === 0
+            ? [{ outline: turnedOver(turnedOutline(w.outline, 180)), sign: -1 }]
+            : [{ outline: turnedOutline(w.outline, 180), sign: -1 }]),
+          ...(w.over ? [{ outline: turnedOver(turnedOutline(w.outline, 180)), sign: -1 }] : []),
+        ]),
+  ]
+  return { id: w.part.id, poses: ways.map(({ outline, sign }) => pose(w, cloth, outline, sign)) }
+}
+
+function pose(w: Wanted, cloth: Cloth, outline: Outline, sign: number): Pose {
+  const { match } = w.part
+  const alongStep = cloth.repeat?.along
+  // End for end the piece counts its stripes the other way.
+  const along: Lattice | undefined =
+    alongStep !== undefined && match
+      ? { first: modulo(sign * (match.lag - match.along), alongStep), step: alongStep }
+      : undefined
+  // Centres lie on the middle of a stripe, and a stripe on the fold.
+  const acrossStep = cloth.repeat?.across
+  const across =
+    acrossStep !== undefined && match && !(w.low === 0 && w.high === 0)
+      ? { first: modulo(-match.across, acrossStep), step: acrossStep }
+      : undefined
+  return {
+    outline,
+    ...(w.low === undefined ? {} : { low: w.low }),
+    ...(w.high === undefined ? {} : { high: w.high }),
+    ...(along ? { along } : {}),
+    ...(across ? { across } : {}),
+  }
+}
+
+const modulo = (v: number, step: number): number => ((v % step) + step) % step
+
+function tooWide({ strip, parts }: Section): readonly CutPart[] {
+  return strip.pieces.flatMap((p, i) => {
+    const fits = p.poses.some((q) => {
+      const e = extentOf(q.outline)
+      return (q.low ?? 0) + e.high - e.low <= strip.width + 1e-9
+    })
+    return fits ? [] : [parts[i]!.part]
+  })
+}

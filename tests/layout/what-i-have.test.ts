@@ -1,0 +1,86 @@
+import { expect, test } from 'vitest'
+import { plainCloth, type Cloth } from '../../src/layout/cloth.ts'
+import type { CutPart } from '../../src/layout/cut-part.ts'
+import { outlineArea, outlineOf } from '../../src/layout/outline.ts'
+import { WAY_OUT_WORDS, whatIHave, type HaveOptions } from '../../src/layout/what-i-have.ts'
+import { mm } from '../../src/units/length.ts'
+
+const rectangle = (long: number, wide: number) =>
+  outlineOf([
+    [0, 0],
+    [long, 0],
+    [long, wide],
+    [0, wide],
+  ])
+const part = (
+  id: CutPart['id'],
+  kind: CutPart['kind'],
+  count: number,
+  long: number,
+  wide: number,
+): CutPart => ({
+  id,
+  words: id,
+  kind,
+  count,
+  outline: rectangle(long, wide),
+  exact: rectangle(long, wide),
+  ...(id === 'back' || id === 'front'
+    ? { match: { words: 'waist at the side', along: 0, across: 0, lag: 0 } }
+    : {}),
+})
+/** Back and front 700 by 250 from the fold, a facing 100 by 300 whole. By hand throughout. */
+const GARMENT = [part('back', 'onFold', 1, 700, 250), part('front', 'onFold', 1, 700, 250)]
+const FACING = part('slitFacing', 'single', 1, 100, 300)
+const cloth = (width: number): Cloth => ({ ...plainCloth(mm(width)), selvedge: mm(0) })
+const OPTIONS: HaveOptions = {
+  seed: 1,
+  manners: ['lengthwise', 'single'],
+  tries: 20_000,
+  seam: mm(16),
+}
+
+test('fits: 1,500 mm of 600 wide, both halves on the fold', () => {
+  // 2 × 700 = 1400 folded; 1500 less 50 for straightening leaves 50.
+  const answer = whatIHave(GARMENT, cloth(600), mm(1500), OPTIONS)
+  expect(answer.fits).toBe(true)
+  if (answer.fits) expect(answer.left).toBeCloseTo(50, 1)
+})
+
+test('a single layer is taken where it is shorter', () => {
+  // Opened out each is 500 wide: two abreast on 1000, 700 long; folded one after the other 1400.
+  const answer = whatIHave(GARMENT, cloth(1000.2), mm(760), OPTIONS)
+  expect(answer.fits && answer.layout.manner).toBe('single')
+})
+
+test('does not fit, and the facing from another cloth would do', () => {
+  // 600 wide: 1400 for the halves and 100 more for the facing; 1460 − 50 = 1410.
+  const answer = whatIHave([...GARMENT, FACING], cloth(600), mm(1460), OPTIONS)
+  if (answer.fits) throw new Error('it cannot fit')
+  expect(answer.over).toBeCloseTo(90, 0)
+  expect(answer.ways.map((w) => w.words)).toEqual([WAY_OUT_WORDS.otherClothFacings])
+})
+
+test('a shorter draft is tried too', () => {
+  const shorter = [part('back', 'onFold', 1, 650, 250), part('front', 'onFold', 1, 650, 250)]
+  const answer = whatIHave(GARMENT, cloth(600), mm(1360), {
+    ...OPTIONS,
+    others: [{ words: 'Shorter by 5 cm.', parts: shorter }],
+  })
+  // 1360 − 50 = 1310: 1400 does not go, 1300 does.
+  if (answer.fits) throw new Error('it cannot fit')
+  expect(answer.ways.map((w) => w.words)).toEqual(['Shorter by 5 cm.'])
+})
+
+test('the half with a seam grows by its allowance along its length', () => {
+  const answer = whatIHave([part('back', 'onFold', 1, 700, 250)], cloth(300), mm(1460), {
+    ...OPTIONS,
+    manners: ['single'],
+  })
+  // 500 whole is too wide for 300; two halves of 266 by 700 take 1400.
+  if (answer.fits) throw new Error('it cannot fit')
+  expect(answer.layout).toBeUndefined()
+  expect(answer.ways.map((w) => w.words)).toEqual([WAY_OUT_WORDS.centreBackSeam])
+  const { section } = answer.ways[0]!.layout.sections[0]!
+  expect(outlineArea(section.strip.pieces[0]!.poses[0]!.outline)).toBeCloseTo(700 * 266, 6)
+})
