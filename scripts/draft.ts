@@ -8,6 +8,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { join } from 'node:path'
 import { toJsonSchema } from '@valibot/to-json-schema'
+import { CannotDraw, undrawableSentence } from '../src/draft/cannot-draw.ts'
 import { CHOICES } from '../src/draft/choices.ts'
 import { GARMENTS, isGarmentId } from '../src/draft/garments.ts'
 import { findingSentence } from '../src/draft/finding.ts'
@@ -179,15 +180,13 @@ async function draftInto(folder: string, order: DraftOrder): Promise<void> {
   say(`RESULT ${JSON.stringify(result)}`)
 }
 
-/** The construction throws where numbers, each possible alone, cannot be drawn together. */
-function drawn({ garment, body, choices, corrections }: DraftOrder): Corrected {
+/** Numbers, each possible alone, that cannot be drawn together are answered by their names. */
+function drawn({ garment, body, choices, corrections, units }: DraftOrder): Corrected {
   try {
     return correctedDraft(garment, body, choices, corrections)
   } catch (error) {
-    const what = error instanceof Error ? error.message : String(error)
-    throw new Unusable(
-      `These numbers cannot be drawn together: ${what}. Change the measurement or choice it names.`,
-    )
+    if (!(error instanceof CannotDraw)) throw error
+    throw new Unusable(`Nothing was drawn. ${undrawableSentence(error.why, units)}`)
   }
 }
 

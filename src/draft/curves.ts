@@ -44,15 +44,22 @@ export function neckCurve(
   const atShoulder = Math.max(full.shoulder * height, rising && height > LOW ? 0 : LEAST_HANDLE)
   // The radius at the end of a cubic is 1.5·handle² over what the first handle lacks of the width.
   const lacking = Math.min((1 - full.fold) * width, (1.5 * atShoulder ** 2) / LEAST_RADIUS)
+  // Past the place where both end directions meet a handle would bend the curve back on itself.
+  const toMeet =
+    inwards.y * (fold.y - sideNeck.y) > 0 ? (fold.y - sideNeck.y) / inwards.y : Infinity
+  const meet = sideNeck.x + inwards.x * toMeet
+  const atFold = Math.min(width - lacking, toMeet < Infinity ? meet - fold.x : Infinity)
   return [
     cubic(
       fold,
-      point(sideNeck.x - lacking, fold.y),
-      add(sideNeck, scale(inwards, atShoulder)),
+      point(fold.x + Math.max(atFold, LEAST_SHARE * width), fold.y),
+      add(sideNeck, scale(inwards, Math.min(atShoulder, toMeet))),
       sideNeck,
     ),
   ]
 }
+/** The handle at the fold never runs less than this share of the width, so that it stays square there. */
+const LEAST_SHARE = 0.2
 /** A neck is nowhere bent tighter than this where it meets the shoulder, mm: a strip turns it. */
 const LEAST_RADIUS = 15
 /** A back neck lower than this keeps a handle long enough for it, mm. */

@@ -15,7 +15,8 @@ import {
   startTangent,
   type Path,
 } from '../geometry/path.ts'
-import { add, point, scale, subtract, unit, type Point } from '../geometry/point.ts'
+import { add, distance, point, scale, subtract, unit, type Point } from '../geometry/point.ts'
+import { selfIntersections } from '../geometry/self-intersection.ts'
 import { line } from '../geometry/segment.ts'
 import { choice, type Choices } from './choices.ts'
 import { fixed, found, plus, type Amount } from '../units/amount.ts'
@@ -45,20 +46,24 @@ const REACH = 400
 export function neckFacing(half: Piece, choices: Choices): Finishing {
   const id = half.id === 'back' ? 'backNeckFacing' : 'frontNeckFacing'
   const [neck, overarm] = [edge(half, 'neck').path, overShoulder(half).path]
-  const width = choice(choices, 'facingWidth')
   const [fold, sideNeck] = [pathStart(neck), pathEnd(neck)]
   const beside = line(
     sideNeck,
     add(sideNeck, scale(unit(subtract(pathEnd(overarm), sideNeck)), REACH)),
   )
   const centre = line(point(fold.x, fold.y - REACH), point(fold.x, fold.y + REACH))
-  const far = cutBetween(parallel(neck, width.mm), centre, beside)
-  const edges: Edge[] = [
-    { name: 'neck', role: 'edge', path: neck },
-    { name: overShoulder(half).name, role: 'seam', path: [line(sideNeck, pathEnd(far))] },
-    { name: 'outer', role: 'edge', path: reversedPath(far) },
-    { name: 'centre', role: edge(half, 'centre').role, path: [line(pathStart(far), fold)] },
-  ]
+  const at = (width: number): Edge[] | undefined => {
+    const far = cutBetween(parallel(neck, width), centre, beside)
+    if (!far) return undefined
+    const edges: Edge[] = [
+      { name: 'neck', role: 'edge', path: neck },
+      { name: overShoulder(half).name, role: 'seam', path: [line(sideNeck, pathEnd(far))] },
+      { name: 'outer', role: 'edge', path: reversedPath(far) },
+      { name: 'centre', role: edge(half, 'centre').role, path: [line(pathStart(far), fold)] },
+    ]
+    return selfIntersections(edges.flatMap((e) => e.path)).length === 0 ? edges : undefined
+  }
+  const { edges, width } = widest(at, choice(choices, 'facingWidth'))
   return made(id, edges, half.cutting, [
     {
       verb: 'trace',
@@ -75,6 +80,24 @@ export function neckFacing(half: Piece, choices: Choices): Finishing {
     },
   ])
 }
+
+/** As chosen, or the widest that a tight bend of the edge allows, by whole steps. */
+function widest(
+  at: (width: number) => Edge[] | undefined,
+  chosen: Amount,
+): { edges: Edge[]; width: Amount } {
+  for (let width: number = chosen.mm; width >= NARROWEST.width; width -= NARROWEST.step) {
+    const edges = at(width)
+    if (edges)
+      return {
+        edges,
+        width: width === chosen.mm ? chosen : found('as wide as the bend allows', mm(width)),
+      }
+  }
+  throw new Error('facing: its free edge misses the centre or the overarm')
+}
+/** Narrower than this a facing turns out again, mm. Common practice, no source. */
+const NARROWEST = { width: 20, step: 5 } as const
 
 /** @param neck length of the whole neck edge */
 export function neckStrip(neck: Mm, choices: Choices): Finishing {
@@ -114,7 +137,7 @@ export function slitFacing(slit: Mm): Finishing {
 /** From the folded edge of a buttoned front inward; as high as the neck, as low as the hem. */
 export function buttonFacing(front: Piece, choices: Choices): Finishing {
   const [centre, neck, hem] = [edge(front, 'centre'), edge(front, 'neck'), edge(front, 'hem')]
-  const width = plus(choice(choices, 'facingWidth'), choice(choices, 'buttonOverlap'))
+  const width = buttonFacingWidth(neck.path, choices)
   const x = pathEnd(centre.path).x + width.mm
   const cut = line(point(x, -REACH), point(x, pathEnd(hem.path).y + REACH))
   const up = crossings(neck.path, cut)[0]
@@ -144,12 +167,22 @@ export function buttonFacing(front: Piece, choices: Choices): Finishing {
   ])
 }
 
+/** As chosen, or as wide as the neck allows: it ends on the neck edge. */
+function buttonFacingWidth(neck: Path, choices: Choices): Amount {
+  const chosen = plus(choice(choices, 'facingWidth'), choice(choices, 'buttonOverlap'))
+  const most = choices.buttonOverlap + pathEnd(neck).x - BESIDE_SHOULDER
+  return chosen.mm <= most ? chosen : found('as wide as the neck allows', mm(most))
+}
+/** A front facing stays this far from the shoulder seam, mm. Judgement. */
+const BESIDE_SHOULDER = 5
+
 /** Every segment moved inward, neighbours carried on until they meet. */
 function parallel(path: Path, by: number): Path {
   return path
     .map((s) => offsetPath([s], -by))
     .reduce((done, next) => {
       if (done.length === 0) return next
+      if (distance(pathEnd(done), pathStart(next)) < RUNS_ON) return [...done, ...next]
       const [on, back] = [onward(done), reversedPath(onward(reversedPath(next)))]
       const met = back.flatMap((s, index) =>
         crossings(on, s).map((c) => ({ on: c.place, back: { index, t: c.u } })),
@@ -158,6 +191,8 @@ function parallel(path: Path, by: number): Path {
       return [...splitPath(on, met.on)[0], ...splitPath(back, met.back)[1]]
     }, [])
 }
+/** Moved neighbours nearer than this run on into one another, mm. */
+const RUNS_ON = 1e-6
 const onward = (path: Path): Path => {
   const end = pathEnd(path)
   return [...path, line(end, add(end, scale(endTangent(path), REACH)))]
@@ -167,15 +202,14 @@ function cutBetween(
   path: Path,
   first: ReturnType<typeof line>,
   last: ReturnType<typeof line>,
-): Path {
+): Path | undefined {
   const start = pathStart(path)
   const before = line(add(start, scale(startTangent(path), -REACH)), start)
   const whole = [before, ...onward(path)]
   const from = crossings(whole, first)[0]
   const kept = from ? splitPath(whole, from.place)[1] : whole
   const to = crossings(kept, last)[0]
-  if (!from || !to) throw new Error('facing: its free edge misses the centre or the overarm')
-  return splitPath(kept, to.place)[0]
+  return from && to ? splitPath(kept, to.place)[0] : undefined
 }
 
 function rectangle(

@@ -20,6 +20,11 @@ export const FINDING_WORDS = {
   capPair: 'The cap is {value} longer than the armhole; {limit} was chosen. Draw the sleeve again.',
   capUnsolved:
     'No cap {limit} wide is as long as these armholes of {value}. Change the room over the upper arm or the underarm.',
+  capGathered:
+    'The cap has {value} to ease in where {limit} was chosen: gather it lightly over the top, so that it goes over the arm.',
+  sleeveWider:
+    'The sleeve is {value} wider than {limit} of arm and room, so that its cap does not stand too high.',
+  sleeveLonger: 'The sleeve is {value} long: it ends at least {limit} below the underarm.',
   sleevePair: 'The two sleeve seams differ by {value}; sewn together they may differ by {limit}.',
   acrossWide:
     'Half the width across is {value} and reaches past the underarm at {limit}. Tape across back and chest again.',

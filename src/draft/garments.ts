@@ -1,5 +1,6 @@
 /** All garments by their ids, and the two halves of making a draft: drawn, then whole and proved. */
 import type { Body } from '../measurements/confirmed.ts'
+import { CannotDraw, type Undrawable } from './cannot-draw.ts'
 import { standardChoices, type Choices } from './choices.ts'
 import type { Draft, GarmentId } from './draft.ts'
 import { finished } from './finished.ts'
@@ -27,6 +28,24 @@ export const standardFor = (garment: GarmentId): Choices => ({
 
 export const draft = (garment: GarmentId, body: Body, choices: Choices): Draft =>
   proved(drawn(garment, body, choices))
+
+export type Attempt =
+  { readonly ok: true; readonly draft: Draft } | { readonly ok: false; readonly why: Undrawable }
+
+/** A draft, or the reason why these numbers cannot be drawn together. Never throws for numbers. */
+export function attempted(garment: GarmentId, body: Body, choices: Choices): Attempt {
+  return whyNot(() => draft(garment, body, choices))
+}
+
+/** The same for any making of a draft, with corrections for instance. */
+export function whyNot(make: () => Draft): Attempt {
+  try {
+    return { ok: true, draft: make() }
+  } catch (error) {
+    if (error instanceof CannotDraw) return { ok: false, why: error.why }
+    throw error
+  }
+}
 
 /** The pieces as constructed, not yet proved: for corrections, which prove once at the end. */
 export function drawn(garment: GarmentId, body: Body, choices: Choices): Draft {

@@ -99,6 +99,8 @@ export function openings(back: Piece, front: Piece, body: Body, choices: Choices
   ]
 }
 
+const neckAtCentre = (back: Piece): number => (back.points['A1'] ?? back.points['A'])?.y ?? 0
+
 function placed(kind: OpeningKind, back: Piece, front: Piece, t: Through, added: boolean): Opening {
   const level = (piece: Piece, name: string): number => piece.points[name]?.y ?? 0
   const [waist, hem] = [level(back, 'C'), level(back, 'L')]
@@ -115,7 +117,7 @@ function placed(kind: OpeningKind, back: Piece, front: Piece, t: Through, added:
         kind,
         piece: 'back',
         edge: 'centre',
-        from: mm(level(back, 'A')),
+        from: mm(neckAtCentre(back)),
         to: mm(foot),
         added,
       }
@@ -126,7 +128,7 @@ function placed(kind: OpeningKind, back: Piece, front: Piece, t: Through, added:
     case 'neckSlit': {
       const lacking = Math.max(0, ((t.head ?? 0) - t.neck) / 2)
       const long = Math.max(SLIT_LEAST, Math.ceil(lacking / SLIT_STEP) * SLIT_STEP)
-      const top = level(back, 'A')
+      const top = neckAtCentre(back)
       return { kind, piece: 'back', edge: 'centre', from: mm(top), to: mm(top + long), added }
     }
   }

@@ -10,7 +10,7 @@ import {
   RAISE_MOST,
   type TorsoNumbers,
 } from './blocks/blouse-numbers.ts'
-import { settleOverarm, STRUCK } from './blocks/blouse-overarm.ts'
+import { fittingCorner, settleOverarm, STRUCK } from './blocks/blouse-overarm.ts'
 import { DART_MOST } from './blocks/waist-plan.ts'
 import type { Draft } from './draft.ts'
 import { say, type Finding } from './finding.ts'
@@ -36,7 +36,8 @@ export function bodyFindings(d: Draft): Finding[] {
   ]
 }
 
-function underarm({ body, choices }: Draft, n: TorsoNumbers): Finding[] {
+function underarm({ body, choices: chosen }: Draft, n: TorsoNumbers): Finding[] {
+  const choices = fittingCorner(body, chosen)
   const { unused, underarm: struck, deeper, shortest } = settleOverarm(body, choices, n)
   const armpit = knows(body, 'napeToArmpitLevel')
   const drop =

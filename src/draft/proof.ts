@@ -92,7 +92,7 @@ function squareAtFold(piece: Piece): Finding[] {
   const centre = edge(piece, 'centre')
   if (centre.role !== 'fold') return []
   const neck = edge(piece, 'neck').path
-  const straightNeck = neck.length === 1 && neck[0]?.kind === 'line'
+  const straightNeck = neck[0]?.kind === 'line'
   return [
     ...(!straightNeck && Math.abs(startTangent(neck).y) > Math.sin(RUNS_ON)
       ? [say('notSquare', 'stop', `${piece.id}.neck`)]

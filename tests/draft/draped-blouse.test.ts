@@ -6,7 +6,8 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { CHOICE_IDS, standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { movedBy, pieceOf, type Draft } from '../../src/draft/draft.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { undrawableSentence } from '../../src/draft/cannot-draw.ts'
+import { attempted, draft } from '../../src/draft/garments.ts'
 import { neckAngle, SEAM_EQUAL } from '../../src/draft/proof.ts'
 import { sewnEase } from '../../src/draft/ease.ts'
 import { edge, isHalf, namedPoint, outline, sewnLength } from '../../src/draft/piece.ts'
@@ -206,11 +207,16 @@ const choiceEnd = (id: ChoiceId, end: 'min' | 'max') => CHOICES[id][end]
 
 describe('numbers that cannot lie together', () => {
   // Waist at 336 − 21 = 315 and underarm at 290 + 25 = 315: no side seam is left between them.
-  test('an underarm on the waist is refused with both levels, and does not run on for ever', () => {
+  test('an underarm on the waist is refused by the numbers it rests on, and does not run on for ever', () => {
     const person = body({ napeToWaist: 336, napeToArmpitLevel: 290 })
     const choices = { ...standardChoices(), lengthAdded: mm(-21) }
-    expect(() => draft('blouse', person, choices)).toThrow(
-      'back: the underarm at 315 mm leaves no side above the waist at 315 mm',
+    const made = attempted('blouse', person, choices)
+    if (made.ok) throw new Error('it was drawn')
+    expect(made.why.id).toBe('sideTooShort')
+    expect(undrawableSentence(made.why, { unit: 'cm', inchStep: 8 })).toBe(
+      'Between underarm and waist 0.0 cm would be left for the side seam; 2.0 cm is the least. ' +
+        'Tape again: Nape to waist, Nape to armpit level. ' +
+        'Or turn: underarm below the armpit, length between bust and waist.',
     )
   })
 })

@@ -7,12 +7,12 @@
 import type { MeasurementId } from '../../../src/measurements/catalogue.ts'
 import { TAPE_VARIABLES } from '../../../src/measurements/tape-model.ts'
 import { DERIVED_1988 } from './ansur-1988.ts'
-import { normal } from './chance.ts'
+import { normal, type Chance } from './chance.ts'
 import { overBlade, SHARED_RULES } from './derive.ts'
 import { numberOf, type BodySet, type Numbers } from './numbers.ts'
 import { covarianceOf, filled, fit, meanOf } from './regression.ts'
 import type { Row, Survey } from './survey-file.ts'
-import { drawOn, expectedOn, offMiddle } from './tape-model-draw.ts'
+import { drawOn, drawnBust, expectedOn, offMiddle } from './tape-model-draw.ts'
 
 /** The columns of ANSUR 1988 that are the variables of the model. */
 const COLUMN: Readonly<Record<string, string>> = {
@@ -77,10 +77,33 @@ export const LEAST_BUST = 1100
 export const MOST_BUST = 1400
 
 export function drawnBodies(survey: Survey, count: number, seed: number): BodySet {
+  const spread = (k: number): number => LEAST_BUST + ((MOST_BUST - LEAST_BUST) * (k + 0.5)) / count
+  return {
+    name: `tape model on bust ${LEAST_BUST}–${MOST_BUST}`,
+    bodies: drawnOn(survey, count, seed, spread),
+    derived,
+  }
+}
+
+/** Drawn from the pooled model as it is, the bust too. */
+export function pooledBodies(survey: Survey, count: number, seed: number): BodySet {
+  return {
+    name: 'pooled tape model',
+    bodies: drawnOn(survey, count, seed, (_, chance) => drawnBust(chance)),
+    derived: { ...derived, bustGirth: 'drawn' },
+  }
+}
+
+function drawnOn(
+  survey: Survey,
+  count: number,
+  seed: number,
+  bustOf: (k: number, chance: Chance) => number,
+): readonly Numbers[] {
   const chance = normal(seed)
   const beside = fitBeside(survey)
-  const bodies = Array.from({ length: count }, (_, k) => {
-    const bust = LEAST_BUST + ((MOST_BUST - LEAST_BUST) * (k + 0.5)) / count
+  return Array.from({ length: count }, (_, k) => {
+    const bust = bustOf(k, chance)
     const drawn = drawOn(bust, chance)
     const expected = expectedOn(bust)
     const means = BESIDE.map(
@@ -90,7 +113,6 @@ export function drawnBodies(survey: Survey, count: number, seed: number): BodySe
     const rest = filled(beside.fit, off, chance, means)
     return numbersOf(drawn, Object.fromEntries(BESIDE.map(({ name }, j) => [name, rest[j] ?? NaN])))
   })
-  return { name: `tape model on bust ${LEAST_BUST}–${MOST_BUST}`, bodies, derived }
 }
 
 /** Fitted to what the other variables have beyond their expectation on the bust. */

@@ -1,12 +1,13 @@
 /**
- * Is a drafted blouse sound, and would it be worn? Judged from the geometry of the pieces and the
+ * Is a drafted garment sound, and would it be worn? Judged from the geometry of the pieces and the
  * numbers of the body; what the draft says of itself counts only as `stop` findings. Every
  * failing is a reason with a name. Limits: common practice, no source, where none is given.
  */
 import type { Choices } from '../../../src/draft/choices.ts'
 import { pieceOf, type Draft } from '../../../src/draft/draft.ts'
 import { edge, namedPoint, outline, type HalfId, type Piece } from '../../../src/draft/piece.ts'
-import { flatten } from '../../../src/geometry/path.ts'
+import { pathLength } from '../../../src/geometry/length.ts'
+import { flatten, pathStart } from '../../../src/geometry/path.ts'
 import { selfIntersections } from '../../../src/geometry/self-intersection.ts'
 import type { MeasurementId } from '../../../src/measurements/catalogue.ts'
 import {
@@ -27,6 +28,8 @@ export interface Verdict {
   readonly unwearable: readonly string[]
   /** Not judged, but worth a count: what a limit that looks one way only does not see. */
   readonly beside: readonly string[]
+  /** Not drawn: which sentence was given instead. */
+  readonly refused?: string
 }
 
 /** Seams that are sewn together; 1.6 mm is where pattern teachers begin to warn. */
@@ -35,7 +38,13 @@ const JOINED = 1e-3
 /** Over the upper arm: 51 mm and more in published sleeve drafts. */
 const ARM_ROOM = 50
 /** Underarm below the armpit: set in at 15 (published block) to cut in one at 38 and more. */
-const UNDERARM = { least: 10, most: 80 }
+const UNDERARM = { cutInOne: { least: 10, most: 80 }, setIn: { least: 10, most: 60 } }
+/** A sleeve may be tight over the arm by no less than this: 25 mm is called the least. */
+const SLEEVE_ROOM = 25
+/** Cap heights that are worn: a flat shirt cap to a high one; the triangle of a lesson gives 147. From memory. */
+const CAP = { least: 60, most: 200 }
+/** The two seams of a sleeve may differ by what the elbow takes, from memory. */
+const SLEEVE_SEAMS = 5
 /** What one dart holds, mm: back 25–32, front 38–44 (common practice and a public draft). */
 const DART: Readonly<Record<HalfId, number>> = { back: 32, front: 44 }
 /** Full angle at a tip that still presses flat, degrees, and what rounding may add. */
@@ -46,9 +55,10 @@ const HEAD_ROOM = 20
 export function judge(draft: Draft, body: Numbers): Verdict {
   const [back, front] = [shapeOf(pieceOf(draft, 'back')), shapeOf(pieceOf(draft, 'front'))]
   return {
-    unsound: [...draft.pieces.flatMap(soundness), ...seams(back, front)],
+    unsound: [...draft.pieces.flatMap(soundness), ...seams(back, front), ...sleeveSeams(draft)],
     unwearable: [
       ...underarm(back, front, body, draft.choices),
+      ...armhole(draft, body),
       ...darts('back', back),
       ...darts('front', front),
       ...ease(back, front, body, draft.choices),
@@ -77,26 +87,66 @@ function soundness(piece: Piece): string[] {
 }
 
 function seams(back: Shape, front: Shape): string[] {
-  return (['overarm', 'side'] as const).flatMap((name) => {
+  const names = (['overarm', 'shoulder', 'side'] as const).filter((name) => has(back.piece, name))
+  return names.flatMap((name) => {
     const gap = Math.abs(sewnLength(back.piece, name) - sewnLength(front.piece, name))
     return when(!(gap <= SEAM), `${name} seams are unequal`)
   })
 }
+const has = (piece: Piece, name: string): boolean => piece.edges.some((e) => e.name === name)
+
+/** The armhole with whatever sleeve is set into it: both halves, as sewn. */
+const roundArmhole = (draft: Draft): number =>
+  (['back', 'front'] as const).reduce(
+    (sum, half) => sum + sewnLength(pieceOf(draft, half), 'armhole'),
+    0,
+  )
+
+function sleeveSeams(draft: Draft): string[] {
+  const sleeve = draft.pieces.find(({ id }) => id === 'sleeve')
+  if (!sleeve) return []
+  const long = (name: 'frontSeam' | 'backSeam' | 'cap'): number =>
+    pathLength(edge(sleeve, name).path)
+  const eased = long('cap') - roundArmhole(draft)
+  return [
+    ...when(!(Math.abs(long('frontSeam') - long('backSeam')) <= SLEEVE_SEAMS), 'sleeve seams'),
+    ...when(!(eased >= -SEAM), 'cap is shorter than the armhole'),
+  ]
+}
+
+/** Room for the arm in what is set in or left without a sleeve. */
+function armhole(draft: Draft, body: Numbers): string[] {
+  if (!has(pieceOf(draft, 'back'), 'armhole')) return []
+  const arm = numberOf(body, 'upperArmGirth')
+  const sleeve = draft.pieces.find(({ id }) => id === 'sleeve')
+  if (!sleeve) return when(!(roundArmhole(draft) >= arm), 'armhole is smaller than the arm')
+  const [b, f, g] = ['B', 'F', 'G'].map((name) => namedPoint(sleeve, name))
+  if (!b || !f || !g) throw new Error('judge: a sleeve without its width')
+  return [
+    ...when(!(f.x - g.x >= arm + SLEEVE_ROOM), 'sleeve is narrow'),
+    ...when(!(b.y >= CAP.least), 'cap is flat'),
+    ...when(!(b.y <= CAP.most), 'cap is high'),
+  ]
+}
 
 function underarm(back: Shape, front: Shape, body: Numbers, choices: Choices): string[] {
-  const opening = sewnLength(back.piece, 'sleeveEdge') + sewnLength(front.piece, 'sleeveEdge')
+  const cutInOne = has(back.piece, 'sleeveEdge')
   const [b, f] = [namedPoint(back.piece, 'U'), namedPoint(front.piece, 'U')]
   const wanted = numberOf(body, 'bustGirth') / 2 + 2 * choices.easeBust
   const deep = [b, f].map((u) => u.y - numberOf(body, 'napeToArmpitLevel'))
+  const { least, most } = cutInOne ? UNDERARM.cutInOne : UNDERARM.setIn
+  const need = numberOf(body, 'upperArmGirth') + ARM_ROOM
   return [
-    ...when(!(opening >= numberOf(body, 'upperArmGirth') + ARM_ROOM), 'arm opening is small'),
+    ...when(cutInOne && !(armOpening(back, front) >= need), 'arm opening is small'),
     ...when(
-      deep.some((d) => !(d >= UNDERARM.least && d <= UNDERARM.most)),
+      deep.some((d) => !(d >= least && d <= most)),
       'underarm is not below the armpit as it should be',
     ),
     ...when(!(Math.abs(b.x + f.x - wanted) <= EASE_SLACK), 'underarm is not at the bust width'),
   ]
 }
+const armOpening = (back: Shape, front: Shape): number =>
+  sewnLength(back.piece, 'sleeveEdge') + sewnLength(front.piece, 'sleeveEdge')
 
 function darts(half: HalfId, { piece }: Shape): string[] {
   return [
@@ -162,6 +212,7 @@ function beside(draft: Draft, back: Shape, front: Shape, body: Numbers): string[
   const closed = draft.openings.every(({ to }) => to < hemTop(back))
   return [
     ...draft.openings.map(({ kind }) => `opening: ${kind}`),
+    ...draft.findings.flatMap((f) => (f.severity === 'note' ? [`note: ${f.id}`] : [])),
     ...when(loose > LOOSE, `waist is looser than chosen by more than ${LOOSE} mm`),
     ...when(
       closed && hem < numberOf(body, 'slipThroughGirth'),
@@ -173,7 +224,7 @@ const LOOSE = 20
 
 /** Level of the neck edge at the centre. */
 const neckAt = (half: HalfId, back: Shape, front: Shape): number =>
-  half === 'back' ? down(back, 'A') + EASE_SLACK : down(front, 'F') + EASE_SLACK
+  pathStart(edge((half === 'back' ? back : front).piece, 'neck').path).y + EASE_SLACK
 
 /** The front neck edge may not stand above the hollow of the neck: from the waist it is no farther up. */
 function frontNeck(front: Shape, body: Numbers): string[] {

@@ -1,6 +1,8 @@
 /** A set of bodies drafted and judged one by one, and the count of it. */
-import { standardChoices } from '../../../src/draft/choices.ts'
-import { draft, GARMENTS } from '../../../src/draft/garments.ts'
+import { CannotDraw } from '../../../src/draft/cannot-draw.ts'
+import type { Choices } from '../../../src/draft/choices.ts'
+import type { GarmentId } from '../../../src/draft/draft.ts'
+import { draft, GARMENTS, standardFor } from '../../../src/draft/garments.ts'
 import { judge, type Verdict } from './judge.ts'
 import { taped, type Numbers } from './numbers.ts'
 
@@ -8,17 +10,26 @@ export interface Tally {
   readonly n: number
   /** Shares in percent, two decimals. */
   readonly sound: number
-  readonly wearable: number
+  /** Refused by a sentence that names the number; `sound` is the share of the others. */
+  readonly refused: number
+  readonly wearable?: number
   /** How many bodies each reason holds for; a body may have several. */
   readonly reasons: Readonly<Record<string, number>>
 }
 
-export function verdictOn(body: Numbers): Verdict {
-  const { needs, uses } = GARMENTS.blouse
+/** One garment from one body; a refusal that names its number is told apart from a fault. */
+export function verdictOn(
+  garment: GarmentId,
+  body: Numbers,
+  choices: Choices = standardFor(garment),
+): Verdict {
+  const { needs, uses } = GARMENTS[garment]
   const confirmed = taped(body, needs, uses)
   try {
-    return judge(draft('blouse', confirmed, standardChoices()), body)
+    return judge(draft(garment, confirmed, choices), body)
   } catch (error) {
+    if (error instanceof CannotDraw)
+      return { unsound: [], unwearable: [], beside: [], refused: error.why.id }
     // The sentence without its numbers, so that like cases are counted together.
     const said = (error instanceof Error ? error.message : String(error)).replace(
       /-?\d+(\.\d+)?/g,
@@ -28,15 +39,24 @@ export function verdictOn(body: Numbers): Verdict {
   }
 }
 
-export function tally(verdicts: readonly Verdict[]): Tally {
-  const sound = verdicts.filter((v) => v.unsound.length === 0)
+/** @param worn false where choices were drawn: then only what is sound is judged */
+export function tally(verdicts: readonly Verdict[], worn = true): Tally {
+  const drawn = verdicts.filter((v) => v.refused === undefined)
+  const sound = drawn.filter((v) => v.unsound.length === 0)
   const wearable = sound.filter((v) => v.unwearable.length === 0)
-  const share = (part: number): number => Math.round((10_000 * part) / verdicts.length) / 100
+  const share = (part: number, of: number): number => Math.round((10_000 * part) / of) / 100
   return {
     n: verdicts.length,
-    sound: share(sound.length),
-    wearable: share(wearable.length),
-    reasons: counted(verdicts.map((v) => [...v.unsound, ...v.unwearable])),
+    sound: share(sound.length, drawn.length),
+    refused: share(verdicts.length - drawn.length, verdicts.length),
+    ...(worn ? { wearable: share(wearable.length, verdicts.length) } : {}),
+    reasons: counted(
+      verdicts.map((v) => [
+        ...(v.refused ? [`refused: ${v.refused}`] : []),
+        ...v.unsound,
+        ...(worn ? v.unwearable : []),
+      ]),
+    ),
   }
 }
 
@@ -47,13 +67,13 @@ export function counted(words: readonly (readonly string[])[]): Record<string, n
   return Object.fromEntries(Object.entries(counts).sort(([, a], [, b]) => b - a))
 }
 
-export const told = (name: string, verdicts: readonly Verdict[]): string => {
-  const { n, sound, wearable, reasons } = tally(verdicts)
+export const told = (name: string, verdicts: readonly Verdict[], worn = true): string => {
+  const { n, sound, refused, wearable, reasons } = tally(verdicts, worn)
+  const besides = counted(verdicts.map(({ beside }) => beside))
   return [
-    `${name}: ${n} bodies, sound ${sound} %, wearable ${wearable} %`,
+    `${name}: ${n} bodies, sound ${sound} %, refused ${refused} %${worn ? `, wearable ${wearable} %` : ''}`,
     ...listed(reasons),
-    '  beside, not judged',
-    ...listed(counted(verdicts.map(({ beside }) => beside))),
+    ...(worn ? ['  beside, not judged', ...listed(besides)] : []),
   ].join('\n')
 }
 const listed = (counts: Readonly<Record<string, number>>): string[] =>

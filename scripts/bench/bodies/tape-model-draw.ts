@@ -26,6 +26,10 @@ export function drawOn(bust: number, chance: Chance): number[] {
   return MIDDLE.map((mean, variable) => mean + (off[ORDER.indexOf(variable)] ?? NaN))
 }
 
+/** A bust as the model spreads it. */
+export const drawnBust = (chance: Chance): number =>
+  (MIDDLE[BUST] ?? NaN) + Math.sqrt(covariance(BUST, BUST)) * chance()
+
 /** What the model expects of all variables on this bust. */
 export const expectedOn = (bust: number): number[] =>
   MIDDLE.map((mean, i) => mean + (covariance(i, BUST) / covariance(BUST, BUST)) * offMiddle(bust))

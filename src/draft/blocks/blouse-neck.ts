@@ -1,8 +1,18 @@
 /** Neck of the draped blouse: side-neck point and neck edge, back and front true to each other. */
 import { knows, lengthOf, measured, type Body } from '../../measurements/confirmed.ts'
-import { point, type Point } from '../../geometry/point.ts'
-import { line } from '../../geometry/segment.ts'
-import type { Path } from '../../geometry/path.ts'
+import {
+  add,
+  between,
+  distance,
+  point,
+  rotate,
+  scale,
+  subtract,
+  unit,
+  type Point,
+} from '../../geometry/point.ts'
+import { cubic, line } from '../../geometry/segment.ts'
+import { pathStart, type Path } from '../../geometry/path.ts'
 import { fixed, found, minus, plus, type Amount } from '../../units/amount.ts'
 import { mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
@@ -75,16 +85,11 @@ export function frontNeck(
   switch (choices.neckShape) {
     case 'square': {
       const corner = point(sideNeckPoint.x, fold.y)
-      return {
-        path: [line(fold, corner), line(corner, sideNeckPoint)],
-        angle: angleToOverarm(sideNeckPoint, overarmEnd, corner),
-      }
+      const up = runsOn(corner, sideNeckPoint, overarmEnd)
+      return { path: [line(fold, corner), ...up.path], angle: up.angle }
     }
     case 'vee':
-      return {
-        path: [line(fold, sideNeckPoint)],
-        angle: angleToOverarm(sideNeckPoint, overarmEnd, fold),
-      }
+      return runsOn(fold, sideNeckPoint, overarmEnd)
     case 'round':
     case 'boat':
     case 'scoop':
@@ -95,13 +100,49 @@ export function frontNeck(
   }
 }
 
+/**
+ * A straight line to the side neck, when it stands near enough to square on the overarm seam; else
+ * its last part bends until it does. Steeper or flatter, the back neck, which takes the angle left
+ * over, would turn back on itself.
+ */
+function runsOn(
+  from: Point,
+  sideNeckPoint: Point,
+  overarmEnd: Point,
+): { path: Path; angle: number } {
+  const angle = angleToOverarm(sideNeckPoint, overarmEnd, from)
+  const kept = Math.min(OFF_SQUARE.most, Math.max(OFF_SQUARE.least, angle))
+  if (kept === angle) return { path: [line(from, sideNeckPoint)], angle }
+  const long = distance(from, sideNeckPoint)
+  const bent = Math.min(BENT.most, long * BENT.share)
+  const straight = between(from, sideNeckPoint, 1 - bent / long)
+  const along = unit(subtract(sideNeckPoint, from))
+  const inwards = rotate(unit(subtract(overarmEnd, sideNeckPoint)), point(0, 0), kept)
+  return {
+    path: [
+      line(from, straight),
+      cubic(
+        straight,
+        add(straight, scale(along, bent / 3)),
+        add(sideNeckPoint, scale(inwards, bent / 3)),
+        sideNeckPoint,
+      ),
+    ],
+    angle: kept,
+  }
+}
+/** How far off square a neck line may stand on the overarm seam: 20°. Judgement. */
+const OFF_SQUARE = { least: (70 * Math.PI) / 180, most: (110 * Math.PI) / 180 } as const
+/** The bent part of the line, of its length and at most, mm. Judgement. */
+const BENT = { share: 0.4, most: 60 } as const
+
 export function drawFrontNeck(s: Sheet, choices: Choices): void {
   const { path } = frontNeck(s.at('F'), s.at('S'), s.at('T'), choices)
-  if (choices.neckShape === 'vee') return s.join('F', 'S', 'neck', 'edge', 'straight')
+  if (choices.neckShape === 'vee') return straightNeck(s, 'F', path)
   if (choices.neckShape === 'square') {
     s.measure('B', 'F', 'right', choice(choices, 'neckHalfWidth'), 'the corner of the neck')
     s.join('F', 'B', 'neck', 'edge', 'square to the fold')
-    return s.join('B', 'S', 'neck', 'edge', 'up to the side neck')
+    return straightNeck(s, 'B', path.slice(1))
   }
   s.curve(
     'F',
@@ -114,19 +155,51 @@ export function drawFrontNeck(s: Sheet, choices: Choices): void {
   )
 }
 
-/** The back neck takes the angle that the front leaves over, so that both run on in one line. */
-export function drawBackNeck(s: Sheet, frontAngle: number): void {
-  const path = neckCurve(s.at('A'), s.at('S'), s.at('T'), 'round', Math.PI - frontAngle)
+function straightNeck(s: Sheet, from: 'F' | 'B', path: Path): void {
+  if (path.length === 1) return s.join(from, 'S', 'neck', 'edge', 'straight up to the side neck')
   s.curve(
-    'A',
+    from,
     'S',
     path,
-    { base: 'A', along: 'right', guides: guidesOn(path, NECK_GUIDES) },
+    {
+      base: from,
+      along: 'right',
+      guides: [pathStart(path.slice(1)), ...guidesOn(path.slice(1), [0.5])],
+    },
+    'neck',
+    'edge',
+    'straight to the first guide point, then bending to the side neck',
+  )
+}
+
+/** The back neck takes the angle that the front leaves over, so that both run on in one line. */
+export function drawBackNeck(s: Sheet, frontAngle: number): void {
+  const from = backNeckPoint(s)
+  const path = neckCurve(s.at(from), s.at('S'), s.at('T'), 'round', Math.PI - frontAngle)
+  s.curve(
+    from,
+    'S',
+    path,
+    { base: from, along: 'right', guides: guidesOn(path, NECK_GUIDES) },
     'neck',
     'edge',
     'square to the fold, running on into the front neck over the overarm seam',
   )
 }
+
+/**
+ * Where the back neck edge starts at the fold: at the nape, or lower when a wide neck puts the
+ * side neck at the nape level or under it, because a neck edge cannot fall towards the shoulder.
+ */
+function backNeckPoint(s: Sheet): 'A' | 'A1' {
+  const lower = LEAST_RISE + s.at('S').y - s.at('A').y
+  if (lower <= 0) return 'A'
+  const fall = found('as low as the side neck and a little more', mm(lower), s.restsOf('S'))
+  s.measure('A1', 'A', 'down', fall, 'the neck edge at the centre back')
+  return 'A1'
+}
+/** The side neck stands at least so much above the neck edge at the centre back, mm. Judgement. */
+const LEAST_RISE = 6
 const NECK_GUIDES = [0.25, 0.5, 0.75]
 
 /** How far below the nape level the front neck point lies, when it is taped. */

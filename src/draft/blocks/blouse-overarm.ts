@@ -34,6 +34,17 @@ export interface Overarm {
   readonly deeper: Mm
 }
 
+/** The corner is rounded by no more than this share of the height between overarm end and underarm. */
+const ROUND_MOST = 0.7
+
+/** The choices with a rounding that fits between the end of the overarm and the underarm. */
+export function fittingCorner(body: Body, choices: Choices): Choices {
+  const room = ROUND_MOST * (underarmLevel(body, choices, 0) - choices.overarmDrop)
+  return choices.cornerRadius <= room
+    ? choices
+    : { ...choices, cornerRadius: mm(Math.max(0, Math.floor(room))) }
+}
+
 export function settleOverarm(body: Body, choices: Choices, n: TorsoNumbers): Overarm {
   const chosen = settledAt(body, choices, n, 0)
   if (chosen.by === 'struck' || !knows(body, 'napeToArmpitLevel')) return chosen

@@ -5,6 +5,7 @@ import { point, type Point } from '../../geometry/point.ts'
 import { cubic, line } from '../../geometry/segment.ts'
 import { found } from '../../units/amount.ts'
 import { mm } from '../../units/length.ts'
+import { refuse } from '../cannot-draw.ts'
 import type { Choices } from '../choices.ts'
 import { cutAtLevel, guidesOn, sideCurve } from '../curves.ts'
 import type { Sheet } from '../sheet.ts'
@@ -28,9 +29,13 @@ export function drawSide(
 ): void {
   const opened = half === 'front' ? n.bustDart : 0
   const hem = s.at('L').y
-  if (!(s.at('W').y - opened - s.at('U').y >= LEAST_SIDE))
-    throw new Error(
-      `${s.piece}: the underarm at ${s.at('U').y} mm leaves no side above the waist at ${s.at('W').y} mm`,
+  const left = s.at('W').y - opened - s.at('U').y
+  if (!(left >= LEAST_SIDE))
+    refuse(
+      'sideTooShort',
+      ['napeToWaist', 'napeToArmpitLevel', 'underarmDrop', 'lengthAdded'],
+      left,
+      LEAST_SIDE,
     )
   const closed = cutAtLevel(
     sideCurve(closedPoints(s, body, choices, n, half, opened)),
@@ -172,7 +177,7 @@ function splitAtLevel(path: Path, y: number): readonly [Path, Path] {
 
 /** On the fold, or a shaped centre-back seam from the bust line to the hip. */
 function drawCentre(s: Sheet, taken: number, half: HalfId): void {
-  const top = half === 'back' ? 'A' : 'F'
+  const top = half === 'front' ? 'F' : s.has('A1') ? 'A1' : 'A'
   if (taken === 0) return s.join('L', top, 'centre', 'fold', 'cut on the fold')
   s.measure(
     'C1',

@@ -198,7 +198,7 @@ function armhole(s: Sheet, half: HalfId, across: Amount): void {
     half === 'back' ? 'the level across the back' : 'the level across the chest',
   )
   s.measure('Z', 'I', 'right', across, half === 'back' ? 'the back width' : 'the chest width')
-  const path = armholePath(p, s.at('Z'), s.at('U'), subtract(p, s.at(s.has('V2') ? 'V2' : 'S')))
+  const path = loweredArmhole(s, 0)
   s.curve(
     'P',
     'U',
@@ -207,6 +207,17 @@ function armhole(s: Sheet, half: HalfId, across: Amount): void {
     'armhole',
     'edge',
     'square to the shoulder, touching Z, level at U',
+  )
+}
+
+/** The armhole of a drawn half, or as it would run with its underarm so much lower. */
+export function loweredArmhole(s: Sheet, by: number): Path {
+  const [p, z, u] = [s.at('P'), s.at('Z'), s.at('U')]
+  return armholePath(
+    p,
+    add(z, point(0, by / ACROSS_AT)),
+    add(u, point(0, by)),
+    subtract(p, s.at(s.has('V2') ? 'V2' : 'S')),
   )
 }
 

@@ -9,12 +9,13 @@
 import { measured, type Body } from '../../measurements/confirmed.ts'
 import type { MeasurementId } from '../../measurements/catalogue.ts'
 import { found, minus, type Amount } from '../../units/amount.ts'
+import { refuse } from '../cannot-draw.ts'
 import { choice, type Choices } from '../choices.ts'
 import { Sheet } from '../sheet.ts'
 import { levels } from './blouse-levels.ts'
 import { drawBackNeck, drawFrontNeck, frontNeck, sideNeck } from './blouse-neck.ts'
 import { blouseNumbers, type TorsoNumbers, type HalfId } from './blouse-numbers.ts'
-import { settleOverarm, type Overarm } from './blouse-overarm.ts'
+import { fittingCorner, settleOverarm, type Overarm } from './blouse-overarm.ts'
 import { drawSide } from './blouse-side.ts'
 import { drawSleeveEdge, placeCorner, placeSleeveEdge } from './blouse-sleeve-edge.ts'
 import { shapeWaist } from './blouse-waist.ts'
@@ -47,7 +48,8 @@ export const BLOUSE_USES: readonly MeasurementId[] = [
   'shoulderSlopeRight',
 ]
 
-export function drawBlouse(body: Body, choices: Choices): { back: Sheet; front: Sheet } {
+export function drawBlouse(body: Body, chosen: Choices): { back: Sheet; front: Sheet } {
+  const choices = fittingCorner(body, chosen)
   const numbers = blouseNumbers(body, choices)
   const overarm = settleOverarm(body, choices, numbers)
   const back = grid('back', body, choices, numbers, overarm)
@@ -94,7 +96,16 @@ function grid(
       'the neck edge at the centre front',
     )
   sideNeck(s, body, choices, n, half)
+  if (half === 'front') checkNeckDepth(s)
   return s
+}
+
+/** The front neck edge lies at least this far under the side neck, mm. Judgement. */
+const LEAST_DEPTH = 20
+function checkNeckDepth(front: Sheet): void {
+  const depth = front.at('F').y - front.at('S').y
+  if (depth < LEAST_DEPTH)
+    refuse('neckShallow', ['frontNeckDrop', 'neckHalfWidth', 'sideNeckRise'], depth, LEAST_DEPTH)
 }
 
 function overarmAmount(back: Sheet, body: Body, choices: Choices, overarm: Overarm): Amount {

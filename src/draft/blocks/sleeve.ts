@@ -7,12 +7,13 @@ import { measured, type Body } from '../../measurements/confirmed.ts'
 import { pathLength } from '../../geometry/length.ts'
 import { mirroredPath, reversedPath, splitPath, placeAt, pathEnd } from '../../geometry/path.ts'
 import { subtract } from '../../geometry/point.ts'
-import { found, minus, over, plus, type Amount } from '../../units/amount.ts'
+import { found, minus, over, plus, restingOn, type Amount } from '../../units/amount.ts'
 import { mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
 import { guidesOn } from '../curves.ts'
 import { Sheet } from '../sheet.ts'
-import { capSide, solveCap, type Cap } from './sleeve-cap.ts'
+import { fittedCap, type FittedCap } from './cap-rule.ts'
+import { capSide, type Cap } from './sleeve-cap.ts'
 
 export interface Armholes {
   readonly front: number
@@ -22,37 +23,23 @@ export interface Armholes {
   readonly backNotch: number
 }
 
-/** Ease lies in front and back alike. Common practice, no source. */
-const FRONT_EASE = 0.5
-
 export type SleeveDrawn =
-  | { readonly ok: true; readonly sheet: Sheet; readonly cap: Cap }
+  | { readonly ok: true; readonly sheet: Sheet; readonly cap: FittedCap }
   /** No cap of this width has sides as long as the armholes. */
   | { readonly ok: false; readonly width: number; readonly armholes: number }
 
 const sleeveWidth = (body: Body, choices: Choices): Amount =>
   plus(measured(body, 'upperArmGirth'), choice(choices, 'armRoom'))
 
-/** The cap for these armholes, each with its part of the ease; undefined where none is wide enough. */
-export const capFor = (
-  body: Body,
-  choices: Choices,
-  front: number,
-  back: number,
-): Cap | undefined =>
-  solveCap(
-    front + choices.capEase * FRONT_EASE,
-    back + choices.capEase * (1 - FRONT_EASE),
-    sleeveWidth(body, choices).mm,
-  )
-
 export function drawSleeve(body: Body, choices: Choices, armholes: Armholes): SleeveDrawn {
-  const width = sleeveWidth(body, choices)
-  const cap = capFor(body, choices, armholes.front, armholes.back)
-  if (!cap) return { ok: false, width: width.mm, armholes: armholes.front + armholes.back }
+  const chosen = sleeveWidth(body, choices)
+  const cap = fittedCap(armholes, chosen.mm, choices.capEase)
+  if (!cap) return { ok: false, width: chosen.mm, armholes: armholes.front + armholes.back }
   const s = new Sheet('sleeve')
   const rests = ['upperArmGirth', 'armRoom', 'capEase', 'bustGirth', 'napeToArmpitLevel']
   const fromArmhole = (words: string, length: number): Amount => found(words, mm(length), rests)
+  const width =
+    cap.wider > 0 ? plus(chosen, fromArmhole('wider, for a lower cap', cap.wider)) : chosen
   s.start('A', 'the top of the cap, at the shoulder seam')
   s.measure(
     'B',
@@ -76,10 +63,23 @@ export function drawSleeve(body: Body, choices: Choices, armholes: Armholes): Sl
     minus(width, fromArmhole('the front of the width', cap.front)),
     'the underarm of the back',
   )
-  s.measure('C', 'A', 'down', choice(choices, 'sleeveLength'), 'the hem at the middle')
+  s.measure('C', 'A', 'down', hemDepth(choices, cap, fromArmhole), 'the hem at the middle')
   drawCap(s, cap, armholes, fromArmhole)
   drawSeams(s, choices, width)
   return { ok: true, sheet: s, cap }
+}
+
+/** A sleeve ends no nearer to its underarm than this, mm: less is a cap and no sleeve. Judgement. */
+export const BELOW_UNDERARM = 30
+function hemDepth(
+  choices: Choices,
+  cap: Cap,
+  fromArmhole: (words: string, length: number) => Amount,
+): Amount {
+  const least = cap.height + BELOW_UNDERARM
+  return choices.sleeveLength >= least
+    ? choice(choices, 'sleeveLength')
+    : restingOn(fromArmhole('a little below the underarm', least), ['sleeveLength'])
 }
 
 function drawCap(
