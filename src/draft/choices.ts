@@ -199,6 +199,24 @@ export const CHOICES = {
     [40, -300, 200, 5],
     COMMON,
   ),
+  skirtFlare: row(
+    'flare at each side of a skirt half',
+    'How far the hem stands out beyond the hip at each side seam.',
+    [60, 0, 200, 5],
+    COMMON,
+  ),
+  biasGive: row(
+    'give of a circle’s waist',
+    'Each half of a circle skirt’s waist is cut so much shorter; a bias edge stretches back to the seam.',
+    [0, 0, 12, 1],
+    'public circle-skirt lessons take 6 to 25 mm off in all, or stay the edge and take nothing',
+  ),
+  ventLength: row(
+    'vent in the side at the hem',
+    'The side seam is left open so far up from the hem; nought for none.',
+    [0, 0, 450, 5],
+    'a blouse lesson of 1922 leaves opening vents in the side seams; lengths common practice',
+  ),
   facingWidth: row(
     'width of a facing',
     'From the edge to the free edge of a shaped facing.',

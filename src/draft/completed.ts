@@ -20,8 +20,9 @@ import {
   type Finishing,
 } from './facing.ts'
 import { openings, through, type Opening } from './opening.ts'
-import { edge, withEdge, type InnerLine, type Piece } from './piece.ts'
+import { edge, footEdge, topEdge, withEdge, type InnerLine, type Piece } from './piece.ts'
 import type { Step } from './step.ts'
+import { vented } from './vent.ts'
 
 /** Openings alone: a block is tried on and never finished. */
 export const opened = (d: Draft): Draft => whole(d, () => [])
@@ -31,8 +32,12 @@ export const completed = (d: Draft): Draft => whole(d, finishingOf)
 function whole(d: Draft, finish: typeof finishingOf): Draft {
   const [rawBack, rawFront] = [pieceOf(d, 'back'), pieceOf(d, 'front')]
   const list = openings(rawBack, rawFront, d.body, d.choices)
-  const back = openedPiece(rawBack, list, d.choices)
-  const front = openedPiece(rawFront, list, d.choices)
+  const [openBack, openFront] = [rawBack, rawFront].map((p) => openedPiece(p, list, d.choices))
+  if (!openBack || !openFront) throw new Error('completed: a half is missing')
+  // A bodice that ends at its waist has no hem to leave open; its skirt has.
+  const hemmed = openBack.edges.some((e) => e.name === 'hem')
+  const vents = hemmed ? vented([openBack, openFront], d.choices) : undefined
+  const [back = openBack, front = openFront] = vents?.pieces ?? []
   const finishing = finish(back, front, list, d)
   return {
     ...d,
@@ -41,13 +46,14 @@ function whole(d: Draft, finish: typeof finishingOf): Draft {
     steps: [
       ...d.steps,
       ...list.map((o) => openStep(o, back, front)),
+      ...(vents?.steps ?? []),
       ...finishing.flatMap((f) => f.steps),
     ],
   }
 }
 
 /** The centre of a piece that is no fold: cut twice. */
-const cutTwice = (piece: Piece): Piece =>
+export const cutTwice = (piece: Piece): Piece =>
   edge(piece, 'centre').role === 'fold' ? piece : { ...piece, cutting: 'Cut 2, one turned over' }
 
 function openedPiece(piece: Piece, list: readonly Opening[], choices: Choices): Piece {
@@ -77,20 +83,21 @@ function openedFor(piece: Piece, o: Opening, choices: Choices): Piece {
       return overlapped(piece, choices.buttonOverlap)
   }
 }
-const withInner = (piece: Piece, inner: InnerLine): Piece => ({
+export const withInner = (piece: Piece, inner: InnerLine): Piece => ({
   ...piece,
   inner: [...piece.inner, inner],
 })
 
 /** The front carried past its centre; the centre stays as a line, the neck runs on straight. */
-function overlapped(front: Piece, by: number): Piece {
-  const [neck, hem] = [edge(front, 'neck').path, edge(front, 'hem').path]
-  const [top, low] = [pathStart(neck), pathEnd(hem)]
+export function overlapped(front: Piece, by: number): Piece {
+  const [above, below] = [topEdge(front), footEdge(front)]
+  const [top, low] = [pathStart(above.path), pathEnd(below.path)]
   const out = point(-by, 0)
-  const wider = withEdge(withEdge(front, 'neck', [line(add(top, out), top), ...neck]), 'hem', [
-    ...hem,
-    line(low, add(low, out)),
-  ])
+  const wider = withEdge(
+    withEdge(front, above.name, [line(add(top, out), top), ...above.path]),
+    below.name,
+    [...below.path, line(low, add(low, out))],
+  )
   return {
     ...wider,
     edges: wider.edges.map((e) =>
@@ -103,10 +110,12 @@ function overlapped(front: Piece, by: number): Piece {
   }
 }
 
-/** The part of an edge between two levels. */
-function between(path: Path, from: number, to: number): Path {
+/** The part of an edge between two levels; where it ends before one of them, up to its end. */
+export function between(path: Path, from: number, to: number): Path {
   const wide = (y: number) => line(point(-2000, y), point(4000, y))
-  const at = [from, to]
+  const ys = [pathStart(path).y, pathEnd(path).y]
+  const [high, low] = [Math.min(...ys), Math.max(...ys)]
+  const at = [Math.max(from, high), Math.min(to, low)]
     .flatMap((y) => crossings(path, wide(y)).slice(0, 1))
     .sort((a, b) => lengthTo(path, a.place) - lengthTo(path, b.place))
   const [first, last] = at

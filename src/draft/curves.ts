@@ -76,10 +76,10 @@ export function angleToOverarm(sideNeck: Point, overarmEnd: Point, to: Point): n
  * Side seam through points given from the top down: one cubic a span, smooth at every join,
  * never wider or narrower than the points it passes (Fritsch & Carlson, "Monotone piecewise
  * cubic interpolation", SIAM J. Numer. Anal. 17 (1980) 238–246, with x as a function of y).
- * Both ends are plumb.
+ * Both ends are plumb, but for the foot when it is told how far out it runs for each mm down.
  */
-export function sideCurve(through: readonly Point[]): Path {
-  const slopes = monotoneSlopes(through)
+export function sideCurve(through: readonly Point[], foot = 0): Path {
+  const slopes = monotoneSlopes(through, foot)
   return through.slice(1).map((to, i) => {
     const from = through[i]!
     const third = (to.y - from.y) / 3
@@ -92,11 +92,14 @@ export function sideCurve(through: readonly Point[]): Path {
   })
 }
 
-function monotoneSlopes(p: readonly Point[]): number[] {
+function monotoneSlopes(p: readonly Point[], foot: number): number[] {
   const span = (i: number): number => (p[i + 1]!.x - p[i]!.x) / (p[i + 1]!.y - p[i]!.y)
   const last = p.length - 1
   return p.map((_, i) => {
-    if (i === 0 || i === last) return 0
+    if (i === 0) return 0
+    // Three times the span's own slope is the most that stays monotone.
+    if (i === last)
+      return Math.sign(span(i - 1)) === Math.sign(foot) ? Math.min(foot, 3 * span(i - 1)) : 0
     const [before, after] = [span(i - 1), span(i)]
     if (before * after <= 0) return 0
     const [h0, h1] = [p[i]!.y - p[i - 1]!.y, p[i + 1]!.y - p[i]!.y]

@@ -9,7 +9,7 @@ import type { Finding } from './finding.ts'
 import type { Opening } from './opening.ts'
 import type { Step } from './step.ts'
 
-export type GarmentId = 'blouse' | 'block' | 'sleeveless' | 'sleeve'
+export type GarmentId = 'blouse' | 'block' | 'sleeveless' | 'sleeve' | 'dress'
 
 export interface Draft {
   readonly garment: GarmentId

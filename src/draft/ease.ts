@@ -9,8 +9,8 @@ import { distance, point, type Point } from '../geometry/point.ts'
 import { line, type Line } from '../geometry/segment.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { pieceOf, type Draft } from './draft.ts'
-import { edge, type Piece } from './piece.ts'
-import { dartLegs } from './sheet.ts'
+import { edge, sewnLength, type Piece } from './piece.ts'
+import { dartLegs, edgeDartLegs } from './sheet.ts'
 
 export type EaseLevel = 'bust' | 'waist' | 'highHip' | 'hip'
 
@@ -60,11 +60,17 @@ export const EASE_BANDS: readonly EaseBand[] = [
 
 /** Levels the garment reaches and the tape has measured. */
 export function sewnEase(d: Draft): SewnEase[] {
-  const [back, front] = [pieceOf(d, 'back'), pieceOf(d, 'front')]
+  const part = (level: EaseLevel, half: 'back' | 'front'): Piece => {
+    const skirt = d.pieces.find((p) => p.id === (half === 'back' ? 'skirtBack' : 'skirtFront'))
+    return skirt && BELOW_WAIST.includes(level) ? skirt : pieceOf(d, half)
+  }
   return (['bust', 'waist', 'highHip', 'hip'] as const).flatMap((level) => {
     const id = GIRTH[level]
     if (!knows(d.body, id)) return []
-    const [b, f] = [widthAt(back, level, d.body), widthAt(front, level, d.body)]
+    const [b, f] = [
+      widthAt(part(level, 'back'), level, d.body),
+      widthAt(part(level, 'front'), level, d.body),
+    ]
     if (b === undefined || f === undefined) return []
     const sewn = 2 * (b + f)
     const girth = lengthOf(d.body, id)
@@ -72,10 +78,14 @@ export function sewnEase(d: Draft): SewnEase[] {
   })
 }
 
+const BELOW_WAIST: readonly EaseLevel[] = ['highHip', 'hip']
+
 /** Sewn width of a half piece at a level of the body; undefined when the hem lies above it. */
 function widthAt(piece: Piece, level: EaseLevel, body: Body): number | undefined {
+  if (level === 'waist' && piece.edges.some((e) => e.name === 'waist'))
+    return sewnLength(piece, 'waist')
   const y = levelOf(piece, level, body)
-  const hem = piece.points['L']
+  const hem = piece.points['L'] ?? (level === 'bust' ? piece.points['C'] : undefined)
   if (y === undefined || !hem || y > hem.y + HEM_SLACK) return undefined
   // A side turned by a correction leaves the level of the fold: the crossing is taken where it lies.
   const cut = line(point(-REACH, y), point(REACH, y))
@@ -84,7 +94,11 @@ function widthAt(piece: Piece, level: EaseLevel, body: Body): number | undefined
   const outer = Math.max(...x(edge(piece, 'side').path))
   const inner = Math.max(0, ...x(edge(piece, 'centre').path).filter((v) => v < outer / 2))
   if (!Number.isFinite(outer)) return undefined
-  const darts = piece.darts.reduce((sum, d) => sum + openAt(dartLegs(d), cut), 0)
+  const legs = [
+    ...piece.darts.map(dartLegs),
+    ...piece.edgeDarts.filter((d) => d.edge === 'waist').map(edgeDartLegs),
+  ]
+  const darts = legs.reduce((sum, l) => sum + openAt(l, cut), 0)
   return outer - inner - darts
 }
 const REACH = 3000

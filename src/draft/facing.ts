@@ -23,8 +23,11 @@ import { fixed, found, plus, type Amount } from '../units/amount.ts'
 import { mm, type Mm } from '../units/length.ts'
 import {
   edge,
+  footEdge,
+  isSkirt,
   overShoulder,
   PIECE_WORDS,
+  topEdge,
   type Edge,
   type FinishingId,
   type Piece,
@@ -136,7 +139,7 @@ export function slitFacing(slit: Mm): Finishing {
 
 /** From the folded edge of a buttoned front inward; as high as the neck, as low as the hem. */
 export function buttonFacing(front: Piece, choices: Choices): Finishing {
-  const [centre, neck, hem] = [edge(front, 'centre'), edge(front, 'neck'), edge(front, 'hem')]
+  const [centre, neck, hem] = [edge(front, 'centre'), topEdge(front), footEdge(front)]
   const width = buttonFacingWidth(neck.path, choices)
   const x = pathEnd(centre.path).x + width.mm
   const cut = line(point(x, -REACH), point(x, pathEnd(hem.path).y + REACH))
@@ -145,26 +148,31 @@ export function buttonFacing(front: Piece, choices: Choices): Finishing {
   const [top] = splitPath(neck.path, up.place)
   const low = point(x, pathEnd(hem.path).y)
   const edges: Edge[] = [
-    { name: 'neck', role: 'edge', path: top },
+    { name: neck.name, role: neck.role, path: top },
     { name: 'outer', role: 'edge', path: [line(pathEnd(top), low)] },
-    { name: 'hem', role: 'hem', path: [line(low, pathEnd(hem.path))] },
+    { name: hem.name, role: hem.role, path: [line(low, pathEnd(hem.path))] },
     { name: 'centre', role: 'edge', path: centre.path },
   ]
-  return made('buttonFacing', edges, 'Cut 2, one turned over', [
-    {
-      verb: 'trace',
-      of: 'front',
-      edges: ['centre', 'neck', 'hem'],
-      why: 'the facing takes the front edge as it lies now',
-    },
-    {
-      verb: 'parallel',
-      edge: 'outer',
-      to: 'centre',
-      by: width,
-      why: 'neatened before it is sewn on',
-    },
-  ])
+  return made(
+    isSkirt(front.id) ? 'skirtButtonFacing' : 'buttonFacing',
+    edges,
+    'Cut 2, one turned over',
+    [
+      {
+        verb: 'trace',
+        of: front.id,
+        edges: ['centre', neck.name, hem.name],
+        why: 'the facing takes the front edge as it lies now',
+      },
+      {
+        verb: 'parallel',
+        edge: 'outer',
+        to: 'centre',
+        by: width,
+        why: 'neatened before it is sewn on',
+      },
+    ],
+  )
 }
 
 /** As chosen, or as wide as the neck allows: it ends on the neck edge. */
@@ -177,7 +185,7 @@ function buttonFacingWidth(neck: Path, choices: Choices): Amount {
 const BESIDE_SHOULDER = 5
 
 /** Every segment moved inward, neighbours carried on until they meet. */
-function parallel(path: Path, by: number): Path {
+export function parallel(path: Path, by: number): Path {
   return path
     .map((s) => offsetPath([s], -by))
     .reduce((done, next) => {
@@ -198,7 +206,7 @@ const onward = (path: Path): Path => {
   return [...path, line(end, add(end, scale(endTangent(path), REACH)))]
 }
 /** The part of a path between the centre line and the overarm, carried on where it is short. */
-function cutBetween(
+export function cutBetween(
   path: Path,
   first: ReturnType<typeof line>,
   last: ReturnType<typeof line>,
@@ -230,7 +238,7 @@ function rectangle(
   return made(id, edges, cutting, [{ verb: 'rectangle', long, wide, why }])
 }
 
-function made(
+export function made(
   id: FinishingId,
   edges: readonly Edge[],
   cutting: string,

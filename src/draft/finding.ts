@@ -25,6 +25,10 @@ export const FINDING_WORDS = {
   sleeveWider:
     'The sleeve is {value} wider than {limit} of arm and room, so that its cap does not stand too high.',
   sleeveLonger: 'The sleeve is {value} long: it ends at least {limit} below the underarm.',
+  waistPair:
+    'Bodice and skirt differ by {value} at the waist seam; sewn together they may differ by {limit}.',
+  waistDarts: 'A dart of the skirt misses that of the bodice by {value} at the waist seam.',
+  hemNarrow: 'The hem is {value} round; to walk in it needs {limit}, or vents in the side seams.',
   sleevePair: 'The two sleeve seams differ by {value}; sewn together they may differ by {limit}.',
   acrossWide:
     'Half the width across is {value} and reaches past the underarm at {limit}. Tape across back and chest again.',

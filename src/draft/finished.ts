@@ -8,6 +8,7 @@ import type { EdgeName, Piece } from './piece.ts'
 const ORDER: readonly EdgeName[] = [
   'cap',
   'frontSeam',
+  'waist',
   'neck',
   'overarm',
   'shoulder',

@@ -7,6 +7,7 @@ import { finished } from './finished.ts'
 import type { Garment } from './garment.ts'
 import { BLOUSE } from './garments/blouse.ts'
 import { BLOCK, SLEEVELESS } from './garments/bodice.ts'
+import { DRESS } from './garments/dress.ts'
 import { SLEEVED } from './garments/sleeved.ts'
 import type { Sheet } from './sheet.ts'
 
@@ -15,6 +16,7 @@ export const GARMENTS: Readonly<Record<GarmentId, Garment>> = {
   block: BLOCK,
   sleeveless: SLEEVELESS,
   sleeve: SLEEVED,
+  dress: DRESS,
 }
 export const isGarmentId = (name: string): name is GarmentId => Object.hasOwn(GARMENTS, name)
 /** In the order she meets them. */

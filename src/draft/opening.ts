@@ -9,7 +9,7 @@ import { distance } from '../geometry/point.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { Choices } from './choices.ts'
 import type { OptionWord } from './options.ts'
-import { edge, type Piece } from './piece.ts'
+import { edge, sewnLength, type EdgeName, type Piece } from './piece.ts'
 
 /** Room over the head, mm. */
 export const HEAD_ROOM = mm(20)
@@ -61,13 +61,17 @@ export function through(back: Piece, front: Piece, body: Body): Through {
   }
 }
 
-/** The hem of a half piece, without what a dart leaves open there, mm. */
+/** The hem of a half piece, without what a dart leaves open there, mm; a skirt sewn on is wider than any waist. */
 const sewnHem = (piece: Piece): number =>
-  pathLength(edge(piece, 'hem').path) -
-  piece.darts.reduce((sum, d) => sum + (d.open ? distance(d.open.inner, d.open.outer) : 0), 0)
+  hasEdge(piece, 'waist')
+    ? Infinity
+    : pathLength(edge(piece, 'hem').path) -
+      piece.darts.reduce((sum, d) => sum + (d.open ? distance(d.open.inner, d.open.outer) : 0), 0)
+const hasEdge = (piece: Piece, name: EdgeName): boolean => piece.edges.some((e) => e.name === name)
 
 /** Width of a half piece at the waist with darts and centre seam sewn, mm. */
 export function sewnWaist(piece: Piece): number {
+  if (hasEdge(piece, 'waist')) return sewnLength(piece, 'waist')
   const [w, c1] = [piece.points['W'], piece.points['C1']]
   if (!w) throw new Error(`${piece.id}: no point W`)
   const darts = piece.darts.reduce((sum, d) => sum + distance(d.inner, d.outer), 0)
@@ -88,7 +92,8 @@ function innerWidths(piece: Piece): number {
 /** What she chose, and what neck and waist still need beside it; nothing at all for 'none'. */
 export function openings(back: Piece, front: Piece, body: Body, choices: Choices): Opening[] {
   const t = through(back, front, body)
-  const make = (kind: OpeningKind, added: boolean): Opening => placed(kind, back, front, t, added)
+  const make = (kind: OpeningKind, added: boolean): Opening =>
+    placed(kind, back, front, t, added, choices)
   if (choices.opening === 'none') return []
   const chosen = choices.opening === 'auto' ? [] : [make(choices.opening, false)]
   const ok = passes(t, chosen)
@@ -101,9 +106,20 @@ export function openings(back: Piece, front: Piece, body: Body, choices: Choices
 
 const neckAtCentre = (back: Piece): number => (back.points['A1'] ?? back.points['A'])?.y ?? 0
 
-function placed(kind: OpeningKind, back: Piece, front: Piece, t: Through, added: boolean): Opening {
+function placed(
+  kind: OpeningKind,
+  back: Piece,
+  front: Piece,
+  t: Through,
+  added: boolean,
+  choices: Choices,
+): Opening {
   const level = (piece: Piece, name: string): number => piece.points[name]?.y ?? 0
-  const [waist, hem] = [level(back, 'C'), level(back, 'L')]
+  const waist = level(back, 'C')
+  // A skirt that is sewn on carries the level of the hem on below its waist seam.
+  const below = (piece: Piece): number =>
+    piece.points['L']?.y ?? level(piece, 'C') + choices.lengthBelowWaist
+  const hem = below(back)
   const foot = Math.min(hem - ZIP_ABOVE_HEM, waist + ZIP_BELOW_WAIST)
   switch (kind) {
     case 'sideZip': {
@@ -122,7 +138,7 @@ function placed(kind: OpeningKind, back: Piece, front: Piece, t: Through, added:
         added,
       }
     case 'buttonedFront': {
-      const [top, low] = [level(front, 'F'), level(front, 'L')]
+      const [top, low] = [level(front, 'F'), below(front)]
       return { kind, piece: 'front', edge: 'centre', from: mm(top), to: mm(low), added }
     }
     case 'neckSlit': {

@@ -67,6 +67,24 @@ export const OPTIONS = {
       none: 'none yet',
     },
   }),
+  skirt: option({
+    label: 'skirt',
+    does: 'What is sewn to the bodice at the waist. A straight skirt wants vents to walk in.',
+    default: 'flared',
+    words: {
+      straight: 'straight, its darts meeting those of the bodice',
+      flared: 'flared from the hip, its darts meeting those of the bodice',
+      quarterCircle: 'a quarter of a circle',
+      halfCircle: 'half a circle',
+      fullCircle: 'a whole circle',
+    },
+  }),
+  waistFinish: option({
+    label: 'waist seam inside',
+    does: 'A facing covers the seam and holds the waist to its length.',
+    default: 'seam',
+    words: { seam: 'the seam alone', facing: 'shaped facing over the seam' },
+  }),
   neckFinish: option({
     label: 'neck finish',
     does: 'A bias strip turns any curve; a shaped facing lies flatter on crisp cloth.',
@@ -91,5 +109,7 @@ export const standardOptions = (): Options => ({
   shaping: OPTIONS.shaping.default,
   surplus: OPTIONS.surplus.default,
   opening: OPTIONS.opening.default,
+  skirt: OPTIONS.skirt.default,
+  waistFinish: OPTIONS.waistFinish.default,
   neckFinish: OPTIONS.neckFinish.default,
 })

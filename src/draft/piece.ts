@@ -15,7 +15,11 @@ export type FinishingId =
   | 'armholeStrip'
   | 'slitFacing'
   | 'buttonFacing'
-export type PieceId = HalfId | 'sleeve' | FinishingId
+  | 'skirtButtonFacing'
+  | 'backWaistFacing'
+  | 'frontWaistFacing'
+export type SkirtId = 'skirtBack' | 'skirtFront'
+export type PieceId = HalfId | 'sleeve' | SkirtId | FinishingId
 
 /** fold: on the fold of the cloth. seam: sewn to its partner. edge: finished by itself. hem: turned up. */
 export type EdgeRole = 'fold' | 'seam' | 'edge' | 'hem'
@@ -23,6 +27,8 @@ export type HalfEdgeName =
   'centre' | 'neck' | 'overarm' | 'shoulder' | 'sleeveEdge' | 'armhole' | 'side' | 'hem'
 export type EdgeName =
   | HalfEdgeName
+  /** Where bodice and skirt are sewn together. */
+  | 'waist'
   /** Of a sleeve: over the shoulder, and its seam under the arm on either side. */
   | 'cap'
   | 'frontSeam'
@@ -42,6 +48,7 @@ export const EDGE_WORDS: Readonly<Record<EdgeName, string>> = {
   armhole: 'armhole',
   side: 'side seam',
   hem: 'hem',
+  waist: 'waist seam',
   cap: 'sleeve cap',
   frontSeam: 'front sleeve seam',
   backSeam: 'back sleeve seam',
@@ -60,6 +67,11 @@ export const PIECE_WORDS: Readonly<Record<PieceId, string>> = {
   armholeStrip: 'bias strip of the armhole',
   slitFacing: 'facing of the slit',
   buttonFacing: 'front facing',
+  skirtBack: 'skirt back',
+  skirtFront: 'skirt front',
+  skirtButtonFacing: 'skirt front facing',
+  backWaistFacing: 'back waist facing',
+  frontWaistFacing: 'front waist facing',
 }
 
 export interface Edge {
@@ -84,7 +96,7 @@ export interface Dart {
 
 /** A dart whose mouth lies on an edge: legs from the tip to both ends of the mouth. */
 export interface EdgeDart {
-  readonly name: 'bustDart' | 'shoulderDart'
+  readonly name: 'bustDart' | 'shoulderDart' | 'waistDart' | 'waistDart2'
   readonly edge: EdgeName
   readonly tip: Point
   readonly upper: Point
@@ -101,7 +113,7 @@ export const DART_WORDS: Readonly<Record<AnyDart, string>> = {
 
 /** A line inside the outline that is sewn or marked: an opening, the centre of a buttoned front. */
 export interface InnerLine {
-  readonly name: 'zip' | 'slit' | 'buttons' | 'centreFront' | 'fold'
+  readonly name: 'zip' | 'slit' | 'buttons' | 'centreFront' | 'fold' | 'vent'
   readonly words: string
   readonly path: Path
 }
@@ -154,6 +166,13 @@ export const sewnLength = (piece: Piece, name: EdgeName): number =>
 export const overShoulder = (piece: Piece): Edge =>
   piece.edges.find((e) => e.name === 'overarm') ?? edge(piece, 'shoulder')
 
+/** The edge that closes a half at its top and at its foot: a skirt begins, a bodice ends at the waist. */
+export const topEdge = (piece: Piece): Edge =>
+  piece.edges.find((e) => e.name === 'neck') ?? edge(piece, 'waist')
+export const footEdge = (piece: Piece): Edge =>
+  piece.edges.find((e) => e.name === 'hem') ?? edge(piece, 'waist')
+
+export const isSkirt = (id: PieceId): id is SkirtId => id === 'skirtBack' || id === 'skirtFront'
 export const isHalf = (id: PieceId): id is HalfId => id === 'back' || id === 'front'
 
 export const withEdge = (piece: Piece, name: EdgeName, path: Path): Piece => ({

@@ -15,10 +15,12 @@ import { say, type Finding } from './finding.ts'
 import { passes, through } from './opening.ts'
 import {
   edge,
+  footEdge,
   isHalf,
   outline,
   overShoulder,
   sewnLength,
+  topEdge,
   type Dart,
   type EdgeName,
   type Piece,
@@ -38,7 +40,7 @@ export function pair(
   id: 'overarmPair' | 'shoulderPair' | 'sidePair',
 ): Finding[] {
   const gap = Math.abs(sewnLength(back, name) - sewnLength(front, name))
-  return gap > SEAM_EQUAL ? [say(id, 'stop', `front.${name}`, gap, SEAM_EQUAL)] : []
+  return gap > SEAM_EQUAL ? [say(id, 'stop', `${front.id}.${name}`, gap, SEAM_EQUAL)] : []
 }
 
 export function soundness(piece: Piece): Finding[] {
@@ -91,14 +93,15 @@ const edgeDartFindings = (piece: Piece): Finding[] =>
 function squareAtFold(piece: Piece): Finding[] {
   const centre = edge(piece, 'centre')
   if (centre.role !== 'fold') return []
-  const neck = edge(piece, 'neck').path
+  const neck = topEdge(piece).path
+  const foot = footEdge(piece)
   const straightNeck = neck[0]?.kind === 'line'
   return [
     ...(!straightNeck && Math.abs(startTangent(neck).y) > Math.sin(RUNS_ON)
-      ? [say('notSquare', 'stop', `${piece.id}.neck`)]
+      ? [say('notSquare', 'stop', `${piece.id}.${topEdge(piece).name}`)]
       : []),
-    ...(Math.abs(endTangent(edge(piece, 'hem').path).y) > Math.sin(RUNS_ON)
-      ? [say('notSquare', 'stop', `${piece.id}.hem`)]
+    ...(foot !== topEdge(piece) && Math.abs(endTangent(foot.path).y) > Math.sin(RUNS_ON)
+      ? [say('notSquare', 'stop', `${piece.id}.${foot.name}`)]
       : []),
   ]
 }

@@ -31,6 +31,8 @@ export function stepTitle(step: Act): string {
     case 'rectangle':
     case 'open':
       return '·'
+    case 'cutOff':
+      return step.at
     case 'wedge':
       return 'P'
   }
@@ -79,6 +81,8 @@ export function sentence(step: Act, units: UnitChoice): string {
       return `Rule a rectangle ${fine(step.long)} long (${inWords(step.long, units)}) and ${fine(step.wide)} wide: ${step.why}.`
     case 'open':
       return `Mark the ${step.words}, ${say(step.long)} long: ${step.why}.`
+    case 'cutOff':
+      return `Cut the piece off along the ${step.along}, from ${step.at} to the centre: ${step.why}.`
     case 'wedge':
       return (
         `Mark P on the ${EDGE_WORDS[step.edge]}, ${say(step.at)} from ${step.from} along the edge. Rule P to the ${step.pivot}. ` +

@@ -126,6 +126,12 @@ export type Act =
       readonly why: string
     }
   | {
+      readonly verb: 'cutOff'
+      readonly at: string
+      readonly along: string
+      readonly why: string
+    }
+  | {
       readonly verb: 'wedge'
       readonly from: string
       readonly at: Amount

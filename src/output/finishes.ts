@@ -25,6 +25,7 @@ export const MUSLIN_FINISHES = finishesWith({
   armhole: 'muslinEdge',
   cap: 'muslinEdge',
   hem: 'muslinHem',
+  waist: 'muslinSeam',
 })
 /** For a light woven cloth. */
 export const CLOTH_FINISHES = finishesWith({
@@ -39,6 +40,7 @@ export const CLOTH_FINISHES = finishesWith({
   cap: 'armholeSeam',
   sleeveEdge: 'rolledEdge',
   hem: 'doubleFoldHem',
+  waist: 'plainSeam',
 })
 
 /**

@@ -3,7 +3,7 @@
  * front, double on the back (common practice; a public sewing course says the same). They sit
  * in the middle third of the seam but not in its middle, so a piece laid end for end shows.
  */
-import type { Edge, EdgeName, Piece, PieceId } from '../draft/piece.ts'
+import { isSkirt, type Edge, type EdgeName, type Piece, type PieceId } from '../draft/piece.ts'
 import { pathLength } from '../geometry/length.ts'
 import {
   lengthTo,
@@ -59,12 +59,12 @@ export const isHalf = (piece: Pick<Piece, 'id'>): boolean =>
   piece.id === 'back' || piece.id === 'front'
 
 /**
- * Notches of a body piece or a sleeve; a facing has none. Seams run from the neck or underarm, but
+ * Notches of a body piece, a skirt half or a sleeve; a facing has none. Seams run from the neck or underarm, but
  * the centre and the back seam of a sleeve up to it. Armhole and cap are matched at the points
  * their construction gives; the middle of the cap meets the shoulder.
  */
 export function notches(piece: Piece, allowance: (edge: Edge) => number): Notch[] {
-  if (!isHalf(piece) && piece.id !== 'sleeve') return []
+  if (!isHalf(piece) && !isSkirt(piece.id) && piece.id !== 'sleeve') return []
   const seams = NOTCHED.flatMap((name) =>
     piece.edges.filter((e) => e.name === name && e.role === 'seam'),
   )
@@ -72,7 +72,7 @@ export function notches(piece: Piece, allowance: (edge: Edge) => number): Notch[
     ...seams.flatMap((seam) => {
       const along = pathLength(seam.path)
       const middle = along * (UPWARD.includes(seam.name) ? 1 - NOTCH_AT : NOTCH_AT)
-      const twice = piece.id === 'back'
+      const twice = piece.id === 'back' || piece.id === 'skirtBack'
       return beside(twice).map((by) => notchAt(seam.name, seam.path, middle + by, allowance(seam)))
     }),
     ...MATCHED.flatMap(({ id, edge, point, twice }) => {

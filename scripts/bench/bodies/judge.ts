@@ -55,13 +55,19 @@ const HEAD_ROOM = 20
 export function judge(draft: Draft, body: Numbers): Verdict {
   const [back, front] = [shapeOf(pieceOf(draft, 'back')), shapeOf(pieceOf(draft, 'front'))]
   return {
-    unsound: [...draft.pieces.flatMap(soundness), ...seams(back, front), ...sleeveSeams(draft)],
+    unsound: [
+      ...draft.pieces.flatMap(soundness),
+      ...seams(back, front),
+      ...sleeveSeams(draft),
+      ...skirtSeams(draft),
+    ],
     unwearable: [
       ...underarm(back, front, body, draft.choices),
       ...armhole(draft, body),
       ...darts('back', back),
       ...darts('front', front),
       ...ease(back, front, body, draft.choices),
+      ...skirtEase(draft, body),
       ...gettingIn(draft, back, front, body),
       ...frontNeck(front, body),
       ...draft.findings.flatMap((f) => (f.severity === 'stop' ? [`stop: ${f.id}`] : [])),
@@ -112,6 +118,45 @@ function sleeveSeams(draft: Draft): string[] {
     ...when(!(Math.abs(long('frontSeam') - long('backSeam')) <= SLEEVE_SEAMS), 'sleeve seams'),
     ...when(!(eased >= -SEAM), 'cap is shorter than the armhole'),
   ]
+}
+
+const SKIRT = { back: 'skirtBack', front: 'skirtFront' } as const
+const skirtOf = (draft: Draft, half: HalfId): Piece | undefined =>
+  draft.pieces.find(({ id }) => id === SKIRT[half])
+
+/** Bodice and skirt along the waist, what the bias gives counted in, and the sides of the skirt. */
+function skirtSeams(draft: Draft): string[] {
+  const [back, front] = [skirtOf(draft, 'back'), skirtOf(draft, 'front')]
+  if (!back || !front) return []
+  const circle = draft.choices.skirt.endsWith('Circle')
+  const give = circle ? draft.choices.biasGive : 0
+  const off = (['back', 'front'] as const).map((half) => {
+    const [above, below] = [pieceOf(draft, half), half === 'back' ? back : front]
+    return Math.abs(sewnLength(above, 'waist') - sewnLength(below, 'waist') - give)
+  })
+  const side = Math.abs(sewnLength(back, 'side') - sewnLength(front, 'side'))
+  return [
+    ...when(!(Math.max(...off) <= SEAM), 'waist seams are unequal'),
+    ...when(!(side <= SEAM), 'skirt side seams are unequal'),
+  ]
+}
+
+/** Round the hip, darts ended above it; a circle is wide enough by its cut or is said to be not. */
+function skirtEase(draft: Draft, body: Numbers): string[] {
+  const [back, front] = [skirtOf(draft, 'back'), skirtOf(draft, 'front')]
+  if (!back || !front) return []
+  const below = numberOf(body, 'waistToHip')
+  if (below >= Math.min(namedPoint(back, 'L').y, namedPoint(front, 'L').y)) return []
+  const need = numberOf(body, 'hipGirth') + 4 * draft.choices.easeHip - EASE_SLACK
+  const angle = (piece: Piece): number => {
+    const [o, w] = [namedPoint(piece, 'O'), namedPoint(piece, 'W')]
+    return Math.atan2(w.x - o.x, w.y - o.y)
+  }
+  const width = (piece: Piece): number =>
+    piece.points['O'] && piece.edgeDarts.length === 0
+      ? angle(piece) * (below - namedPoint(piece, 'O').y)
+      : sewnWidth(shapeOf(piece), below)
+  return when(!(2 * (width(back) + width(front)) >= need), 'ease at the hip of the skirt')
 }
 
 /** Room for the arm in what is set in or left without a sleeve. */
@@ -178,12 +223,17 @@ function ease(back: Shape, front: Shape, body: Numbers, choices: Choices): strin
   return [
     ...(besideSleeve ? [] : check('bust', 'bustGirth', choices.easeBust, (s) => down(s, 'D'))),
     ...check('waist', 'waistGirth', choices.easeWaist, (s) => down(s, 'C')),
-    ...check('high hip', 'highHipGirth', choices.easeHighHip, (s) => down(s, 'C') + highHip),
-    ...check('hip', 'hipGirth', choices.easeHip, (s) => down(s, 'H')),
+    ...(has(back.piece, 'waist')
+      ? []
+      : [
+          ...check('high hip', 'highHipGirth', choices.easeHighHip, (s) => down(s, 'C') + highHip),
+          ...check('hip', 'hipGirth', choices.easeHip, (s) => down(s, 'H')),
+        ]),
   ]
 }
+/** The foot of a half; a bodice ends at its waist and is measured along it. */
 const hemTop = ({ piece }: Shape): number =>
-  Math.min(...flatten(edge(piece, 'hem').path).map(({ y }) => y))
+  has(piece, 'hem') ? Math.min(...flatten(edge(piece, 'hem').path).map(({ y }) => y)) : Infinity
 
 /** An opening lets the waist pass where it lies across it, and the neck by both its edges. */
 function gettingIn(draft: Draft, back: Shape, front: Shape, body: Numbers): string[] {
@@ -203,12 +253,16 @@ function gettingIn(draft: Draft, back: Shape, front: Shape, body: Numbers): stri
 }
 /** Sewn width of the whole garment at a level. */
 const round = (back: Shape, front: Shape, level: LevelOf): number =>
-  2 * [back, front].reduce((sum, s) => sum + sewnWidth(s, level(s)), 0)
+  2 *
+  [back, front].reduce((sum, s) => {
+    const ends = has(s.piece, 'waist') && Math.abs(level(s) - down(s, 'C')) < EASE_SLACK
+    return sum + (ends ? sewnLength(s.piece, 'waist') : sewnWidth(s, level(s)))
+  }, 0)
 
 function beside(draft: Draft, back: Shape, front: Shape, body: Numbers): string[] {
   const waist = numberOf(body, 'waistGirth') + 4 * draft.choices.easeWaist
   const loose = round(back, front, (s) => down(s, 'C')) - waist
-  const hem = round(back, front, (s) => hemTop(s) - EASE_SLACK)
+  const hem = has(back.piece, 'hem') ? round(back, front, (s) => hemTop(s) - EASE_SLACK) : Infinity
   const closed = draft.openings.every(({ to }) => to < hemTop(back))
   return [
     ...draft.openings.map(({ kind }) => `opening: ${kind}`),

@@ -113,18 +113,18 @@ function runsOn(
   const angle = angleToOverarm(sideNeckPoint, overarmEnd, from)
   const kept = Math.min(OFF_SQUARE.most, Math.max(OFF_SQUARE.least, angle))
   if (kept === angle) return { path: [line(from, sideNeckPoint)], angle }
-  const long = distance(from, sideNeckPoint)
-  const bent = Math.min(BENT.most, long * BENT.share)
-  const straight = between(from, sideNeckPoint, 1 - bent / long)
-  const along = unit(subtract(sideNeckPoint, from))
+  const bent = Math.min(BENT.most, distance(from, sideNeckPoint) * BENT.share) / 2
   const inwards = rotate(unit(subtract(overarmEnd, sideNeckPoint)), point(0, 0), kept)
+  // The line runs to a knee on the end direction and is rounded there, so it bends one way only.
+  const knee = add(sideNeckPoint, scale(inwards, bent))
+  const straight = add(knee, scale(unit(subtract(from, knee)), bent))
   return {
     path: [
       line(from, straight),
       cubic(
         straight,
-        add(straight, scale(along, bent / 3)),
-        add(sideNeckPoint, scale(inwards, bent / 3)),
+        between(straight, knee, 2 / 3),
+        between(sideNeckPoint, knee, 2 / 3),
         sideNeckPoint,
       ),
     ],

@@ -6,6 +6,7 @@
 import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
 import { pathLength } from '../../geometry/length.ts'
 import type { Choices } from '../choices.ts'
+import { deepestOf } from './armhole-rule.ts'
 import { drawBodice, loweredArmhole } from './bodice.ts'
 import { solveCap, type Cap } from './sleeve-cap.ts'
 
@@ -15,10 +16,8 @@ export const CAP_HEIGHT = { least: 75, most: 170 } as const
 export const MORE_EASE = { step: 5, most: 40 } as const
 /** The sleeve is widened by whole steps, mm. Judgement. */
 const WIDER = { step: 5, most: 80 } as const
-/** The underarm goes deeper by whole steps, and no farther below the armpit than this, mm. */
-const DEEPER = { step: 5, most: 60, belowArmpit: 60 } as const
-/** A side seam keeps this much between underarm and waist, mm. */
-const SIDE_LEFT = 25
+/** The underarm goes deeper by whole steps, mm. */
+const DEEPER = { step: 5 } as const
 
 export interface Sides {
   readonly front: number
@@ -76,13 +75,9 @@ export function deeperFor(body: Body, choices: Choices): number {
   if (!knows(body, 'upperArmGirth')) return 0
   const width = lengthOf(body, 'upperArmGirth') + choices.armRoom
   const { back, front } = drawBodice(body, choices)
-  const side = back.at('W').y - back.at('U').y
-  const below = knows(body, 'napeToArmpitLevel')
-    ? back.at('E').y - lengthOf(body, 'napeToArmpitLevel')
-    : choices.underarmDrop
-  const most = Math.min(DEEPER.most, DEEPER.belowArmpit - below, side - SIDE_LEFT)
+  const most = deepestOf(back, body, choices)
   let [chosen, highest] = [0, 0]
-  for (let deeper = 0; deeper <= Math.max(0, most); deeper += DEEPER.step) {
+  for (let deeper = 0; deeper <= most; deeper += DEEPER.step) {
     const sides = {
       front: pathLength(loweredArmhole(front, deeper)),
       back: pathLength(loweredArmhole(back, deeper)),

@@ -35,6 +35,7 @@ export const BLOUSE: Garment = {
     'backDartTip',
     'frontDartLow',
     'backDartLow',
+    'ventLength',
     'facingWidth',
     'stripWidth',
     'buttonOverlap',

@@ -2,7 +2,9 @@
 import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
 import { pathLength } from '../../geometry/length.ts'
 import { mm } from '../../units/length.ts'
-import { BODICE_NEEDS, BODICE_USES, drawBodice } from '../blocks/bodice.ts'
+import { ARMHOLE_ROOM, drawRoomyBodice } from '../blocks/armhole-rule.ts'
+import { bodiceFrame } from '../blocks/bodice-frame.ts'
+import { BODICE_NEEDS, BODICE_USES } from '../blocks/bodice.ts'
 import type { ChoiceId, Choices } from '../choices.ts'
 import { completed, opened } from '../completed.ts'
 import { pieceOf, type Draft } from '../draft.ts'
@@ -32,10 +34,11 @@ const CHOICES: readonly ChoiceId[] = [
   'backDartTip',
   'frontDartLow',
   'backDartLow',
+  'ventLength',
 ]
 
 const draw = (body: Body, choices: Choices): readonly DrawnPiece[] => {
-  const { back, front } = drawBodice(body, choices)
+  const { back, front } = drawRoomyBodice(body, choices)
   return bodiceHalves(back, front)
 }
 export const bodiceHalves = (back: Sheet, front: Sheet): readonly DrawnPiece[] => [
@@ -43,7 +46,8 @@ export const bodiceHalves = (back: Sheet, front: Sheet): readonly DrawnPiece[] =
   { sheet: front, words: 'Front, half', cutting: 'Cut 1 on the fold' },
 ]
 
-export function bodiceProof(d: Draft): readonly Finding[] {
+/** @param room what the arm is given in this armhole or in the sleeve set into it, mm */
+export function bodiceProof(d: Draft, room: number = ARMHOLE_ROOM): readonly Finding[] {
   const [back, front] = [pieceOf(d, 'back'), pieceOf(d, 'front')]
   return [
     ...[back, front].flatMap(soundness),
@@ -53,18 +57,25 @@ export function bodiceProof(d: Draft): readonly Finding[] {
     ...armholeJoin(back, front),
     ...gettingIn(back, front, d),
     ...armhole(back, front, d),
+    ...deeper(back, d, room),
     ...across(back, front, d),
   ]
 }
 
-/** Tight sleeveless armholes still clear the arm: an armhole measures a quarter more than the arm. From memory. */
-const ARMHOLE_TO_ARM = 1.25
+/** The rule could not lower the underarm far enough. */
 function armhole(back: Piece, front: Piece, { body }: Draft): Finding[] {
   const round = pathLength(edge(back, 'armhole').path) + pathLength(edge(front, 'armhole').path)
   if (!knows(body, 'upperArmGirth'))
     return [say('upperArmUnknown', 'muslin', 'front.armhole', round)]
-  const need = lengthOf(body, 'upperArmGirth') * ARMHOLE_TO_ARM
+  const need = lengthOf(body, 'upperArmGirth') + ARMHOLE_ROOM
   return round < need ? [say('armholeSmall', 'note', 'front.armhole', round, need)] : []
+}
+
+function deeper(back: Piece, { body, choices }: Draft, room: number): Finding[] {
+  const by = namedPoint(back, 'E').y - bodiceFrame(body, choices).scye.mm
+  return by > 1e-6 && knows(body, 'upperArmGirth')
+    ? [say('underarmDeeper', 'note', 'back.armhole', by, lengthOf(body, 'upperArmGirth') + room)]
+    : []
 }
 
 function across(back: Piece, front: Piece, { body }: Draft): Finding[] {

@@ -6,7 +6,6 @@ import { project } from '../../geometry/project.ts'
 import { selfIntersections } from '../../geometry/self-intersection.ts'
 import { mm } from '../../units/length.ts'
 import { BODICE_NEEDS, BODICE_USES, drawBodice } from '../blocks/bodice.ts'
-import { bodiceFrame } from '../blocks/bodice-frame.ts'
 import { deeperFor, fittedCap } from '../blocks/cap-rule.ts'
 import { BELOW_UNDERARM, drawSleeve, type Armholes } from '../blocks/sleeve.ts'
 import type { Choices } from '../choices.ts'
@@ -81,16 +80,13 @@ function sleeveProof(d: Draft): readonly Finding[] {
   const ease = long('cap') - back - front
   const wanted = cap?.ease ?? d.choices.capEase
   const seams = Math.abs(long('frontSeam') - long('backSeam'))
-  const chosen = bodiceFrame(d.body, d.choices).scye.mm
-  const deeper = namedPoint(pieceOf(d, 'back'), 'E').y - chosen
   const hem = namedPoint(sleeve, 'C').y
   return [
-    ...bodiceProof(d),
+    ...bodiceProof(d, d.choices.armRoom),
     ...(wanted > d.choices.capEase
       ? [say('capGathered', 'note', 'sleeve.cap', wanted, d.choices.capEase)]
       : []),
     ...(cap && cap.wider > 0 ? [say('sleeveWider', 'note', 'sleeve.cap', cap.wider, arm)] : []),
-    ...(deeper > 1e-6 ? [say('underarmDeeper', 'note', 'back.armhole', deeper, arm)] : []),
     ...(hem > d.choices.sleeveLength
       ? [say('sleeveLonger', 'note', 'sleeve.hem', hem, BELOW_UNDERARM)]
       : []),

@@ -107,6 +107,7 @@ export function lettersOf(step: Step): readonly string[] {
   switch (step.verb) {
     case 'start':
     case 'dart':
+    case 'cutOff':
       return [step.at]
     case 'measure':
     case 'spot':
