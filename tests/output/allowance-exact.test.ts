@@ -74,7 +74,13 @@ function errors(piece: Piece, allowances: Allowances, hemDepth?: Mm): Errors {
 }
 function mouthSpots(piece: Piece, name: string): Spot[] {
   return [
-    ...piece.edgeDarts.filter((d) => d.edge === name).flatMap((d) => [d.upper, d.lower]),
+    ...piece.edgeDarts
+      .filter((d) => d.edge === name)
+      .flatMap((d) => [
+        d.upper,
+        { x: (d.upper.x + d.lower.x) / 2, y: (d.upper.y + d.lower.y) / 2 },
+        d.lower,
+      ]),
     ...(name === 'hem'
       ? piece.darts.flatMap((d) => (d.open ? [d.open.inner, d.open.outer] : []))
       : []),

@@ -1,13 +1,16 @@
 /** The choices in the order she meets them on the body, which of them matter now, and their knobs. */
 import { knows } from '../../measurements/confirmed.ts'
+import { isCircle } from '../../draft/blocks/circle-skirt.ts'
 import { CHOICES, type ChoiceId, type Choices } from '../../draft/choices.ts'
 import { pieceOf, type Draft } from '../../draft/draft.ts'
 import { GARMENTS, standardFor } from '../../draft/garments.ts'
 import type { OptionId } from '../../draft/options.ts'
+import { isSkirt, type PieceId } from '../../draft/piece.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import { waistWays } from './waist-ways.ts'
 
-export type GroupId = 'ease' | 'neck' | 'arm' | 'length' | 'waist' | 'opening' | 'construction'
+export type GroupId =
+  'ease' | 'neck' | 'arm' | 'length' | 'skirt' | 'waist' | 'opening' | 'construction'
 export interface ChoiceGroup {
   readonly id: GroupId
   readonly words: string
@@ -46,7 +49,18 @@ export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
       'sleeveHem',
     ],
   },
-  { id: 'length', words: 'Length', options: [], ids: ['lengthAdded', 'lengthBelowWaist'] },
+  {
+    id: 'length',
+    words: 'Length',
+    options: [],
+    ids: ['lengthAdded', 'lengthBelowWaist', 'ventLength'],
+  },
+  {
+    id: 'skirt',
+    words: 'Skirt',
+    options: ['skirt', 'waistFinish'],
+    ids: ['skirtFlare', 'biasGive'],
+  },
   {
     id: 'waist',
     words: 'Waist and darts',
@@ -79,6 +93,12 @@ export const matters = (draft: Draft, id: ChoiceId): boolean =>
 
 function moves(draft: Draft, id: ChoiceId): boolean {
   const { body, choices } = draft
+  const skirted = draft.garment === 'dress'
+  const circle = skirted && isCircle(choices.skirt)
+  const darted = (id: PieceId): boolean =>
+    draft.pieces.some(
+      (p) => p.id === id && (p.darts.length > 0 || (isSkirt(id) && p.edgeDarts.length > 0)),
+    )
   const buttoned = draft.openings.some(({ kind }) => kind === 'buttonedFront')
   switch (id) {
     case 'easeHighHip':
@@ -88,19 +108,27 @@ function moves(draft: Draft, id: ChoiceId): boolean {
     case 'stripWidth':
       return choices.neckFinish === 'biasStrip'
     case 'facingWidth':
-      return choices.neckFinish === 'facing' || buttoned
+      return (
+        choices.neckFinish === 'facing' || buttoned || (skirted && choices.waistFinish === 'facing')
+      )
     case 'buttonOverlap':
       return buttoned
     case 'sideIntake':
-      return choices.shaping === 'darts'
+      return choices.shaping === 'darts' || (skirted && !circle)
+    case 'skirtFlare':
+      return choices.skirt === 'flared'
+    case 'biasGive':
+      return circle
     case 'centreBackMost':
       return waistWays(draft).length > 0
     case 'frontDartTip':
-    case 'frontDartLow':
-      return pieceOf(draft, 'front').darts.length > 0
+      return darted('front') || pieceOf(draft, 'front').edgeDarts.length > 0
     case 'backDartTip':
+      return darted('back') || pieceOf(draft, 'back').edgeDarts.some((d) => d.edge === 'waist')
+    case 'frontDartLow':
+      return darted('front') || darted('skirtFront')
     case 'backDartLow':
-      return pieceOf(draft, 'back').darts.length > 0
+      return darted('back') || darted('skirtBack')
     default:
       return true
   }
