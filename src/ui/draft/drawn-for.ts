@@ -2,6 +2,7 @@
  * What the Draft and Cut pages have to show for a garment, with the two cases the session does
  * not know: a garment that is not there, and numbers whose lines do not meet.
  */
+import { CannotDraw, type Undrawable } from '../../draft/cannot-draw.ts'
 import { GARMENTS } from '../../draft/garments.ts'
 import type { Drawn, Session } from '../session.svelte.ts'
 
@@ -11,7 +12,7 @@ export type Shown =
       /** How many numbers the garment needs in all. */
       readonly needed: number
     })
-  | { readonly standing: 'undrawable' }
+  | { readonly standing: 'undrawable'; readonly why: Undrawable | undefined }
   | { readonly standing: 'absent' }
 
 export function drawnFor(session: Pick<Session, 'drawn' | 'garment'>, garmentId: string): Shown {
@@ -20,9 +21,9 @@ export function drawnFor(session: Pick<Session, 'drawn' | 'garment'>, garmentId:
   let drawn: Drawn | undefined
   try {
     drawn = session.drawn(garmentId)
-  } catch {
-    // The construction throws where lines it needs do not meet; a blank page would say nothing.
-    return { standing: 'undrawable' }
+  } catch (error) {
+    // A blank page would say nothing, not even of our own mistakes.
+    return { standing: 'undrawable', why: error instanceof CannotDraw ? error.why : undefined }
   }
   if (!drawn) return { standing: 'absent' }
   return drawn.standing === 'missing'

@@ -31,6 +31,10 @@ export function groupFact(draft: Draft, group: GroupId, units: UnitChoice): stri
       return hasOverarm(draft) ? `overarm ${formatLength(overarmFacts(draft).length, units)}` : ''
     case 'length':
       return `${formatLength(choices.lengthBelowWaist, units)} below the waist`
+    case 'skirt':
+      return GARMENTS[draft.garment].options.includes('skirt')
+        ? OPTIONS.skirt.words[choices.skirt]
+        : ''
     case 'waist':
       return dartsWords(draft)
     case 'opening':
