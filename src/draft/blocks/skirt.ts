@@ -86,7 +86,7 @@ export function drawSkirt(
   )
   s.measure('L', 'C', 'down', choice(choices, 'lengthBelowWaist'), 'the hem at the centre')
   waistWithDarts(s, half, choices, plan, fromBodice)
-  sideAndHem(s, body, choices, plans, half)
+  sideAndHem(s, body, choices, plans)
   s.join('L', 'C', 'centre', 'fold', 'cut on the fold')
   return s
 }
@@ -135,7 +135,6 @@ function sideAndHem(
   body: Body,
   choices: Choices,
   plans: Readonly<Record<HalfId, SkirtHalf>>,
-  half: HalfId,
 ): void {
   const [w, x, l] = [s.at('W'), s.at('X'), s.at('L')]
   const below = l.y - x.y
