@@ -15,6 +15,7 @@ import { area } from '../../src/geometry/area.ts'
 import { checkJoined, endTangent, startTangent } from '../../src/geometry/path.ts'
 import { distance } from '../../src/geometry/point.ts'
 import { selfIntersections } from '../../src/geometry/self-intersection.ts'
+import { mm } from '../../src/units/length.ts'
 import { body, bodyOf, INVENTED_BODIES } from '../bodies.ts'
 
 /** Only bust, waist, hip and lengths: neck, shoulder, widths and depths are left to the rule. */
@@ -197,3 +198,15 @@ describe.each(['block', 'sleeveless', 'sleeve'] as const)(
     })
   },
 )
+
+test('length taken out between bust and waist moves the waist and leaves the neck where it is', () => {
+  // A level tuck above the waist shortens what lies under it: textbook practice.
+  const choices = standardFor('block')
+  const [whole, short] = [0, -20].map((by) =>
+    draft('block', body(), { ...choices, lengthAdded: mm(by) }),
+  )
+  if (!whole || !short) throw new Error('no draft')
+  for (const name of ['F', 'S', 'P', 'U', 'D'])
+    expect(distance(at(whole, 'front', name), at(short, 'front', name)), name).toBeLessThan(1e-9)
+  expect(at(short, 'front', 'C').y - at(whole, 'front', 'C').y).toBeCloseTo(-20, 9)
+})

@@ -9,7 +9,7 @@ import type { MeasurementId } from '../../measurements/catalogue.ts'
 import { add, point, rotate, scale, subtract, unit, type Point } from '../../geometry/point.ts'
 import { cubic } from '../../geometry/segment.ts'
 import type { Path } from '../../geometry/path.ts'
-import { found, over, plus, type Amount } from '../../units/amount.ts'
+import { found, over, plus, restingOn, type Amount } from '../../units/amount.ts'
 import { mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
 import { guidesOn, neckCurve } from '../curves.ts'
@@ -87,7 +87,7 @@ function drawHalf(
   )
   levels(s, body, choices, n, half, { deeper: mm(0), depth: frame.scye })
   sideNeck(s, half, frame, n)
-  if (half === 'front') frontNeckPoint(s, body, frame)
+  if (half === 'front') frontNeckPoint(s, body, choices, frame)
   shoulder(s, half, choices, frame)
   neck(s, half)
   armhole(s, half, half === 'back' ? frame.acrossBack : frame.acrossChest)
@@ -112,10 +112,20 @@ function sideNeck(s: Sheet, half: HalfId, frame: BodiceFrame, n: TorsoNumbers): 
   s.measure('S', 'N', rise.mm < 0 ? 'down' : 'up', size, 'the side-neck point')
 }
 
-/** F: by the taped front neck to waist up from the waist, else by the depth under the side neck. */
-function frontNeckPoint(s: Sheet, body: Body, frame: BodiceFrame): void {
+/**
+ * F: by the taped front neck to waist up from the waist, else by the depth under the side neck.
+ * What is added between bust and waist moves the waist, not the neck.
+ */
+function frontNeckPoint(s: Sheet, body: Body, choices: Choices, frame: BodiceFrame): void {
   const why = 'the neck edge at the centre front'
-  if (!frame.neckDepth) return s.measure('F', 'C', 'up', measured(body, 'frontNeckToWaist'), why)
+  if (!frame.neckDepth) {
+    const taped = measured(body, 'frontNeckToWaist')
+    const up =
+      choices.lengthAdded === 0
+        ? restingOn(taped, ['lengthAdded'])
+        : plus(taped, choice(choices, 'lengthAdded'))
+    return s.measure('F', 'C', 'up', up, why)
+  }
   s.measure('B', 'S', 'left', s.across('A', 'N'), 'the level of the side neck at the centre')
   s.measure('F', 'B', 'down', frame.neckDepth, why)
 }
