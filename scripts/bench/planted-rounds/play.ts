@@ -13,9 +13,7 @@ import {
   type LengthName,
   type Lengths,
 } from '../planted/lengths.ts'
-import { draftOf, halvesOf, worn } from '../planted/muslin.ts'
-import { shoulderOf } from '../planted/needed.ts'
-import { sewn } from '../planted/sewn.ts'
+import { halvesOf, wearer, worn } from '../planted/muslin.ts'
 import type { Sign } from '../planted/sign.ts'
 import { signs, type Worn } from '../planted/signs.ts'
 import { tell, tellNothing, type Scatter, type Telling, type Told } from '../planted/telling.ts'
@@ -52,10 +50,9 @@ export function play<State>(
 ): Played {
   const first: Telling = roundabout ? 'roundabout' : of.misled ? 'misled' : 'plain'
   const chance = normal(of.seed)
-  const right = sewn(halvesOf(draftOf(of.body, of.garment, of.intent)), shoulderOf(of.body))
-  const wear = (state: State): Worn =>
-    worn(halvesOf(engine.draft(state)), of.body, of.garment, of.intent)
-  const errors = (w: Worn) => misfit(w.sewn, right)
+  const own = wearer(of.body, of.garment, of.intent)
+  const wear = (state: State): Worn => worn(halvesOf(engine.draft(state)), own)
+  const errors = (w: Worn) => misfit(w.sewn, own.right)
   let state = engine.begin(of.garment, of.wrong, of.drafted)
   let now = wear(state)
   const start = errors(now)
@@ -133,8 +130,8 @@ function answererOf(of: Case, seen: readonly Sign[], round: number, chance: Chan
 /** The tolerance holds nine readings in ten, and a mean of two strays by the root of two less. */
 const TAPE_SPREAD = 1.645 * Math.SQRT2
 
-/** Lengths that are parts of another, or follow it by the construction, are not counted twice. */
-const PARTS: readonly LengthName[] = ['bustFront', 'bustBack', 'sideLength']
+/** Parts of another length; and the bust dart, which is a place for shape and no fit by itself. */
+const PARTS: readonly LengthName[] = ['bustFront', 'bustBack', 'sideLength', 'bustDart']
 
 function worstElsewhere(
   counted: LengthName,

@@ -88,3 +88,14 @@ export function byKind(played: readonly Played[]): Map<string, Played[]> {
   for (const p of played) kinds.set(p.of.kind.id, [...(kinds.get(p.of.kind.id) ?? []), p])
   return kinds
 }
+
+/** Left alone where it should be righted, worse, spoiled elsewhere, or edited without a fault. */
+export function wentWrong(p: Played): boolean {
+  const last = p.rounds[p.rounds.length - 1]
+  if (p.of.nothing) return p.rounds.some(({ edits }) => edits.length > 0)
+  return (
+    leftIn(p, p.rounds.length - 1) > p.before / 3 ||
+    worseBy(p) > PENCIL ||
+    (last?.elsewhere?.worse ?? 0) > SEEN_ELSEWHERE
+  )
+}

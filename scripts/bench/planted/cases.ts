@@ -13,7 +13,7 @@ import { NOTHINGS, type Nothing } from './beside.ts'
 import { candidates } from './bodies.ts'
 import { intentOf, type Kind } from './kinds.ts'
 import { lengthOf } from './lengths.ts'
-import { draftOf, halvesOf, worn } from './muslin.ts'
+import { draftOf, halvesOf, wearer, worn } from './muslin.ts'
 import { signs } from './signs.ts'
 
 export interface Case {
@@ -105,9 +105,10 @@ const FITS_WITHIN = 3
 function suits(body: Numbers, kind: Kind, garment: GarmentId): boolean {
   const { intent, wrong, drafted } = caseOf(kind, garment, body, NO_DRAW)
   try {
-    const right = worn(halvesOf(draftOf(body, garment, intent)), body, garment, intent)
+    const own = wearer(body, garment, intent)
+    const right = worn(halvesOf(draftOf(body, garment, intent)), own)
     if (Object.values(right.misfit).some((off) => Math.abs(off) > FITS_WITHIN)) return false
-    const planted = worn(halvesOf(draftOf(wrong, garment, drafted)), body, garment, intent)
+    const planted = worn(halvesOf(draftOf(wrong, garment, drafted)), own)
     const error = Math.abs(lengthOf(planted.misfit, kind.counted))
     return error >= kind.size * LEAST_SHARE && signs(planted)[0]?.id === kind.shows
   } catch {

@@ -18,6 +18,7 @@ export const LENGTHS = {
   acrossChest: 'across the chest, half way down the armhole',
   shoulder: 'shoulder seam, its dart sewn',
   shoulderDrop: 'how far the shoulder seam falls over the length of the body’s shoulder',
+  armholeFront: 'front armhole along its curve',
   underarm: 'level of the nape down to the underarm',
   frontNeck: 'side neck down to the level of the front neck edge',
   neckWidth: 'side neck to side neck',

@@ -6,7 +6,7 @@ import type { MeasurementId } from '../../../src/measurements/catalogue.ts'
 import type { Confirmed } from '../../../src/measurements/confirmed.ts'
 import { taped, type Numbers } from '../bodies/numbers.ts'
 import { gape } from './gape.ts'
-import { misfit } from './lengths.ts'
+import { misfit, type Lengths } from './lengths.ts'
 import { needed, shoulderOf } from './needed.ts'
 import { sewn, type Halves } from './sewn.ts'
 import type { Worn } from './signs.ts'
@@ -31,16 +31,34 @@ export const halvesOf = (d: Draft): Halves => ({
   front: pieceOf(d, 'front'),
 })
 
-/** @param intent what the garment is meant to be, whatever the draft was made with */
-export function worn(halves: Halves, body: Numbers, garment: GarmentId, intent: Choices): Worn {
+/** A body, what the garment is meant to be on it, and how its piece from the true numbers measures. */
+export interface Wearer {
+  readonly body: Numbers
+  readonly garment: GarmentId
+  readonly intent: Choices
+  readonly right: Lengths
+}
+export const wearer = (body: Numbers, garment: GarmentId, intent: Choices): Wearer => ({
+  body,
+  garment,
+  intent,
+  right: sewn(halvesOf(draftOf(body, garment, intent)), shoulderOf(body)),
+})
+
+export function worn(halves: Halves, { body, garment, intent, right }: Wearer): Worn {
   const own = sewn(halves, shoulderOf(body))
-  const need = needed(body, garment, intent)
+  const { armholeFront } = right
+  const need: Lengths = {
+    ...needed(body, garment, intent),
+    ...(armholeFront === undefined ? {} : { armholeFront }),
+  }
+  const off = misfit(own, need)
   return {
-    misfit: misfit(own, need),
+    misfit: off,
     sewn: own,
     needed: need,
     body,
     intent,
-    gape: gape(halves, own, need),
+    gape: gape(off),
   }
 }

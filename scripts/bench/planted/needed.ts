@@ -23,6 +23,7 @@ const DART_LEAST = 5
 /** The front of a waist-dart blouse is cut longer by so much before a side dart takes the rest, mm. */
 const RAISE_MOST = 20
 
+/** All but the front armhole, which is a curve: that of the piece from the true numbers. */
 export const needed = (body: Numbers, garment: GarmentId, intent: Choices): Lengths =>
   garment === 'blouse' ? cutInOne(body, intent) : darted(body, intent)
 
@@ -92,7 +93,7 @@ function darted(body: Numbers, intent: Choices): Lengths {
     shoulder,
     shoulderDrop: shoulder * Math.sin(slopeOf(body)),
     underarm: numberOf(body, 'napeToArmpitLevel') + intent.underarmDrop,
-    frontNeck: (hang.frontLength ?? NaN) - numberOf(body, 'frontNeckToWaist'),
+    frontNeck: (hang.frontLength ?? NaN) - numberOf(body, 'frontNeckToWaist') - intent.lengthAdded,
     neckWidth: 2 * neckHalf(body),
   }
 }

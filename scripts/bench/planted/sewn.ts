@@ -5,6 +5,7 @@
  */
 import { edge, namedPoint, type Piece } from '../../../src/draft/piece.ts'
 import { distance, rotate, subtract, type Point } from '../../../src/geometry/point.ts'
+import { pathLength } from '../../../src/geometry/length.ts'
 import { pathEnd, pathStart } from '../../../src/geometry/path.ts'
 import { sewnWidth, shapeOf, type Shape } from '../bodies/measured.ts'
 import { sewnLength } from '../../../src/draft/piece.ts'
@@ -68,6 +69,7 @@ function armholes({ back, front }: { back: Shape; front: Shape }, bodyShoulder: 
     acrossChest: 2 * acrossWidth(front),
     shoulder: mean(seams.map((p) => sewnLength(p, 'shoulder'))),
     shoulderDrop: bodyShoulder * Math.sin(mean(slopes)),
+    armholeFront: pathLength(edge(front.piece, 'armhole').path),
     underarm: mean([back.piece, front.piece].map((p) => down(p, 'A', 'U'))),
   }
 }

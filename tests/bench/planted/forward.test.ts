@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest'
 import { angleOf } from '../../../scripts/bench/planted/gape.ts'
 import { intentOf, KINDS } from '../../../scripts/bench/planted/kinds.ts'
 import { lengthOf, type Lengths } from '../../../scripts/bench/planted/lengths.ts'
-import { draftOf, halvesOf, worn } from '../../../scripts/bench/planted/muslin.ts'
+import { draftOf, halvesOf, wearer, worn } from '../../../scripts/bench/planted/muslin.ts'
 import { needed } from '../../../scripts/bench/planted/needed.ts'
 import { signs, type Worn } from '../../../scripts/bench/planted/signs.ts'
 import type { GarmentId } from '../../../src/draft/draft.ts'
@@ -17,7 +17,7 @@ function planted(id: string, garment: GarmentId, body = MIDDLE): Worn {
   if (!kind) throw new Error(`no kind ${id}`)
   const intent = intentOf(garment, kind)
   const drawn = draftOf(kind.plant(body), garment, kind.plantChoice?.(intent) ?? intent)
-  return worn(halvesOf(drawn), body, garment, intent)
+  return worn(halvesOf(drawn), wearer(body, garment, intent))
 }
 const first = (w: Worn) => signs(w)[0]
 const plain = (garment: GarmentId): Lengths => needed(MIDDLE, garment, intentOf(garment, {}))
@@ -63,7 +63,10 @@ test('a muslin from the true numbers fits: every length within half a millimetre
   for (const [name, body] of INVENTED_BODIES)
     for (const garment of ['blouse', 'block'] as const) {
       const intent = intentOf(garment, {})
-      const { misfit } = worn(halvesOf(draftOf(body, garment, intent)), body, garment, intent)
+      const { misfit } = worn(
+        halvesOf(draftOf(body, garment, intent)),
+        wearer(body, garment, intent),
+      )
       // What the darts of a waist cannot hold hangs looser by design, and the draft says so.
       const { waist: _loose, ...rest } = misfit
       for (const [length, off] of Object.entries(rest))
@@ -85,7 +88,7 @@ describe('planted errors, by hand', () => {
   test('with 80 mm of ease and more the same error pulls nowhere', () => {
     const intent = intentOf('block', {})
     const drawn = draftOf({ ...MIDDLE, bustGirth: 920 }, 'block', intent)
-    expect(signs(worn(halvesOf(drawn), MIDDLE, 'block', intent))).toEqual([])
+    expect(signs(worn(halvesOf(drawn), wearer(MIDDLE, 'block', intent)))).toEqual([])
   })
 
   test('slope 4° too flat: the tip stands 8.3 mm off', () => {
@@ -109,8 +112,7 @@ describe('planted errors, by hand', () => {
   test('the block’s dart then lacks the same 15; the risen front has used it, nothing gapes', () => {
     const w = planted('frontShort', 'block')
     expect(w.misfit.bustDart).toBeCloseTo(-15, 3)
-    // The sine is not quite straight: two angles make a little more than one of the sum.
-    expect(w.gape).toBeLessThan(0.1)
+    expect(w.gape).toBeLessThan(0.01)
   })
 
   test('apex 20 high, back 12 narrow, shoulder 10 long, armhole 12 high', () => {
@@ -151,12 +153,12 @@ describe('planted errors, by hand', () => {
   })
 
   test('dart 12 small: 20 instead of 32 on a leg of 168, so 4.1° stand off at the armhole', () => {
-    // 2·asin(32/336) − 2·asin(20/336) = 10.93° − 6.82° = 4.10°; 0.0716 × a radius of 120 to 160.
+    // 2·asin(32/336) − 2·asin(20/336) = 10.93° − 6.82° = 4.10°; 0.0716 × a radius of 120 to 170.
     expect(((angleOf(32, 168) - angleOf(20, 168)) * 180) / Math.PI).toBeCloseTo(4.1, 1)
     const w = planted('dartSmall', 'block')
     expect(first(w)?.id).toBe('B8')
     expect(w.gape).toBeGreaterThan(0.0716 * 120)
-    expect(w.gape).toBeLessThan(0.0716 * 160)
+    expect(w.gape).toBeLessThan(0.0716 * 170)
   })
 
   test('a tuck of 3, 6, 9 and 12 mm at 140 mm from the pivot is 1.23, 2.46, 3.68 and 4.91°', () => {

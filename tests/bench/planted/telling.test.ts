@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { normal } from '../../../scripts/bench/bodies/chance.ts'
 import { misleading, NOTHINGS } from '../../../scripts/bench/planted/beside.ts'
 import { intentOf, KINDS } from '../../../scripts/bench/planted/kinds.ts'
-import { draftOf, halvesOf, worn } from '../../../scripts/bench/planted/muslin.ts'
+import { draftOf, halvesOf, wearer, worn } from '../../../scripts/bench/planted/muslin.ts'
 import type { Sign } from '../../../scripts/bench/planted/sign.ts'
 import { signs } from '../../../scripts/bench/planted/signs.ts'
 import { pick, read, SCATTER, tell } from '../../../scripts/bench/planted/telling.ts'
@@ -55,7 +55,7 @@ test('every planted error has a misleading sight beside it, with another id', ()
     for (const garment of kind.garments) {
       const intent = intentOf(garment, kind)
       const d = draftOf(kind.plant(MIDDLE), garment, kind.plantChoice?.(intent) ?? intent)
-      const { misfit, ...rest } = worn(halvesOf(d), MIDDLE, garment, intent)
+      const { misfit, ...rest } = worn(halvesOf(d), wearer(MIDDLE, garment, intent))
       const [fault] = signs({ misfit, ...rest })
       expect(fault, kind.id).toBeDefined()
       if (!fault) continue
