@@ -1,0 +1,81 @@
+/**
+ * Where the cloth of a muslin is drawn into lines, and which way: strokes over the photograph.
+ * Hints of a picture, never a verdict; she says what she sees. Pure.
+ */
+import type { Point } from '../../geometry/point.ts'
+import type { CardOutcome } from '../card.ts'
+import type { Person } from '../person.ts'
+import type { Picture } from '../picture.ts'
+import { clothOf } from './cloth.ts'
+import { placeOfFold, type FoldPlace } from './fold-places.ts'
+import { gridOf } from './grid.ts'
+import { strokes, type Stroke } from './strokes.ts'
+import { trunkFrame } from './trunk-frame.ts'
+
+export interface Fold {
+  /** Picture px, from one end to the other. */
+  readonly line: readonly Point[]
+  /** Radians counter-clockwise from the right, 0 to pi. */
+  readonly angle: number
+  readonly lengthMm: number
+  /** The likelier place first; at most two. */
+  readonly places: readonly FoldPlace[]
+}
+export type FoldsOutcome =
+  | { readonly ok: true; readonly folds: readonly Fold[]; readonly places: readonly FoldPlace[] }
+  | { readonly ok: false; readonly reason: string }
+
+export const NO_TRUNK =
+  'No person was found in this photo, so it is not known where the cloth is. Take it from the neck to the thighs, with light from one side.'
+export const NO_CLOTH =
+  'The cloth could not be told from the rest. A plain muslin of one colour, lit from one side, shows its folds best.'
+
+/** Without a card: shoulder joints of women lie about so far apart, mm (bench of 16 bodies: 300 to 360). */
+const USUAL_SHOULDERS_MM = 330
+
+export function readFolds(
+  view: 'front' | 'back',
+  picture: Picture,
+  person: Person | undefined,
+  card: CardOutcome,
+): FoldsOutcome {
+  const raw = person && trunkFrame(person, 1)
+  if (!person || !raw) return { ok: false, reason: NO_TRUNK }
+  const mmPerPx = card.ok ? card.card.mmPerPx : USUAL_SHOULDERS_MM / (2 * raw.half)
+  const grid = gridOf(picture, person.mask, mmPerPx)
+  const frame = trunkFrame(person, grid.px)
+  const cloth = frame && clothOf(grid, frame, card.ok ? card.card : undefined)
+  if (!frame || !cloth) return { ok: false, reason: NO_CLOTH }
+  const { width } = grid
+  const found = strokes(cloth.relief, cloth.inside)
+  const placed = found.map((stroke) => placeOfFold(view, stroke, frame, width))
+  const folds = found.map((stroke, k): Fold => ({
+    line: lineOf(stroke, width, grid.px),
+    angle: stroke.angle,
+    lengthMm: stroke.lengthMm,
+    places: (placed[k] ?? []).slice(0, 2).map(({ place }) => place),
+  }))
+  // The places of the whole photo: every stroke votes, a long one more.
+  const votes = new Map<FoldPlace, number>()
+  for (const [k, list] of placed.entries())
+    for (const { place, fits } of list)
+      votes.set(place, (votes.get(place) ?? 0) + fits * (found[k]?.lengthMm ?? 0))
+  const places = [...votes].sort(([, a], [, b]) => b - a).map(([place]) => place)
+  return { ok: true, folds, places }
+}
+
+/** Cells side by side are one place: every few cells one point, their mean. */
+const STEP = 6
+function lineOf({ cells }: Stroke, width: number, px: number): Point[] {
+  const points: Point[] = []
+  for (let k = 0; k < cells.length; k += STEP) {
+    const part = cells.slice(k, k + STEP)
+    const mean = (f: (cell: number) => number): number =>
+      part.reduce((sum, cell) => sum + f(cell), 0) / part.length
+    points.push({
+      x: (mean((c) => c % width) + 0.5) * px,
+      y: (mean((c) => Math.floor(c / width)) + 0.5) * px,
+    })
+  }
+  return points
+}
