@@ -14,19 +14,24 @@ export interface NumberRecord {
   readonly points: Readonly<Record<string, readonly [Mm, Mm]>>
 }
 
-const hundredth = (value: number): Mm => mm(Math.round(value * 100) / 100 + 0)
+/** What a page is held to, mm. */
+const HUNDREDTH = 0.01
 
-export function record(draft: Draft): NumberRecord {
+/** @param step the numbers are rounded to, mm; finer than a hundredth to hold one program to another */
+export function record(draft: Draft, step = HUNDREDTH): NumberRecord {
+  // Divided by a whole number: 0.01 times a count is not the number one would write.
+  const parts = Math.round(1 / step)
+  const rounded = (value: number): Mm => mm(Math.round(value * parts) / parts + 0)
   const lengths: Record<string, Mm> = {}
   const points: Record<string, readonly [Mm, Mm]> = {}
   for (const piece of draft.pieces) {
-    for (const e of piece.edges) lengths[`${piece.id}.${e.name}`] = hundredth(pathLength(e.path))
+    for (const e of piece.edges) lengths[`${piece.id}.${e.name}`] = rounded(pathLength(e.path))
     for (const d of piece.darts)
-      lengths[`${piece.id}.${d.name}`] = hundredth(distance(d.inner, d.outer))
+      lengths[`${piece.id}.${d.name}`] = rounded(distance(d.inner, d.outer))
     for (const d of piece.edgeDarts)
-      lengths[`${piece.id}.${d.name}`] = hundredth(distance(d.upper, d.lower))
+      lengths[`${piece.id}.${d.name}`] = rounded(distance(d.upper, d.lower))
     for (const [name, p] of Object.entries(piece.points))
-      points[`${piece.id}.${name}`] = [hundredth(p.x), hundredth(p.y)]
+      points[`${piece.id}.${name}`] = [rounded(p.x), rounded(p.y)]
   }
   return { lengths, points }
 }

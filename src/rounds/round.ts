@@ -6,12 +6,16 @@
 import { GARMENTS, standardFor } from '../draft/garments.ts'
 import type { GarmentId } from '../draft/draft.ts'
 import { record, type NumberRecord } from '../draft/record.ts'
+import { sentence, stepTitle } from '../draft/sentence.ts'
 import type { Choices } from '../draft/choices.ts'
 import { correctedDraft, type Corrected } from '../fitting/apply.ts'
 import type { ComplaintId } from '../fitting/complaints.ts'
 import type { Correction } from '../fitting/correction.ts'
 import type { Pinned } from '../fitting/pinned.ts'
 import type { Confirmed } from '../measurements/confirmed.ts'
+import type { UnitChoice } from '../units/format.ts'
+import { NOT_WORN, type Worn } from './worn.ts'
+import type { Zone } from './zones.ts'
 
 /** What she saw on this round's muslin, whether or not it led to a correction. */
 export interface Seen {
@@ -24,21 +28,27 @@ export interface Seen {
 
 /** A photograph by its content: the round stays readable when the photo is let go. */
 export interface PhotoRef {
-  readonly view: 'front' | 'side' | 'back'
+  readonly view: 'front' | 'side' | 'back' | 'closeUp'
   readonly sha256: string
+  /** What a close-up shows. */
+  readonly zone?: Zone
+  readonly addedOn?: string
   readonly removedOn?: string
 }
 
-export interface Round {
+export interface Round extends Worn {
   readonly v: 1
   readonly id: string
   readonly garmentId: string
   readonly garment: GarmentId
   readonly number: number
+  /** The round this one went on from, where that is not the one before it. */
+  readonly from?: string
   readonly body: Confirmed
   readonly choices: Choices
   readonly corrections: readonly Correction[]
   readonly seen: readonly Seen[]
+  /** Of one view the last one is shown; none is ever taken out of the list. */
   readonly photos: readonly PhotoRef[]
   readonly notes: string
   readonly startedOn: string
@@ -49,7 +59,12 @@ export interface Round {
 export interface Printed {
   readonly on: string
   readonly record: NumberRecord
+  /** Every step as it was worded, "A–B: …", in the units the words were frozen in. */
+  readonly words?: readonly string[]
 }
+
+/** The frozen words are kept in centimetres, whatever the screen shows. */
+export const FROZEN_UNITS: UnitChoice = { unit: 'cm', inchStep: 8 }
 
 export const redraft = (
   round: Pick<Round, 'garment' | 'body' | 'choices' | 'corrections'>,
@@ -73,14 +88,22 @@ export const firstRound = (
   photos: [],
   notes: '',
   startedOn: on,
+  ...NOT_WORN,
 })
 
 /** The next muslin begins where this one ended. */
-export const nextRound = (round: Round, id: string, on: string): Round => {
+export const nextRound = (round: Round, id: string, on: string): Round =>
+  branchFrom(round, round.number + 1, id, on)
+
+/** A further muslin that goes on from this one, whatever was made since; `number` is the next free one. */
+export const branchFrom = (round: Round, number: number, id: string, on: string): Round => {
   if (!round.printed)
     throw new Error(`round ${round.number} is not printed yet; there is nothing to sew`)
-  const { printed: _printed, ...kept } = round
-  return { ...kept, id, number: round.number + 1, seen: [], photos: [], notes: '', startedOn: on }
+  if (number <= round.number) throw new Error(`branchFrom: round ${number} is not after it`)
+  const { printed: _printed, from: _from, ...kept } = round
+  const from = number === round.number + 1 ? {} : { from: round.id }
+  const fresh = { seen: [], photos: [], notes: '', startedOn: on, ...NOT_WORN }
+  return { ...kept, ...from, id, number, ...fresh }
 }
 
 const open = (round: Round): Round => {
@@ -102,21 +125,27 @@ export const withSeen = (round: Round, seen: Seen): Round => ({
 })
 export const withPhoto = (round: Round, photo: PhotoRef): Round => ({
   ...round,
-  photos: [...round.photos.filter((p) => p.view !== photo.view), photo],
+  photos: [...round.photos.filter((p) => p.sha256 !== photo.sha256), photo],
 })
 export const withNotes = (round: Round, notes: string): Round => ({ ...round, notes })
 
-export function close(round: Round, on: string): Round {
-  return { ...open(round), printed: { on, record: record(redraft(round).draft) } }
-}
+/** Adds one word to what was worn; what was said before stays in the record. */
+export const withWorn = <K extends keyof Worn>(
+  round: Round,
+  what: K,
+  entry: Worn[K][number],
+): Round => ({ ...round, [what]: [...round[what], entry] })
 
-/** Names whose redrafted number no longer matches the printed page, when the program has changed. */
-export function drift(round: Round): string[] {
-  if (!round.printed) return []
-  const [was, now] = [round.printed.record, record(redraft(round).draft)]
-  const lengths = Object.keys(was.lengths).filter((n) => was.lengths[n] !== now.lengths[n])
-  const points = Object.keys(was.points).filter((n) => `${was.points[n]}` !== `${now.points[n]}`)
-  return [...lengths, ...points]
+/** The photo of a view that is shown: the last one. */
+export const photoOf = (round: Round, view: PhotoRef['view']): PhotoRef | undefined =>
+  round.photos.findLast((p) => p.view === view)
+
+const worded = (round: Round): readonly string[] =>
+  redraft(round).draft.steps.map((step) => `${stepTitle(step)} ${sentence(step, FROZEN_UNITS)}`)
+
+export function close(round: Round, on: string): Round {
+  const { draft } = redraft(open(round))
+  return { ...round, printed: { on, record: record(draft), words: worded(round) } }
 }
 
 export const garmentName = (garment: GarmentId): string => GARMENTS[garment].name

@@ -7,6 +7,7 @@ const SETTLED = [
   'garmentId',
   'garment',
   'number',
+  'from',
   'startedOn',
   'body',
   'choices',
@@ -19,7 +20,25 @@ export function printedFieldChanged(stored: Round, next: Round): string | undefi
   if (!stored.printed) return undefined
   const settled = SETTLED.find((field) => !sameData(stored[field], next[field]))
   if (settled) return settled
-  return startsWith(next.seen, stored.seen) ? undefined : 'seen'
+  return lost(next, stored)
+}
+
+/** Lists that only grow; a photo among them may be marked as removed. */
+const GROWING = [
+  'seen',
+  'zoneNotes',
+  'movements',
+  'verdicts',
+  'paperWork',
+  'cloths',
+] as const satisfies readonly (keyof Round)[]
+
+/** The list that holds less in `later` than in `earlier`, or undefined. */
+function lost(later: Round, earlier: Round): string | undefined {
+  const grown = GROWING.find((list) => !startsWith(later[list], earlier[list]))
+  if (grown) return grown
+  const there = (photo: PhotoRef): boolean => later.photos.some((other) => samePhoto(photo, other))
+  return earlier.photos.every(there) ? undefined : 'photos'
 }
 
 /** Is `later` the same round, only further on? Then `earlier` holds nothing that it lacks. */
@@ -30,8 +49,7 @@ export function continues(later: Round, earlier: Round): boolean {
     : sameStart(later, earlier)
   return (
     asMade &&
-    startsWith(later.seen, earlier.seen) &&
-    earlier.photos.every((photo) => later.photos.some((other) => samePhoto(photo, other))) &&
+    lost(later, earlier) === undefined &&
     (earlier.notes === '' || earlier.notes === later.notes)
   )
 }

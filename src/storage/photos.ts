@@ -1,13 +1,13 @@
 /** Photos on this device: kept by what they are (SHA-256), without metadata, until let go. */
-import type { View, ViewReading } from '../capture/reading.ts'
+import type { ViewReading } from '../capture/reading.ts'
 import { sha256Of } from './bytes.ts'
 import type { Database } from './db.ts'
 import { withoutMetadata } from './jpeg.ts'
 import { parsePhotoRow, parseRoundRow, type PixelsRow, type RoundRow } from './rows.ts'
-import type { KeptPhoto } from './schema/photo.ts'
+import type { KeptPhoto, PhotoView } from './schema/photo.ts'
 
 export interface AboutPhoto {
-  readonly view: View
+  readonly view: PhotoView
   /** null for a measuring photo. */
   readonly garmentId: string | null
   readonly roundId: string | null

@@ -5,7 +5,7 @@
  * Long, because book, rounds and photos must be kept in one order: an edit of the book moves rounds.
  */
 import { createContext } from 'svelte'
-import type { View, ViewReading } from '../capture/reading.ts'
+import type { ViewReading } from '../capture/reading.ts'
 import type { ChoiceId, Choices } from '../draft/choices.ts'
 import type { Draft, GarmentId } from '../draft/draft.ts'
 import { draft, GARMENTS, standardFor } from '../draft/garments.ts'
@@ -17,6 +17,7 @@ import { confirm, knows, preview, type Missing } from '../measurements/confirmed
 import type { EstimateOutcomes } from '../measurements/estimate.ts'
 import { USUAL_CUT, type CutWishes } from '../output/cutting.ts'
 import {
+  branchFrom,
   close,
   firstRound,
   nextRound,
@@ -27,9 +28,12 @@ import {
   withNotes,
   withPhoto,
   withSeen,
+  withWorn,
   type Round,
   type Seen,
 } from '../rounds/round.ts'
+import type { Worn } from '../rounds/worn.ts'
+import type { Zone } from '../rounds/zones.ts'
 import { readBackup, writeBackup } from '../storage/backup.ts'
 import type { Kept } from '../storage/failure.ts'
 import type { PhotoHere } from '../storage/load.ts'
@@ -37,6 +41,7 @@ import { restore, type Restored } from '../storage/restore.ts'
 import { sealed } from '../storage/sealed.ts'
 import type { AsideRow } from '../storage/rows.ts'
 import type { HungGarment } from '../storage/schema/garment.ts'
+import type { PhotoView } from '../storage/schema/photo.ts'
 import type { Store } from '../storage/store.ts'
 import type { Mm } from '../units/length.ts'
 
@@ -125,7 +130,7 @@ export class Session {
   /** Keeps a photo with what was read from it; gives its name, or undefined when it was not kept. */
   async keepPhoto(
     jpeg: Blob,
-    photo: { view: View; garmentId?: string; roundId?: string; reading?: ViewReading },
+    photo: { view: PhotoView; garmentId?: string; roundId?: string; reading?: ViewReading },
   ): Promise<string | undefined> {
     const about = { garmentId: null, roundId: null, takenOn: this.today(), ...photo }
     const kept = await this.#kept(this.#store.savePhoto(jpeg, about))
@@ -236,6 +241,13 @@ export class Session {
 
   /** Begins the round after the one on paper, as it is, so that it can be looked at and changed. */
   startNext = (garmentId: string): Promise<boolean> => this.#change(garmentId, (r) => r)
+  /** A further muslin from a round on paper, whatever was made since; what was taped again enters. */
+  branch = (round: Round): Promise<boolean> => {
+    const last = this.latest(round.garmentId) ?? round
+    const next = branchFrom(round, last.number + 1, this.#world.newId(), this.today())
+    const again = this.#confirmed(round.garment)
+    return this.#keepRound(again.ok ? withBody(next, again.body) : next)
+  }
   turnChoice = (garmentId: string, id: ChoiceId, value: Mm): Promise<boolean> =>
     this.changeChoices(garmentId, (c) => ({ ...c, [id]: value }))
   /** Words as well as amounts, and several at once; `change` gets the choices of the open round. */
@@ -264,8 +276,17 @@ export class Session {
   }
   noteSeen = (round: Round, seen: Omit<Seen, 'on'>): Promise<boolean> =>
     this.#keepRound(withSeen(round, { ...seen, on: this.today() }))
-  notePhoto = (round: Round, view: View, sha256: string): Promise<boolean> =>
-    this.#keepRound(withPhoto(round, { view, sha256 }))
+  notePhoto = (round: Round, view: PhotoView, sha256: string, zone?: Zone): Promise<boolean> =>
+    this.#keepRound(
+      withPhoto(round, { view, sha256, ...(zone && { zone }), addedOn: this.today() }),
+    )
+  /** What was worn: a movement, a note of a zone, the cloth, the verdict, a page that was printed. */
+  noteWorn = <K extends keyof Worn>(
+    round: Round,
+    what: K,
+    entry: Omit<Worn[K][number], 'on'>,
+  ): Promise<boolean> =>
+    this.#keepRound(withWorn(round, what, { ...entry, on: this.today() } as Worn[K][number]))
   writeNotes = (round: Round, notes: string): Promise<boolean> =>
     this.#keepRound(withNotes(round, notes))
 

@@ -1,4 +1,4 @@
-/** Rounds: closed for good when printed, replayed without drift, compared by printed numbers. */
+/** Rounds: closed for good when printed, replayed without  compared by printed numbers. */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
@@ -7,7 +7,6 @@ import { parseConfirmed } from '../../src/measurements/confirmed.ts'
 import { compare } from '../../src/rounds/compare.ts'
 import {
   close,
-  drift,
   firstRound,
   nextRound,
   redraft,
@@ -17,6 +16,7 @@ import {
   withSeen,
   type Round,
 } from '../../src/rounds/round.ts'
+import { drift } from '../../src/rounds/drift.ts'
 import { formatChange } from '../../src/units/format.ts'
 import { mm } from '../../src/units/length.ts'
 import { body } from '../bodies.ts'

@@ -7,6 +7,7 @@ import type { IDBFactory } from 'fake-indexeddb'
 import { describe, expect, test } from 'vitest'
 import * as v from 'valibot'
 import { redraft, type Round } from '../../src/rounds/round.ts'
+import { clothOf, noteOf, verdictOf } from '../../src/rounds/worn.ts'
 import { device, loaded, opened, value } from './opened.ts'
 
 const FixtureSchema = v.object({
@@ -119,5 +120,35 @@ describe('a store of version 2', () => {
       muslin: CUT.muslin,
       cloth: { hem: CUT.cloth.hem },
     })
+  })
+})
+
+describe('a store of version 3', () => {
+  test('opens whole: what was worn, a close-up that was let go, a branch from the first round', async () => {
+    const on = device()
+    await lying(fixture(3), on)
+    const all = await loaded(await opened(on))
+    expect(all.aside).toEqual([])
+    const [first, second, branch] = all.rounds
+    expect([first?.number, second?.number, branch?.number]).toEqual([1, 2, 3])
+    expect(branch?.from).toBe(first?.id)
+    expect(first && noteOf(first, 'armhole')).toBe('Stands away in front only.')
+    expect(first?.movements).toMatchObject([{ movement: 'armsForward', freedom: 'pulls' }])
+    expect(first && verdictOf(first)).toBe('anotherMuslin')
+    expect(first && clothOf(first)).toBe('calico, invented')
+    expect(first?.paperWork).toMatchObject([{ how: 'sheets', about: 'A4, 14 sheets' }])
+    expect(first?.photos.map((p) => [p.view, p.zone, p.removedOn])).toEqual([
+      ['front', undefined, undefined],
+      ['closeUp', 'armhole', '2026-11-24'],
+    ])
+    expect(first?.printed?.words).toHaveLength(1)
+    for (const round of all.rounds) expect(redraft(round).refused).toEqual([])
+  })
+  test('rounds of version 2 say nothing of it yet', async () => {
+    const on = device()
+    await lying(fixture(2), on)
+    const [round] = (await loaded(await opened(on))).rounds
+    expect(round && [round.movements, round.verdicts, round.zoneNotes]).toEqual([[], [], []])
+    expect(round && verdictOf(round)).toBeUndefined()
   })
 })

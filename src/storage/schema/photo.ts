@@ -3,10 +3,14 @@ import * as v from 'valibot'
 import { POINT_NAMES, VIEWS, type View, type ViewReading } from '../../capture/reading.ts'
 import { DateSchema, FiniteSchema, IdSchema, MmSchema, ShaSchema, TextSchema } from './length.ts'
 
+/** A close-up belongs to a muslin and is not measured. */
+export type PhotoView = View | 'closeUp'
+export const PHOTO_VIEWS = [...VIEWS, 'closeUp'] as const
+
 export interface KeptPhoto {
   readonly v: 1
   readonly sha256: string
-  readonly view: View
+  readonly view: PhotoView
   /** null: a measuring photo, which belongs to the body and not to a garment. */
   readonly garmentId: string | null
   readonly roundId: string | null
@@ -77,7 +81,7 @@ export const ViewReadingSchema = v.strictObject({
 export const KeptPhotoSchema = v.strictObject({
   v: v.literal(1),
   sha256: ShaSchema,
-  view: v.picklist(VIEWS),
+  view: v.picklist(PHOTO_VIEWS),
   garmentId: v.nullable(IdSchema),
   roundId: v.nullable(IdSchema),
   takenOn: DateSchema,

@@ -2,7 +2,8 @@
 import * as v from 'valibot'
 import { GARMENTS, isGarmentId } from '../../draft/garments.ts'
 import type { GarmentId } from '../../draft/draft.ts'
-import { VIEWS } from '../../capture/reading.ts'
+import { FREEDOMS, MOVEMENTS, VERDICTS } from '../../rounds/worn.ts'
+import { ZONES } from '../../rounds/zones.ts'
 import { ChoicesSchema } from './choices.ts'
 import { ComplaintIdSchema, CorrectionsSchema, PinnedSchema } from './correction.ts'
 import {
@@ -16,6 +17,7 @@ import {
 } from './length.ts'
 import { ConfirmedSchema } from './measured.ts'
 import { shown } from './parsed.ts'
+import { PHOTO_VIEWS } from './photo.ts'
 
 export const GarmentIdSchema = v.custom<GarmentId>(
   (name) => typeof name === 'string' && isGarmentId(name),
@@ -31,8 +33,10 @@ export const SeenSchema = v.strictObject({
 })
 
 export const PhotoRefSchema = v.strictObject({
-  view: v.picklist(VIEWS),
+  view: v.picklist(PHOTO_VIEWS),
   sha256: ShaSchema,
+  zone: v.exactOptional(v.picklist(ZONES)),
+  addedOn: v.exactOptional(DateSchema),
   removedOn: v.exactOptional(DateSchema),
 })
 
@@ -41,12 +45,43 @@ export const NumberRecordSchema = v.strictObject({
   points: v.record(v.string(), v.pipe(v.strictTuple([MmSchema, MmSchema]), v.readonly())),
 })
 
+/** A list that rounds kept before version 3 lack: then nothing had been said yet. */
+const list = <T>(schema: v.GenericSchema<unknown, T>) =>
+  v.optional(v.pipe(v.array(schema), v.readonly()), [])
+
+const WORN = {
+  zoneNotes: list(v.strictObject({ zone: v.picklist(ZONES), text: TextSchema, on: DateSchema })),
+  movements: list(
+    v.strictObject({
+      movement: v.picklist(MOVEMENTS),
+      freedom: v.picklist(FREEDOMS),
+      on: DateSchema,
+    }),
+  ),
+  verdicts: list(v.strictObject({ verdict: v.picklist(VERDICTS), on: DateSchema })),
+  paperWork: list(
+    v.strictObject({
+      how: v.picklist(['sheets', 'roll', 'byHand', 'projector', 'drawing']),
+      on: DateSchema,
+      about: v.exactOptional(NameSchema),
+    }),
+  ),
+  cloths: list(v.strictObject({ text: TextSchema, on: DateSchema })),
+}
+
+const PrintedSchema = v.strictObject({
+  on: DateSchema,
+  record: NumberRecordSchema,
+  words: v.exactOptional(v.pipe(v.array(TextSchema), v.readonly())),
+})
+
 export const RoundSchema = v.strictObject({
   v: v.literal(1),
   id: IdSchema,
   garmentId: IdSchema,
   garment: GarmentIdSchema,
   number: CountSchema,
+  from: v.exactOptional(IdSchema),
   body: ConfirmedSchema,
   choices: ChoicesSchema,
   corrections: CorrectionsSchema,
@@ -54,5 +89,6 @@ export const RoundSchema = v.strictObject({
   photos: v.pipe(v.array(PhotoRefSchema), v.readonly()),
   notes: TextSchema,
   startedOn: DateSchema,
-  printed: v.exactOptional(v.strictObject({ on: DateSchema, record: NumberRecordSchema })),
+  printed: v.exactOptional(PrintedSchema),
+  ...WORN,
 })

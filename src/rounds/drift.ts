@@ -1,0 +1,57 @@
+/**
+ * A printed round drawn anew by the present program, held to what went on paper. A newer program
+ * that would print other numbers or other words says which; the round itself stays as it was.
+ */
+import { record, type NumberRecord } from '../draft/record.ts'
+import { sentence, stepTitle } from '../draft/sentence.ts'
+import { mm, type Mm } from '../units/length.ts'
+import { FROZEN_UNITS, redraft, type Round } from './round.ts'
+
+export interface DriftedNumber {
+  /** `front.side`, or a point, `front.U`. */
+  readonly name: string
+  readonly kind: 'length' | 'point'
+  /** For a point how far it lies from where it was; then `was` is 0. Undefined where it is missing. */
+  readonly was: Mm | undefined
+  readonly now: Mm | undefined
+}
+
+/** A printed number counts as the same within this, mm: a thousandth, far under what paper shows. */
+export const REPLAY = 0.001
+
+export const drift = (round: Round): string[] => drifted(round).map(({ name }) => name)
+
+export function drifted(round: Round): readonly DriftedNumber[] {
+  if (!round.printed) return []
+  return between(round.printed.record, record(redraft(round).draft))
+}
+
+export function between(was: NumberRecord, now: NumberRecord): readonly DriftedNumber[] {
+  const lengths = names(was.lengths, now.lengths).flatMap((name): DriftedNumber[] => {
+    const [a, b] = [was.lengths[name], now.lengths[name]]
+    const same = a !== undefined && b !== undefined && Math.abs(a - b) <= REPLAY
+    return same ? [] : [{ name, kind: 'length', was: a, now: b }]
+  })
+  const points = names(was.points, now.points).flatMap((name): DriftedNumber[] => {
+    const [a, b] = [was.points[name], now.points[name]]
+    const apart = a && b && Math.hypot(b[0] - a[0], b[1] - a[1])
+    if (apart !== undefined && apart <= REPLAY) return []
+    const there = a && mm(0)
+    return [{ name, kind: 'point', was: there, now: b && mm(apart ?? 0) }]
+  })
+  return [...lengths, ...points]
+}
+
+/** Steps whose words would be others now, as they were printed. */
+export function driftedWords(round: Round): readonly string[] {
+  const was = round.printed?.words
+  if (!was) return []
+  const now = new Set(
+    redraft(round).draft.steps.map((step) => `${stepTitle(step)} ${sentence(step, FROZEN_UNITS)}`),
+  )
+  return was.filter((words) => !now.has(words))
+}
+
+const names = (a: object, b: object): string[] => [
+  ...new Set([...Object.keys(a), ...Object.keys(b)]),
+]
