@@ -1,0 +1,82 @@
+/**
+ * Cut list, marking list and interfacing, from the pieces as they are. What is marked is what is
+ * drawn on a piece: nothing here invents a mark.
+ */
+import { DART_WORDS, EDGE_WORDS, type Piece } from '../draft/piece.ts'
+import { mm, type Mm } from '../units/length.ts'
+import { plainCloth } from './cloth.ts'
+import type { CutPart } from './cut-part.ts'
+import { layOut } from './lay-out.ts'
+import { outlineArea } from './outline.ts'
+
+export interface CutListRow {
+  readonly piece: Piece['id']
+  readonly words: string
+  readonly cut: string
+  /** As many of interfacing; 0 where none is wanted. */
+  readonly interfacing: number
+}
+
+/** Shaped facings are interfaced; strips never: common practice, no source. */
+const interfaced = (id: Piece['id']): boolean => /Facing$/.test(id)
+
+export const cutList = (
+  pieces: readonly Piece[],
+  parts: readonly CutPart[],
+): readonly CutListRow[] =>
+  pieces.map((p) => ({
+    piece: p.id,
+    words: p.words,
+    cut: p.cutting,
+    interfacing: interfaced(p.id) ? (parts.find((q) => q.id === p.id)?.count ?? 0) : 0,
+  }))
+
+export interface MarkingRow {
+  readonly piece: Piece['id']
+  readonly words: string
+  readonly marks: readonly string[]
+}
+
+/** Notches come with the cutting line; here is what is marked inside it. */
+export const markingList = (pieces: readonly Piece[]): readonly MarkingRow[] =>
+  pieces.flatMap((p) => {
+    const marks = [
+      ...p.darts.map((d) => `${DART_WORDS[d.name]}: both tips and the mouth on either side`),
+      ...p.edgeDarts.map(
+        (d) => `${DART_WORDS[d.name]}: the tip, and snip its mouth at the ${EDGE_WORDS[d.edge]}`,
+      ),
+      ...p.inner.map((i) => i.words),
+      ...(p.points['apex'] ? ['apex'] : []),
+      ...p.edges.flatMap((e) =>
+        e.name === 'centre' && e.role === 'fold' ? ['centre on the fold: snip both ends'] : [],
+      ),
+    ]
+    return marks.length > 0 ? [{ piece: p.id, words: p.words, marks }] : []
+  })
+
+/** Interfacing is sold narrow; 900 mm is usual. Common practice, no source. */
+export const INTERFACING_WIDTH = mm(900)
+const TRIES = 20_000
+
+export interface Interfacing {
+  /** Length on a double layer of the usual width, as laid out; 0 without facings. */
+  readonly length: Mm
+  readonly width: Mm
+  /** mm² of the facings themselves, each as often as it is cut. */
+  readonly area: number
+}
+
+export function interfacing(parts: readonly CutPart[], width: Mm = INTERFACING_WIDTH): Interfacing {
+  const facings = parts.filter((p) => interfaced(p.id)).map(({ match: _match, ...p }) => p)
+  const area = facings.reduce(
+    (sum, p) => sum + p.count * (p.kind === 'onFold' ? 2 : 1) * outlineArea(p.exact),
+    0,
+  )
+  if (facings.length === 0) return { length: mm(0), width, area }
+  const cloth = { ...plainCloth(width), selvedge: mm(0) }
+  const lengths = (['lengthwise', 'single'] as const).flatMap((manner) => {
+    const out = layOut(facings, cloth, manner, { seed: 1, spent: (done) => done / TRIES })
+    return out.ok ? [out.layout.length] : []
+  })
+  return { length: mm(lengths.length > 0 ? Math.min(...lengths) : area / width), width, area }
+}

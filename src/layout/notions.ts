@@ -1,0 +1,126 @@
+/**
+ * What is bought besides cloth: zip, bias strip, buttons, thread, tape. Counted from the garment's
+ * own openings, edges and seams.
+ */
+import type { Draft } from '../draft/draft.ts'
+import type { Opening } from '../draft/opening.ts'
+import { edge, type Piece } from '../draft/piece.ts'
+import { pathLength } from '../geometry/length.ts'
+import type { PlanStep } from '../output/plan-step.ts'
+import { inches, mm, type Mm } from '../units/length.ts'
+
+export interface Notion {
+  readonly words: string
+  readonly count?: number
+  readonly length?: Mm
+  /** What to ask for in the shop, where that is another length. */
+  readonly sold?: Mm
+}
+
+/** Lengths zips are sold in: every 50 mm, or 7 to 24 in as on the cards. Common practice, no source. */
+const ZIPS = {
+  metre: Array.from({ length: 11 }, (_, i) => mm(100 + 50 * i)),
+  yard: [7, 9, 12, 14, 16, 18, 20, 22, 24].map(inches),
+} as const
+export type SoldIn = keyof typeof ZIPS
+
+/** The next longer one: a zip is shortened, never stretched. The longest there is otherwise. */
+export const zipSold = (opening: Mm, soldIn: SoldIn): Mm =>
+  ZIPS[soldIn].find((z) => z >= opening - 1e-6) ?? ZIPS[soldIn].at(-1)!
+
+/** Buttons of a blouse stand about so far apart, mm. Common practice, no source. */
+const BUTTONS_APART = 85
+/** The lowest so far above the hem, so that it does not lie in the hem. Common practice, no source. */
+const LOWEST_ABOVE_HEM = 90
+
+/** Levels of the buttons below the top of the opening: evenly, the first half a button down. */
+export function buttonPlaces(opening: Mm, diameter: Mm): readonly Mm[] {
+  const [first, last] = [diameter, opening - LOWEST_ABOVE_HEM]
+  const spaces = Math.max(1, Math.round((last - first) / BUTTONS_APART))
+  return Array.from({ length: spaces + 1 }, (_, i) => mm(first + (i * (last - first)) / spaces))
+}
+
+/** Strips cut and joined: how long in all, and the square that gives them. */
+export interface BiasAmount {
+  readonly length: Mm
+  readonly width: Mm
+  /** Side of a square cut into one continuous strip. */
+  readonly square: Mm
+}
+/**
+ * side = √(length × width). Source: public sewing lesson, 250 in of 2 in strip: 22.4, cut 23 in.
+ */
+export const biasSquare = (length: Mm, width: Mm): Mm => mm(Math.sqrt(length * width))
+
+export function biasAmount(pieces: readonly Piece[]): BiasAmount | undefined {
+  const strips = pieces.filter(
+    (p) => p.edges.some((e) => e.name === 'start') && /bias/.test(p.cutting),
+  )
+  if (strips.length === 0) return undefined
+  const count = (p: Piece): number => Number(/^Cut (\d+)/.exec(p.cutting)?.[1] ?? 1)
+  const long = (p: Piece): number => pathLength(edge(p, 'neck').path)
+  const width = mm(Math.max(...strips.map((p) => pathLength(edge(p, 'start').path))))
+  const length = mm(strips.reduce((sum, p) => sum + count(p) * long(p), 0))
+  return { length, width, square: biasSquare(length, width) }
+}
+
+/**
+ * Thread a stitch type takes for each length of seam: lockstitch 2.5 (stitch type 301), zigzag over
+ * an edge 7 (304): consumption tables of the trade, from memory. A fifth more for ends and tacking:
+ * common practice, no source.
+ */
+const LOCKSTITCH = 2.5
+const OVERCAST = 7
+const SPARE = 1.2
+/** Sold on reels of 100 m. */
+export const REEL = mm(100_000)
+
+/** Every pass that sews counts as one row of its seam; two overcast edges where a finish says so. */
+export function threadLength(plan: readonly PlanStep[]): Mm {
+  const rows = plan.reduce((sum, s) => {
+    const seam = (s.long ?? 0) * (s.times ?? 1)
+    const words = s.passes.map((p) =>
+      p
+        .filter((w) => typeof w === 'string')
+        .join(' ')
+        .toLowerCase(),
+    )
+    const sewn = words.filter((w) => /\bsew|topstitch/.test(w)).length
+    const overcast = words.reduce(
+      (n, w) => n + (/overcast each/.test(w) ? 2 : /overcast/.test(w) ? 1 : 0),
+      0,
+    )
+    return sum + seam * (sewn * LOCKSTITCH + overcast * OVERCAST)
+  }, 0)
+  return mm(rows * SPARE)
+}
+
+export function notions(
+  draft: Draft,
+  plan: readonly PlanStep[],
+  soldIn: SoldIn,
+): readonly Notion[] {
+  const bias = biasAmount(draft.pieces)
+  const thread = threadLength(plan)
+  return [
+    ...draft.openings.flatMap((o) => ofOpening(o, draft, soldIn)),
+    ...(bias ? [{ words: 'bias strip, bought or cut from the cloth', length: bias.length }] : []),
+    { words: 'sewing thread, reels of 100 m', length: thread, count: Math.ceil(thread / REEL) },
+  ]
+}
+
+function ofOpening(o: Opening, draft: Draft, soldIn: SoldIn): readonly Notion[] {
+  const length = mm(o.to - o.from)
+  switch (o.kind) {
+    case 'sideZip':
+    case 'backZip':
+      return [{ words: 'zip', count: 1, length, sold: zipSold(length, soldIn) }]
+    case 'buttonedFront': {
+      // A button no wider than the overlap beyond the centre line: common practice, no source.
+      const places = buttonPlaces(length, draft.choices.buttonOverlap)
+      return [{ words: 'buttons, no wider than the overlap', count: places.length }]
+    }
+    case 'neckSlit':
+      return [{ words: 'small button and a thread loop', count: 1 }]
+  }
+}

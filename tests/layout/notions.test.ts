@@ -1,0 +1,141 @@
+import { describe, expect, test } from 'vitest'
+import type { Choices } from '../../src/draft/choices.ts'
+import type { GarmentId } from '../../src/draft/draft.ts'
+import { draft, standardFor } from '../../src/draft/garments.ts'
+import { edge } from '../../src/draft/piece.ts'
+import { pathLength } from '../../src/geometry/length.ts'
+import { cutParts } from '../../src/layout/cut-part.ts'
+import { cutList, interfacing, markingList } from '../../src/layout/cut-list.ts'
+import {
+  biasAmount,
+  biasSquare,
+  buttonPlaces,
+  notions,
+  threadLength,
+  zipSold,
+} from '../../src/layout/notions.ts'
+import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
+import { sewingPlan } from '../../src/output/sewing-plan.ts'
+import { inches, mm } from '../../src/units/length.ts'
+import { body, MIDDLE } from '../bodies.ts'
+
+function made(garment: GarmentId, choices: Partial<Choices> = {}) {
+  const d = draft(garment, body({}, MIDDLE), { ...standardFor(garment), ...choices })
+  const cutting = cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' })
+  const cut = cutParts(d.pieces, cutting.allowances, cutting.hemDepth)
+  if (!cut.ok) throw new Error(cut.reason)
+  return { d, parts: cut.parts, plan: sewingPlan(d, cutting, 'lightCotton') }
+}
+
+describe('lists', () => {
+  test('cut list: every piece as it says, facings with their interfacing', () => {
+    const { d, parts } = made('sleeveless', { neckFinish: 'facing' })
+    const rows = cutList(d.pieces, parts)
+    expect(rows.map((r) => [r.piece, r.cut, r.interfacing])).toContainEqual([
+      'frontNeckFacing',
+      'Cut 1 on the fold',
+      1,
+    ])
+    expect(rows.find((r) => r.piece === 'armholeStrip')?.interfacing).toBe(0)
+    expect(rows).toHaveLength(d.pieces.length)
+  })
+
+  test('marking list: darts, zip line and apex of the pieces that have them', () => {
+    const { d } = made('sleeve', { opening: 'sideZip' })
+    const marks = markingList(d.pieces)
+    const of = (id: string): string => marks.find((m) => m.piece === id)?.marks.join('; ') ?? ''
+    expect(of('front')).toMatch(/side bust dart: the tip, and snip its mouth at the side seam/)
+    expect(of('back')).toMatch(/zip, left side only/)
+    expect(of('front')).toMatch(/waist dart: both tips/)
+  })
+
+  test('interfacing: laid out no shorter than its area, none without facings', () => {
+    const { parts } = made('sleeveless', { neckFinish: 'facing', opening: 'buttonedFront' })
+    const { length, width, area } = interfacing(parts)
+    expect(length * width).toBeGreaterThan(area)
+    expect(length).toBeLessThan(800)
+    const none = made('sleeveless', { opening: 'sideZip' }).parts.filter(
+      (p) => !/Facing/.test(p.id),
+    )
+    expect(interfacing(none).length).toBe(0)
+  })
+})
+
+describe('notions', () => {
+  test('zip: the next length sold', () => {
+    // By hand: 329 mm → 350; 13 in → 14 in; nothing longer than the longest.
+    expect(zipSold(mm(329), 'metre')).toBe(350)
+    expect(zipSold(inches(13), 'yard')).toBeCloseTo(inches(14), 9)
+    expect(zipSold(mm(350), 'metre')).toBe(350)
+  })
+
+  test('zip of the blouse: the opening itself beside what is sold', () => {
+    const { d, plan } = made('blouse', { opening: 'sideZip' })
+    const opening = d.openings.find((o) => o.kind === 'sideZip')!
+    const zip = notions(d, plan, 'metre').find((n) => n.words === 'zip')!
+    expect(zip.length).toBe(opening.to - opening.from)
+    expect(zip.sold).toBeGreaterThanOrEqual(zip.length!)
+  })
+
+  test('bias: 250 in of 2 in strip from a square of 22.4 in', () => {
+    // Public sewing lesson on bias binding.
+    expect(biasSquare(inches(250), inches(2)) / inches(1)).toBeCloseTo(22.36, 2)
+  })
+
+  test('bias of the sleeveless blouse: neck once, armholes twice', () => {
+    const { d } = made('sleeveless')
+    const strip = (id: string): number =>
+      pathLength(
+        edge(
+          d.pieces.find((p) => p.id === id)!,
+          'neck',
+        ).path,
+      )
+    expect(biasAmount(d.pieces)?.length).toBeCloseTo(
+      strip('neckStrip') + 2 * strip('armholeStrip'),
+      9,
+    )
+  })
+
+  test('buttons of a front of 566 mm, 16 mm wide', () => {
+    // By hand: from 16 to 476 are 460; 460 / 85 = 5.4 → 5 spaces of 92, 6 buttons.
+    const places = buttonPlaces(mm(566), mm(16))
+    expect(places).toHaveLength(6)
+    expect([places[0], places[1], places[5]]).toEqual([16, 108, 476])
+  })
+
+  test('thread of one seam', () => {
+    // By hand: plain seam 400 mm twice: (1 × 2.5 + 2 × 7) × 800 × 1.2 = 15,840 mm.
+    const seam = {
+      id: 's',
+      kind: 'seam',
+      title: '',
+      lit: [],
+      long: mm(400),
+      times: 2,
+      passes: [
+        ['Right sides together, sew ', mm(16), ' from the edge.'],
+        ['Overcast each edge by itself.'],
+      ],
+    } as const
+    expect(threadLength([seam])).toBeCloseTo(15_840, 6)
+  })
+
+  test('thread: plain seams overcast take more than French ones', () => {
+    // By hand: a French seam is two rows, 5 times its length; a plain one 2.5 + 2 × 7 = 16.5 times.
+    const { d, plan } = made('blouse')
+    const plain = { finish: 'plainSeam' } as const
+    const cutting = cuttingOf(d, {
+      ...USUAL_CUT,
+      stuff: 'cloth',
+      cloth: { overarm: plain, side: plain },
+    })
+    const long = (id: string): number => {
+      const s = plan.find((x) => x.id === id)!
+      return s.long! * s.times!
+    }
+    const more = threadLength(sewingPlan(d, cutting, 'lightCotton')) - threadLength(plan)
+    // The side has its zip and is plain in both.
+    expect(more).toBeCloseTo(1.2 * (16.5 - 5) * long('seam.overarm'), 3)
+  })
+})
