@@ -4,9 +4,11 @@
  */
 import { crossings } from '../geometry/intersect.ts'
 import { pathLength } from '../geometry/length.ts'
-import { lengthTo, pathEnd, pathStart, splitPath, type Path } from '../geometry/path.ts'
+import { lengthTo, pathEnd, pathStart, placeAt, splitPath, type Path } from '../geometry/path.ts'
 import { add, point } from '../geometry/point.ts'
+import { project } from '../geometry/project.ts'
 import { line } from '../geometry/segment.ts'
+import { SAME_POINT } from '../geometry/tolerance.ts'
 import type { Choices } from './choices.ts'
 import { found } from '../units/amount.ts'
 import { mm } from '../units/length.ts'
@@ -32,7 +34,9 @@ export const completed = (d: Draft): Draft => whole(d, finishingOf)
 function whole(d: Draft, finish: typeof finishingOf): Draft {
   const [rawBack, rawFront] = [pieceOf(d, 'back'), pieceOf(d, 'front')]
   const list = openings(rawBack, rawFront, d.body, d.choices)
-  const [openBack, openFront] = [rawBack, rawFront].map((p) => openedPiece(p, list, d.choices))
+  const [openBack, openFront] = [rawBack, rawFront].map((p) =>
+    openedPiece(p, rawBack, list, d.choices),
+  )
   if (!openBack || !openFront) throw new Error('completed: a half is missing')
   // A bodice that ends at its waist has no hem to leave open; its skirt has.
   const hemmed = openBack.edges.some((e) => e.name === 'hem')
@@ -45,7 +49,11 @@ function whole(d: Draft, finish: typeof finishingOf): Draft {
     openings: list,
     steps: [
       ...d.steps,
-      ...list.map((o) => openStep(o, back, front)),
+      ...list.flatMap((o) =>
+        o.kind === 'sideZip'
+          ? [openStep(o, back), openStep(o, front)]
+          : [openStep(o, o.piece === 'back' ? back : front)],
+      ),
       ...(vents?.steps ?? []),
       ...finishing.flatMap((f) => f.steps),
     ],
@@ -56,15 +64,17 @@ function whole(d: Draft, finish: typeof finishingOf): Draft {
 export const cutTwice = (piece: Piece): Piece =>
   edge(piece, 'centre').role === 'fold' ? piece : { ...piece, cutting: 'Cut 2, one turned over' }
 
-function openedPiece(piece: Piece, list: readonly Opening[], choices: Choices): Piece {
-  const done = list.reduce((p, o) => (o.piece === p.id ? openedFor(p, o, choices) : p), piece)
-  return cutTwice(done)
+/** @param back as it is drawn: the levels of an opening are its levels */
+function openedPiece(piece: Piece, back: Piece, list: readonly Opening[], choices: Choices): Piece {
+  const own = list.filter((o) => o.piece === piece.id || o.kind === 'sideZip')
+  return cutTwice(own.reduce((p, o) => openedFor(p, back, o, choices), piece))
 }
 
-function openedFor(piece: Piece, o: Opening, choices: Choices): Piece {
+function openedFor(piece: Piece, back: Piece, o: Opening, choices: Choices): Piece {
   switch (o.kind) {
     case 'sideZip': {
-      const path = between(edge(piece, 'side').path, o.from, o.to)
+      // Both halves open, as far along the seam as it is sewn: a bust dart shifts the levels.
+      const path = along(piece, back, o)
       return withInner(piece, { name: 'zip', words: 'zip, left side only', path })
     }
     case 'backZip': {
@@ -110,6 +120,38 @@ export function overlapped(front: Piece, by: number): Piece {
   }
 }
 
+/** The stretch of a side seam that is sewn to the part of the back's between two levels. */
+function along(piece: Piece, back: Piece, { from, to }: Opening): Path {
+  const side = edge(back, 'side').path
+  const stretch = between(side, from, to)
+  if (piece.id === back.id) return stretch
+  const start = lengthTo(side, project(side, pathStart(stretch)).place)
+  const own = edge(piece, 'side').path
+  const mouths = piece.edgeDarts
+    .filter((d) => d.edge === 'side')
+    .map((d) =>
+      [d.upper, d.lower].map((p) => lengthTo(own, project(own, p).place)).sort((a, b) => a - b),
+    )
+    .sort(([a = 0], [b = 0]) => a - b)
+  const runs: Path[] = []
+  let [sewn, walked] = [0, 0]
+  for (const [first = Infinity, second = Infinity] of [...mouths, []]) {
+    const reach = Math.min(first, pathLength(own))
+    // Of this run the part that the zip has, counted as it is sewn.
+    const low = Math.max(start, sewn)
+    const high = Math.min(start + pathLength(stretch), sewn + reach - walked)
+    if (high - low > SAME_POINT) runs.push(part(own, walked + low - sewn, walked + high - sewn))
+    sewn += reach - walked
+    walked = second
+  }
+  return runs.flat()
+}
+
+const part = (path: Path, from: number, to: number): Path => {
+  const [upTo] = splitPath(path, placeAt(path, to))
+  return from > SAME_POINT ? splitPath(upTo, placeAt(upTo, from))[1] : upTo
+}
+
 /** The part of an edge between two levels; where it ends before one of them, up to its end. */
 export function between(path: Path, from: number, to: number): Path {
   const wide = (y: number) => line(point(-2000, y), point(4000, y))
@@ -131,10 +173,11 @@ function finishingOf(
   d: Draft,
 ): readonly Finishing[] {
   const { choices } = d
+  // The strip goes from centre to centre: what laps over is finished by its facing.
   const neck =
     choices.neckFinish === 'facing'
       ? [neckFacing(back, choices), neckFacing(front, choices)]
-      : [neckStrip(through(back, front, d.body).neck, choices)]
+      : [neckStrip(through(pieceOf(d, 'back'), pieceOf(d, 'front'), d.body).neck, choices)]
   const armhole = [back, front].flatMap((p) => p.edges.filter((e) => e.name === 'armhole'))
   const round = armhole.reduce((sum, e) => sum + pathLength(e.path), 0)
   const slit = list.find(({ kind }) => kind === 'neckSlit')
@@ -170,13 +213,12 @@ const OPEN_WORDS = {
   },
 } as const
 
-function openStep(o: Opening, back: Piece, front: Piece): Step {
-  const piece = o.piece === 'back' ? back : front
+function openStep(o: Opening, piece: Piece): Step {
   const { words, why, line: name } = OPEN_WORDS[o.kind]
   const path = piece.inner.find((i) => i.name === name)?.path ?? edge(piece, o.edge).path
   return {
     verb: 'open',
-    piece: o.piece,
+    piece: piece.id,
     words,
     long: found('', mm(pathLength(path))),
     why,

@@ -102,7 +102,7 @@ function widest(
 /** Narrower than this a facing turns out again, mm. Common practice, no source. */
 const NARROWEST = { width: 20, step: 5 } as const
 
-/** @param neck length of the whole neck edge */
+/** @param neck length of the neck edge from centre to centre, all round */
 export function neckStrip(neck: Mm, choices: Choices): Finishing {
   const long = plus(found('the whole neck edge', neck), fixed(STRIP_SPARE))
   return rectangle(
@@ -238,18 +238,47 @@ function rectangle(
   return made(id, edges, cutting, [{ verb: 'rectangle', long, wide, why }])
 }
 
+/** Upright where the cloth of the piece is longest that way, so that none of it lies outside. */
+function grainIn(edges: readonly Edge[], bias: boolean): Piece['grain'] {
+  const outline = edges.flatMap((e) => e.path)
+  const { left, right, top, bottom } = boxOf([outline])
+  const middle = (left + right) / 2
+  if (bias) {
+    const half = GRAIN_SHARE * (bottom - top)
+    const y = (top + bottom) / 2
+    return { from: point(middle - half, y - half), to: point(middle + half, y + half) }
+  }
+  const spans = Array.from({ length: GRAIN_PLACES }, (_, i) => {
+    const x = left + ((right - left) * (i + 0.5)) / GRAIN_PLACES
+    const ys = crossings(outline, line(point(x, top - REACH), point(x, bottom + REACH)))
+      .map(({ at }) => at.y)
+      .sort((a, b) => a - b)
+    // In and out by turns: the first of each pair goes in.
+    return ys.flatMap((y, n) => (n % 2 === 0 ? [{ x, from: y, to: ys[n + 1] ?? y }] : []))
+  }).flat()
+  const long = (s: { from: number; to: number }): number => s.to - s.from
+  const most = Math.max(...spans.map(long))
+  const [best] = spans
+    .filter((s) => long(s) > most - ALIKE)
+    .sort((a, b) => Math.abs(a.x - middle) - Math.abs(b.x - middle))
+  if (!best) throw new Error('facing: no place for its grain')
+  const [y, half] = [(best.from + best.to) / 2, GRAIN_SHARE * long(best)]
+  return { from: point(best.x, y - half), to: point(best.x, y + half) }
+}
+/** Half a grain line as a share of the cloth it lies on; of that, the middle place is taken. */
+const GRAIN_SHARE = 0.3
+const GRAIN_PLACES = 41
+/** Spans that differ by less are alike, mm. */
+const ALIKE = 0.5
+
 export function made(
   id: FinishingId,
   edges: readonly Edge[],
   cutting: string,
   acts: readonly Act[],
 ): Finishing {
-  const box = boxOf(edges.map((e) => e.path))
-  const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2]
   const words = PIECE_WORDS[id]
   const bias = id === 'neckStrip' || id === 'armholeStrip'
-  const half = 0.3 * (box.bottom - box.top)
-  const across: Point = bias ? point(half, half) : point(0, half)
   return {
     piece: {
       id,
@@ -264,7 +293,7 @@ export function made(
       inner: [],
       points: {},
       levels: [],
-      grain: { from: subtract(point(x, y), across), to: add(point(x, y), across) },
+      grain: grainIn(edges, bias),
     },
     steps: acts.map((act) => ({
       ...act,

@@ -67,7 +67,7 @@ export function instructionLines(
       { ...line('head', `${piece.words}. ${piece.cutting}`), piece: piece.id },
       ...draft.steps
         .filter((step) => step.piece === piece.id)
-        .map((step, i) => line('step', `${stepTitle(step)}: ${sentence(step, units)}`, `${i + 1}`)),
+        .map((step, i) => line('step', titled(stepTitle(step), sentence(step, units)), `${i + 1}`)),
     ]),
     ...(words.changes ?? []).flatMap(({ head, lines }) => [
       line('head', head),
@@ -79,6 +79,9 @@ export function instructionLines(
     ...CAUTIONS.map((caution) => line('text', caution)),
   ]
 }
+
+/** A step that places no letter has no title: its sentence says it all. */
+const titled = (title: string, text: string): string => (title === '·' ? text : `${title}: ${text}`)
 
 /** The instructions as plain text, one line a step; ends with a line end. */
 export function stepsText(draft: Draft, units: UnitChoice, words: StepsWords = {}): string {

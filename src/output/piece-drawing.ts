@@ -175,12 +175,14 @@ export function openPlace(piece: Piece): Point {
       0.5,
     )
   const box = boxOf(piece.edges.map((e) => e.path))
-  // A sleeve has grain and width in its middle: the name stands clear of both.
-  const [across, down] = piece.id === 'sleeve' ? SLEEVE_NAME : [0.5, 0.5]
+  // A sleeve has grain and width in its middle, a slit facing its grain: the name stands clear.
+  const [across, down] =
+    piece.id === 'sleeve' ? SLEEVE_NAME : piece.id === 'slitFacing' ? SLIT_NAME : [0.5, 0.5]
   return point(box.left + boxWidth(box) * across, box.top + boxHeight(box) * down)
 }
 /** Further up than any piece reaches, mm. */
 const REACH = 500
 const SLEEVE_NAME = [0.72, 0.65] as const
+const SLIT_NAME = [0.76, 0.4] as const
 /** Share of a facing from its fold, clear of the grain line in its middle. */
 const NAME_ALONG = 0.3

@@ -5,12 +5,14 @@
 import { flatten, type Path } from '../geometry/path.ts'
 import { distance } from '../geometry/point.ts'
 import { project } from '../geometry/project.ts'
-import { edge, type Dart, type EdgeName, type Piece } from '../draft/piece.ts'
+import { edge, type Dart, type EdgeDart, type EdgeName, type Piece } from '../draft/piece.ts'
 
 export interface ChangedLines {
   readonly edges: readonly EdgeName[]
   /** A waist dart whose tips or mouth lie elsewhere, or that is there in one drawing only. */
   readonly dart: boolean
+  /** The same of darts whose mouth lies on an edge: side bust dart, shoulder dart. */
+  readonly edgeDarts: readonly EdgeDart['name'][]
 }
 
 /** Closer than a pencil line is wide, 0.3 mm, two lines are one line. Common practice, no source. */
@@ -27,7 +29,18 @@ export function changedLines(before: Piece, after: Piece): ChangedLines {
     dart:
       after.darts.length !== before.darts.length ||
       after.darts.some((d, i) => dartsApart(before.darts[i], d)),
+    edgeDarts: EDGE_DARTS.filter((name) => {
+      const of = (piece: Piece): EdgeDart | undefined =>
+        piece.edgeDarts.find((d) => d.name === name)
+      return edgeDartsApart(of(before), of(after))
+    }),
   }
+}
+
+const EDGE_DARTS: readonly EdgeDart['name'][] = ['bustDart', 'shoulderDart']
+function edgeDartsApart(a: EdgeDart | undefined, b: EdgeDart | undefined): boolean {
+  if (!a || !b) return a !== b
+  return (['tip', 'upper', 'lower'] as const).some((k) => distance(a[k], b[k]) > PENCIL)
 }
 
 /** The farthest any place of one path lies from the other path, both ways, mm. */

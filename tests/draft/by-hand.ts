@@ -57,7 +57,8 @@ export function drawByHand(steps: readonly string[]): HandDrawn {
     y: from.y + way.y * by,
   })
   for (const step of steps) {
-    const [, title = '', said = ''] = /^(.+?): (.*)$/.exec(step) ?? []
+    // A title is one word, "S–T"; a step that places no letter has none.
+    const [, title = '', said = ''] = /^(?:(\S+): )?(.*)$/.exec(step) ?? []
     const to = title.split('–').at(-1) ?? ''
     const first = (pattern: string): string[] | undefined =>
       new RegExp(pattern).exec(said)?.slice(1)

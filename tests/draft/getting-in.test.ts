@@ -8,7 +8,8 @@ import { standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { pieceOf, type Draft } from '../../src/draft/draft.ts'
 import { draft } from '../../src/draft/garments.ts'
 import { passes, sewnWaist, through } from '../../src/draft/opening.ts'
-import { edge, outline, type FinishingId } from '../../src/draft/piece.ts'
+import { edge, outline, type FinishingId, type Piece } from '../../src/draft/piece.ts'
+import type { Point } from '../../src/geometry/point.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { checkJoined, flatten, pathEnd, pathStart } from '../../src/geometry/path.ts'
 import { selfIntersections } from '../../src/geometry/self-intersection.ts'
@@ -54,11 +55,27 @@ describe('what the draft adds', () => {
   })
   test('each opening is marked in the steps with its own length', () => {
     const d = made()
-    const lengths = d.steps.flatMap((s) => (s.verb === 'open' ? [Math.round(s.long.mm)] : []))
+    const lengths = d.steps.flatMap((s) =>
+      s.verb === 'open' && s.piece === 'back' ? [Math.round(s.long.mm)] : [],
+    )
     // The zip runs along the side from 251 to 580 down, a little more than that; the slit is 60.
     expect(lengths[0]).toBeGreaterThanOrEqual(329)
     expect(lengths[0]).toBeLessThan(340)
     expect(lengths[1]).toBe(60)
+  })
+  // Sewn together, the halves open along the same stretch; a folded bust dart takes none of it.
+  test.each(INVENTED_BODIES)('a side zip is marked on both halves of the %s body', (_, numbers) => {
+    const d = draft('blouse', body({}, numbers), { ...standardChoices(), opening: 'sideZip' })
+    const [back, front] = (['back', 'front'] as const).map((id) => {
+      const piece = pieceOf(d, id)
+      const zip = piece.inner.find((i) => i.name === 'zip')
+      if (!zip) throw new Error(`no zip on the ${id}`)
+      expect(zip.words).toBe('zip, left side only')
+      expect(d.steps.some((s) => s.verb === 'open' && s.piece === id)).toBe(true)
+      return { long: pathLength(zip.path), below: sewnTo(piece, pathStart(zip.path)) }
+    })
+    expect(front?.long).toBeCloseTo(back?.long ?? NaN, 3)
+    expect(front?.below).toBeCloseTo(back?.below ?? NaN, 2)
   })
   test('a zip at the centre back or a buttoned front serves neck and waist', () => {
     for (const opening of ['backZip', 'buttonedFront'] as const)
@@ -168,6 +185,41 @@ describe('finishing pieces', () => {
       2 * pathLength(edge(pieceOf(d, 'back'), 'neck').path)
     expect(long(b, 'neckStrip') - long(a, 'neckStrip')).toBeCloseTo(necks(b) - necks(a), 6)
   })
+  // Centre to centre: the two overlaps of 20 mm are finished by the front facing.
+  test('the strip of a buttoned front is as long as that of a closed one', () => {
+    const long = (opening: 'buttonedFront' | 'none'): number =>
+      pathLength(edge(pieceOf(made({}, { opening }), 'neckStrip'), 'neck').path)
+    expect(long('buttonedFront')).toBeCloseTo(long('none'), 9)
+  })
+  // Counted anew: a point is inside where a level line from it crosses the outline an odd number
+  // of times.
+  test.each(['round', 'square', 'vee', 'boat', 'scoop'] as const)(
+    'the grain of every facing lies on its cloth, with a %s neck',
+    (neckShape) => {
+      for (const [, numbers] of INVENTED_BODIES)
+        for (const opening of ['auto', 'buttonedFront', 'backZip'] as const) {
+          const choices = {
+            ...standardChoices(),
+            neckShape,
+            neckFinish: 'facing',
+            opening,
+          } as const
+          for (const piece of draft('blouse', body({}, numbers), choices).pieces.slice(2)) {
+            const ring = flatten(outline(piece), 0.01)
+            const { from, to } = piece.grain
+            for (const t of [0, 0.25, 0.5, 0.75, 1]) {
+              const [x, y] = [from.x + (to.x - from.x) * t, from.y + (to.y - from.y) * t]
+              const crossed = ring.filter((a, i) => {
+                const b = ring[(i + 1) % ring.length]!
+                return a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)
+              }).length
+              expect(crossed % 2, `${piece.id} at ${t}`).toBe(1)
+            }
+            expect(Math.hypot(to.x - from.x, to.y - from.y), piece.id).toBeGreaterThan(15)
+          }
+        }
+    },
+  )
   test('a buttoned front gets a facing as wide as the overlap and 60', () => {
     const d = made({}, { opening: 'buttonedFront' })
     const facing = pieceOf(d, 'buttonFacing')
@@ -177,3 +229,18 @@ describe('finishing pieces', () => {
     expect(pathStart(edge(facing, 'centre').path).x).toBeCloseTo(-20, 9)
   })
 })
+
+/** Along the side seam as it is sewn, by chords: from the underarm to a point, without a dart. */
+function sewnTo(piece: Piece, to: Point): number {
+  const chain = flatten(edge(piece, 'side').path, 0.001)
+  const near = (p: Point): number =>
+    chain.reduce((best, q, i) => (gap(q, p) < gap(chain[best]!, p) ? i : best), 0)
+  const long = (from: number, end: number): number =>
+    chain.slice(from, end).reduce((sum, p, i) => sum + gap(p, chain[from + i + 1]!), 0)
+  const end = near(to)
+  const folded = piece.edgeDarts
+    .map((d) => [near(d.upper), near(d.lower)].sort((a, b) => a - b))
+    .reduce((sum, [a = 0, b = 0]) => sum + (b <= end ? long(a, b) : 0), 0)
+  return long(0, end) + gap(chain[end]!, to) - folded
+}
+const gap = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y)

@@ -9,7 +9,7 @@ import { arc, line } from '../../src/geometry/segment.ts'
 import { apart, changedLines } from '../../src/rounds/changed-edges.ts'
 import { layOver } from '../../src/rounds/lay-over.ts'
 import { mm } from '../../src/units/length.ts'
-import { body } from '../bodies.ts'
+import { body, FULL } from '../bodies.ts'
 
 const piece = (id: 'front' | 'back', added = 0) =>
   pieceOf(draft('blouse', body(), { ...standardChoices(), lengthAdded: mm(added) }), id)
@@ -25,7 +25,23 @@ test('a wedge changes sleeve edge, side, hem and dart; neck, overarm and fold li
 })
 
 test('the same piece changes nowhere', () => {
-  expect(changedLines(piece('back'), piece('back'))).toEqual({ edges: [], dart: false })
+  expect(changedLines(piece('back'), piece('back'))).toEqual({
+    edges: [],
+    dart: false,
+    edgeDarts: [],
+  })
+})
+
+// What is more than 20 mm of balance goes into a side bust dart; the full body has one.
+test('a side dart that is drawn elsewhere is named, by its tip or its mouth', () => {
+  const front = pieceOf(draft('blouse', body({}, FULL), standardChoices()), 'front')
+  const [dart] = front.edgeDarts
+  if (!dart) throw new Error('no side dart')
+  const turned = { ...front, edgeDarts: [{ ...dart, tip: point(dart.tip.x + 1, dart.tip.y) }] }
+  expect(changedLines(front, turned)).toEqual({ edges: [], dart: false, edgeDarts: ['bustDart'] })
+  const gone = { ...front, edgeDarts: [] }
+  expect(changedLines(gone, front).edgeDarts).toEqual(['bustDart'])
+  expect(changedLines(front, gone).edgeDarts).toEqual(['bustDart'])
 })
 
 test('what is let out between bust and waist shows where the anchor leaves it', () => {

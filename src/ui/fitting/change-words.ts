@@ -4,7 +4,7 @@
  */
 import { CHOICES } from '../../draft/choices.ts'
 import type { Draft } from '../../draft/draft.ts'
-import { EDGE_WORDS } from '../../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.ts'
 import { record } from '../../draft/record.ts'
 import { COMPLAINTS } from '../../fitting/complaints.ts'
 import type { Correction } from '../../fitting/correction.ts'
@@ -68,8 +68,12 @@ export const shortChange = ({ before, after }: Preview, name: string, units: Uni
   formatChange(record(before).lengths[name] ?? mm(0), record(after).lengths[name] ?? mm(0), units)
 
 /** What is drawn in violet, in words: for those who do not see the drawing. */
-export function changedSaid({ edges, dart }: ChangedLines): string {
-  const names = [...edges.map((e) => EDGE_WORDS[e]), ...(dart ? ['waist dart'] : [])]
+export function changedSaid({ edges, dart, edgeDarts }: ChangedLines): string {
+  const names = [
+    ...edges.map((e) => EDGE_WORDS[e]),
+    ...(dart ? ['waist dart'] : []),
+    ...edgeDarts.map((name) => DART_WORDS[name]),
+  ]
   if (names.length === 0) return 'nothing lies elsewhere.'
   const [last, ...first] = names.toReversed()
   const list = first.length > 0 ? `${first.toReversed().join(', ')} and ${last}` : last
