@@ -1,8 +1,8 @@
 /**
  * Paper: how long a file of 60 pages of A4 takes beside the same pages written by the PDF library alone, how
  * large the file is, how true the squares and lines of 500 mm come out of another reader
- * (poppler, 600 dpi), whether the sheets laid together give the outline back, and how many
- * sheets the invented bodies take. The last line is RESULT and one JSON object.
+ * (poppler, 600 dpi), whether the sheets laid together give the outline back, how far the DXF and
+ * the allowances stray, and how many sheets the invented bodies take. The last line is RESULT and one JSON object.
  */
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
@@ -13,6 +13,7 @@ import { sheetPlan } from '../../src/output/sheet-plan.ts'
 import { readPdf } from '../../tests/output/read-pdf.ts'
 import { compared, onBoard, outlines } from '../../tests/output/reassemble.ts'
 import { bare } from './paper/bare.ts'
+import { dxfFigures } from './paper/read-dxf.ts'
 import { longLines, LONG, squaresOf } from './paper/measured.ts'
 import { popplerVersion } from './paper/raster.ts'
 import { sheetCounts } from './paper/sheet-counts.ts'
@@ -102,7 +103,13 @@ const sheets = sheetCounts()
 for (const { body, paper, together, apart } of sheets)
   console.log(`${body} on ${paper}: ${together} sheets, each piece by itself ${apart}`)
 
-// DXF: figures of the DXF file go here, under the key "dxf" of RESULT.
+const { dxf, allowance } = dxfFigures()
+console.log(
+  `DXF of ${dxf.pieces} pieces read back by dxf-parser: points within ${dxf.worstPointMm.toFixed(5)} mm of their curves, curves within ${dxf.worstCurveMm.toFixed(5)} mm of the chords`,
+)
+console.log(
+  `allowance on ${allowance.edges} edges beside an offset of its own: ${allowance.middleMm.toFixed(5)} mm off mid-edge, ${allowance.shortMm.toFixed(5)} mm too near anywhere`,
+)
 
 console.log(
   `RESULT ${JSON.stringify({
@@ -119,6 +126,16 @@ console.log(
     poppler: poppler ?? null,
     printed: printed ? { squares: printed.squares, line500: printed.line500 } : null,
     worstMm: worst ?? null,
+    dxf: {
+      ...dxf,
+      worstPointMm: rounded(dxf.worstPointMm, 5),
+      worstCurveMm: rounded(dxf.worstCurveMm, 5),
+    },
+    allowance: {
+      ...allowance,
+      middleMm: rounded(allowance.middleMm, 5),
+      shortMm: rounded(allowance.shortMm, 5),
+    },
     sheets,
   })}`,
 )

@@ -29,8 +29,9 @@ import type { Notch } from './notch.ts'
 import { pieceDrawing, type PieceWords } from './piece-drawing.ts'
 import { NOT_CONFIRMED } from './standing.ts'
 
-/** Curves are written as chords no farther from them than this, mm. */
-export const DXF_CHORD = FLATTEN_ERROR
+/** Curves are written as chords no farther from them than this, mm: with four decimals of a
+ * coordinate a reader has them within a hundredth. */
+export const DXF_CHORD = FLATTEN_ERROR / 2
 
 export const DXF_LAYERS = {
   boundary: { name: '1', colour: 7 },

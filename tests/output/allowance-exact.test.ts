@@ -6,9 +6,8 @@ import { describe, expect, test, vi } from 'vitest'
 import { standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
 import { draft, GARMENTS, isGarmentId, standardFor } from '../../src/draft/garments.ts'
-import { edge, type Piece } from '../../src/draft/piece.ts'
 import { closeWedge } from '../../src/fitting/wedge.ts'
-import { allowanceOf, cuttingLine, type Allowances } from '../../src/output/allowance.ts'
+import { cuttingLine, type Allowances } from '../../src/output/allowance.ts'
 import {
   allowancesFor,
   CLOTH_FINISHES,
@@ -17,9 +16,9 @@ import {
   usualFinishes,
 } from '../../src/output/finishes.ts'
 import { pathStart } from '../../src/geometry/path.ts'
-import { mm, type Mm } from '../../src/units/length.ts'
+import { mm } from '../../src/units/length.ts'
 import { body, INVENTED_BODIES, MIDDLE } from '../bodies.ts'
-import { chainLength, chordsOf, nearestOn, type Spot } from './reference-offset.ts'
+import { edgeErrors } from './edge-errors.ts'
 
 /** Chords are compared by brute force; a busy machine needs its time. */
 vi.setConfig({ testTimeout: 120_000 })
@@ -39,60 +38,12 @@ const UNLIKE: Allowances = {
 }
 const WIDE: Allowances = { ...MUSLIN, neck: mm(16), overarm: mm(40), side: mm(38), hem: mm(90) }
 
-interface Errors {
-  /** Largest error in the middle of an edge, mm. */
-  readonly middle: number
-  /** By how much the cutting line comes nearer to its seam line than it may, mm. */
-  readonly short: number
-}
-
-/** Chords place the foot of a spot on the seam line to about this, mm. */
-const END = 0.1
-
-function errors(piece: Piece, allowances: Allowances, hemDepth?: Mm): Errors {
-  const cut = cuttingLine(piece, allowances, hemDepth)
-  if (!cut.ok) throw new Error(`${piece.id}: ${cut.reason}`)
-  let [middle, short] = [0, 0]
-  for (const { name, role, path } of cut.edges) {
-    if (role === 'fold') continue
-    const own = edge(piece, name)
-    const by = allowanceOf(piece, own, allowances)
-    const seam = chordsOf(own.path)
-    const total = chainLength(seam)
-    const mouths = mouthSpots(piece, name)
-    for (const p of chordsOf(path, 24)) {
-      const near = nearestOn(seam, p)
-      // Past an end of the edge the corner decides, and at a dart its cap.
-      if (near.along < END || near.along > total - END) continue
-      if (mouths.some((m) => Math.hypot(m.x - near.at.x, m.y - near.at.y) < 30)) continue
-      short = Math.max(short, by - near.distance)
-      if (near.along > total * 0.3 && near.along < total * 0.7)
-        middle = Math.max(middle, Math.abs(by - near.distance))
-    }
-  }
-  return { middle, short }
-}
-function mouthSpots(piece: Piece, name: string): Spot[] {
-  return [
-    ...piece.edgeDarts
-      .filter((d) => d.edge === name)
-      .flatMap((d) => [
-        d.upper,
-        { x: (d.upper.x + d.lower.x) / 2, y: (d.upper.y + d.lower.y) / 2 },
-        d.lower,
-      ]),
-    ...(name === 'hem'
-      ? piece.darts.flatMap((d) => (d.open ? [d.open.inner, d.open.outer] : []))
-      : []),
-  ]
-}
-
 describe('the allowance', () => {
   // 0.01 mm is a thirtieth of a pencil line. From memory.
   test.each(INVENTED_BODIES)('is exact on every piece of the %s body', (_, numbers) => {
     for (const allowances of [MUSLIN, CLOTH, UNLIKE, WIDE])
       for (const piece of drafted(numbers).pieces) {
-        const { middle, short } = errors(piece, allowances)
+        const { middle, short } = edgeErrors(piece, allowances)
         expect(middle, `${piece.id} middle`).toBeLessThan(0.01)
         expect(short, `${piece.id} short`).toBeLessThan(0.01)
       }
@@ -111,7 +62,7 @@ describe('the allowance', () => {
     for (const [, numbers] of INVENTED_BODIES.filter(([name]) => name !== 'tall'))
       for (const allowances of [MUSLIN, CLOTH])
         for (const piece of drafted(numbers, more).pieces) {
-          const { middle, short } = errors(piece, allowances)
+          const { middle, short } = edgeErrors(piece, allowances)
           expect(middle, `${piece.id} middle`).toBeLessThan(0.01)
           expect(short, `${piece.id} short`).toBeLessThan(0.01)
         }
@@ -125,7 +76,7 @@ describe('the allowance', () => {
           const finishes = usualFinishes(stuff, pieces)
           const allowances = allowancesFor(finishes)
           for (const piece of pieces) {
-            const { middle, short } = errors(piece, allowances, hemTurnedTwice(finishes))
+            const { middle, short } = edgeErrors(piece, allowances, hemTurnedTwice(finishes))
             expect(middle, `${piece.id} middle`).toBeLessThan(0.01)
             expect(short, `${piece.id} short`).toBeLessThan(0.01)
           }
@@ -150,7 +101,7 @@ describe('the allowance', () => {
     const front = pieceOf(drafted(), 'front')
     const outcome = closeWedge(front, 'sleeveEdge', 0.5, mm(12))
     if (!outcome.ok) throw new Error(JSON.stringify(outcome.why))
-    const { middle, short } = errors(outcome.wedge.piece, MUSLIN)
+    const { middle, short } = edgeErrors(outcome.wedge.piece, MUSLIN)
     expect(middle).toBeLessThan(0.01)
     expect(short).toBeLessThan(0.01)
   })
