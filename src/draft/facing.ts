@@ -15,7 +15,7 @@ import {
   startTangent,
   type Path,
 } from '../geometry/path.ts'
-import { add, distance, point, scale, subtract, unit, type Point } from '../geometry/point.ts'
+import { add, distance, point, scale, subtract, unit } from '../geometry/point.ts'
 import { selfIntersections } from '../geometry/self-intersection.ts'
 import { line } from '../geometry/segment.ts'
 import { choice, type Choices } from './choices.ts'
