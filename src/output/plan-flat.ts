@@ -17,6 +17,11 @@ export const capital = (words: string): string => words.charAt(0).toUpperCase() 
 export const halvesOf = ({ draft }: Planned): readonly Piece[] =>
   draft.pieces.filter((p) => p.id === 'back' || p.id === 'front')
 
+/** Halves and skirt parts: everything of the body that darts, sides and hems are on. */
+export const bodyOf = (on: Planned): readonly Piece[] => [...halvesOf(on), ...skirtsOf(on)]
+export const skirtsOf = ({ draft }: Planned): readonly Piece[] =>
+  draft.pieces.filter((p) => p.id === 'skirtBack' || p.id === 'skirtFront')
+
 export function prepareSteps(cloth: ClothAdvice, warning: string | undefined): PlanStep[] {
   return [
     {
@@ -101,7 +106,7 @@ export function interfaceSteps({ draft }: Planned): PlanStep[] {
 }
 
 export function dartSteps(on: Planned): PlanStep[] {
-  return halvesOf(on).flatMap((p): PlanStep[] => [
+  return bodyOf(on).flatMap((p): PlanStep[] => [
     ...p.darts.map((d): PlanStep => {
       const legs = distance(d.upperTip, d.inner) + distance(d.inner, d.open?.inner ?? d.lowerTip)
       return {

@@ -1,9 +1,9 @@
 /** Openings: what is made while the piece is flat, what when the sides are closed, what at the end. */
 import { mm, type Mm } from '../units/length.ts'
 import type { Opening } from '../draft/opening.ts'
-import type { PieceId } from '../draft/piece.ts'
+import { PIECE_WORDS, type PieceId } from '../draft/piece.ts'
 import { finishAs } from './finish.ts'
-import { edgeLong, halvesOf, type Planned } from './plan-flat.ts'
+import { bodyOf, edgeLong, type Planned } from './plan-flat.ts'
 import { says, type Lit, type PlanStep } from './plan-step.ts'
 
 const long = (o: Opening): Mm => mm(o.to - o.from)
@@ -57,7 +57,7 @@ export function flatOpenings(on: Planned): PlanStep[] {
 
 /** A centre that is a seam without an opening in it. */
 function plainCentres(on: Planned): PlanStep[] {
-  return halvesOf(on).flatMap((p): PlanStep[] => {
+  return bodyOf(on).flatMap((p): PlanStep[] => {
     const centre = p.edges.find((e) => e.name === 'centre')
     const opened = on.draft.openings.some((o) => o.piece === p.id && o.kind === 'backZip')
     if (centre?.role !== 'seam' || opened) return []
@@ -66,7 +66,7 @@ function plainCentres(on: Planned): PlanStep[] {
       {
         id: `seam.${p.id}.centre`,
         kind: 'seam',
-        title: `Centre seam of the ${p.id}`,
+        title: `Centre seam of the ${PIECE_WORDS[p.id]}`,
         lit: [{ piece: p.id, edge: 'centre' }],
         long: edgeLong(p, 'centre'),
         times: 1,

@@ -2,7 +2,7 @@
 import { mm } from '../units/length.ts'
 import { EDGE_WORDS, PIECE_WORDS, type EdgeName, type Piece } from '../draft/piece.ts'
 import { finishAs, type FinishId, type Pass } from './finish.ts'
-import { capital, edgeLong, halvesOf, type Planned } from './plan-flat.ts'
+import { bodyOf, capital, edgeLong, halvesOf, skirtsOf, type Planned } from './plan-flat.ts'
 import { says, type Lit, type PlanKind, type PlanStep } from './plan-step.ts'
 
 const has = (p: Piece, name: EdgeName): boolean =>
@@ -133,6 +133,34 @@ export function sideSteps(on: Planned): PlanStep[] {
   })
 }
 
+/** The skirt closed, then sewn to the bodice: the seams that run into the waist are pressed first. */
+export function skirtSteps(on: Planned): PlanStep[] {
+  const skirts = skirtsOf(on)
+  const waist = bodyOf(on).filter((p) => has(p, 'waist'))
+  const long = mm(
+    2 * skirts.filter((p) => has(p, 'waist')).reduce((s, p) => s + edgeLong(p, 'waist'), 0),
+  )
+  return [
+    ...step(
+      on,
+      'side',
+      skirts.filter((p) => has(p, 'side')),
+      {
+        title: `Side seams of the skirt`,
+        press: says`Along the seam first, then towards the back or open.`,
+      },
+    ).map((s) => ({ ...s, id: 'seam.skirtSide' })),
+    ...step(on, 'waist', waist, {
+      title: `Waist seam: ${finishAs(on.cutting.finishes.waist, on.cutting.allowances.waist).words}`,
+      times: 1,
+      press: says`Towards the bodice.`,
+      mind: [
+        'Match centres, sides and darts first. Sew a tape in with it, so that it keeps its length.',
+      ],
+    }).map((s) => ({ ...s, long })),
+  ]
+}
+
 /** An armhole without a sleeve, in the round. */
 export function armholeSteps(on: Planned): PlanStep[] {
   const pieces = onHalves(on, 'armhole').filter((p) =>
@@ -187,7 +215,7 @@ export function sleeveSteps(on: Planned): PlanStep[] {
 }
 
 export function hemSteps(on: Planned): PlanStep[] {
-  const halves = onHalves(on, 'hem')
+  const halves = bodyOf(on).filter((p) => has(p, 'hem'))
   const sleeve = on.draft.pieces.filter((p) => p.id === 'sleeve' && has(p, 'hem'))
   const [made] = step(on, 'hem', halves, { kind: 'hem', times: 1 })
   const around = mm(2 * halves.reduce((sum, p) => sum + edgeLong(p, 'hem'), 0))

@@ -65,6 +65,20 @@ describe('order of sewing', () => {
     )
   })
 
+  test('dress: bodice and skirt closed apart, then the waist seam, then the zip', () => {
+    // Order of a dress with a waist seam: common practice, no source.
+    const steps = planned('dress', { opening: 'sideZip' })
+    inOrder(
+      steps,
+      'seam.shoulder',
+      'seam.side',
+      'seam.skirtSide',
+      'seam.waist',
+      'opening.sideZip',
+      'hem.hem',
+    )
+  })
+
   test('no sleeve: the armhole is bound when the side is sewn', () => {
     inOrder(planned('sleeveless'), 'seam.shoulder', 'seam.side', 'edge.armhole', 'hem.hem')
   })
