@@ -15,15 +15,16 @@ const DULL: ReadonlySet<ConceptId> = new Set(['garment', 'cloth', 'fine', 'want'
 const PAIR = 0.7
 const FAMILY_PAIR = 0.7
 const STEM = 0.6
+/** The place she names first is most often the one she means. */
+const FIRST = 0.6
 
 export function featuresOf({ words, heard }: Hearing): Features {
   const found = new Map<string, number>()
   const telling = heard.filter((h) => !DULL.has(h.concept))
-  for (const h of telling) {
-    found.set(nameOf(h), 1)
-    if (h.by) found.set(`${h.by}>${h.concept}`, 1)
-  }
-  const paired = telling.filter((h) => kindOf(h.concept) !== 'relation')
+  for (const h of telling) for (const name of ownNames(h)) found.set(name, 1)
+  const paired = telling.filter((h) => kindOf(h.concept) !== 'relation' && h.by !== 'than')
+  const first = paired.find((h) => kindOf(h.concept) === 'place' && h.first >= 0)
+  if (first) found.set(`1${first.concept}`, FIRST)
   addPairs(found, [...new Set(paired.map(nameOf))], PAIR)
   const families = [...new Set(paired.flatMap((h) => (h.denied ? [] : familiesOf(h.concept))))]
   for (const family of families) found.set(family, 1)
@@ -33,9 +34,13 @@ export function featuresOf({ words, heard }: Hearing): Features {
 }
 /** The features one heard concept brings by itself. */
 export const featuresOfOne = (h: Heard): readonly string[] => [
-  nameOf(h),
-  ...(h.by ? [`${h.by}>${h.concept}`] : []),
+  ...ownNames(h),
   ...(h.denied ? [] : familiesOf(h.concept)),
+]
+/** What comes after "than" is only what she compares with. */
+const ownNames = (h: Heard): readonly string[] => [
+  ...(h.by === 'than' ? [] : [nameOf(h)]),
+  ...(h.by ? [`${h.by}>${h.concept}`] : []),
 ]
 const nameOf = (h: Heard): string => (h.denied ? `!${h.concept}` : h.concept)
 
