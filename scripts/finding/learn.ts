@@ -23,12 +23,14 @@ export interface LearnOptions {
   /** How strongly a weight is drawn towards nothing at each sight of its feature. */
   readonly pull: number
   readonly step: number
+  /** Share of the features hidden at each sight, so that no single word decides alone. */
+  readonly drop: number
 }
 
 export function learn(
   examples: readonly Example[],
   classes: readonly string[],
-  { passes, pull, step }: LearnOptions,
+  { passes, pull, step, drop }: LearnOptions,
 ): Learnt {
   const index = new Map<string, number>()
   for (const { features } of examples)
@@ -50,7 +52,8 @@ export function learn(
   for (let pass = 0; pass < passes; pass += 1) {
     shuffle(order, chance)
     for (const n of order) {
-      const { ids, xs, right, weight } = rows[n]!
+      const { right, weight, ...full } = rows[n]!
+      const { ids, xs } = drop > 0 ? partOf(full.ids, full.xs, drop, chance) : full
       scores.fill(0)
       for (let k = 0; k < ids.length; k += 1) {
         const from = ids[k]! * C
@@ -73,6 +76,19 @@ export function learn(
     }
   }
   return { classes, names: [...index.keys()], rowOf: index, weights }
+}
+
+function partOf(
+  ids: Int32Array,
+  xs: Float64Array,
+  drop: number,
+  chance: () => number,
+): { readonly ids: Int32Array; readonly xs: Float64Array } {
+  const kept = ids.map((_, k) => k).filter(() => chance() >= drop)
+  return {
+    ids: kept.map((k) => ids[k]!),
+    xs: Float64Array.from(kept, (k) => xs[k]! / (1 - drop)),
+  }
 }
 
 function toShares(scores: Float64Array): void {

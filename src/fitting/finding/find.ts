@@ -3,6 +3,7 @@
  * and why, two complaints in one sentence taken apart. Pure, offline. What she points at and the
  * words she corrects come in beside the phrase.
  */
+import type { ComplaintId } from '../complaints/complaint.ts'
 import { featuresOf, featuresOfOne } from './features.ts'
 import { hearWords, isContent, wordsOf, type Heard, type Hearing, type Word } from './hear.ts'
 import { CONCEPTS, kindOf, type ConceptId } from './lexicon.ts'
@@ -26,7 +27,7 @@ export interface FindContext {
   readonly putRight?: readonly PutRight[]
 }
 export interface Answer {
-  readonly id: string
+  readonly id: ComplaintId
   /** 0 to 1; how much of the whole speaks for it. For ranking, never shown as a percentage. */
   readonly score: number
   /** One sentence: which of her words led here. Empty when only the ranking of others did. */
@@ -112,7 +113,7 @@ interface Clause {
 function partsOf(
   clauses: readonly (readonly Word[])[],
   hearingOf: (words: readonly Word[]) => Hearing,
-  bias: (id: string) => number,
+  bias: (id: ComplaintId) => number,
 ): readonly Clause[] {
   const read = (words: readonly Word[]): Clause => {
     const hearing = hearingOf(words)
@@ -129,7 +130,7 @@ function partsOf(
   }
   return parts
 }
-const topOf = (clause: Clause): string => clause.shares[0]?.id ?? ''
+const topOf = (clause: Clause): ComplaintId | undefined => clause.shares[0]?.id
 function isComplaint({ hearing, shares }: Clause): boolean {
   const kinds = new Set(hearing.heard.map((h) => kindOf(h.concept)))
   const whole =
@@ -140,7 +141,7 @@ function isComplaint({ hearing, shares }: Clause): boolean {
 
 /** The best of each part first, in the order said; then all others by their best share. */
 function together(whole: readonly Share[], parts: readonly (readonly Share[])[]): readonly Share[] {
-  const best = new Map<string, number>(whole.map((s) => [s.id, s.share / 2]))
+  const best = new Map<ComplaintId, number>(whole.map((s) => [s.id, s.share / 2]))
   for (const part of parts)
     for (const { id, share } of part) best.set(id, Math.max(best.get(id) ?? 0, share))
   return [...best].map(([id, share]) => ({ id, share })).sort((a, b) => b.share - a.share)
@@ -154,7 +155,7 @@ const pointedAt = (concept: ConceptId): Heard => ({
   by: undefined,
   joined: false,
 })
-function biasOf(sleeve: SleeveKind | undefined): (id: string) => number {
+function biasOf(sleeve: SleeveKind | undefined): (id: ComplaintId) => number {
   if (sleeve === undefined) return () => 0
   const absent = { cutIn: ['L'], setIn: ['D'], none: ['L', 'D'] }[sleeve]
   return (id) => (absent.includes(id[0] ?? '') ? OTHER_SLEEVE : 0)
@@ -168,7 +169,7 @@ const textOf = (words: readonly Word[], phrase: string): string =>
 const TELLING = 0.3
 const MOST_REASONS = 3
 
-function becauseOf(hearing: Hearing, phrase: string, id: string): string {
+function becauseOf(hearing: Hearing, phrase: string, id: ComplaintId): string {
   const reasons = hearing.heard
     .map((h) => ({ h, pull: Math.max(...featuresOfOne(h).map((name) => pullOf(name, id))) }))
     .filter(({ h, pull }) => pull >= TELLING && kindOf(h.concept) !== 'relation')

@@ -68,6 +68,42 @@ export const PLAIN_WORDS: ReadonlySet<string> = new Set(
     'pencil towel pancake kangaroo ghost witch nun crow cow pig horse duck chicken hen goose ghosts monster ' +
     'fitting fit fits fitted problem problems trouble issue going nearly three four whom shall ought least ' +
     'mum nan gran granny sister wearing wears stay stays leaves leaving lots heaps halfway half quarter third ' +
-    'height heights weight figure photo mirror person people lady ladies woman women girl body bodies'
+    'height heights weight figure photo mirror person people lady ladies woman women girl body bodies ' +
+    'class classes necklace bridge bridges become becomes brought bring brings steeply thicker fade ' +
+    'fades folks folk snip snips aged aging pinhead necklaces letter letters post message glasses ' +
+    'bracelet chain ring rings watch earring earrings scarf glove gloves coat jacket jumper jeans ' +
+    'trousers pants tights shoes heels boots umbrella purse pocket handle basket bench chapter chart ' +
+    'cheese cherry chips circus client climate closet clothing column comfort comment common compare ' +
+    'contact cost cotton couch court cousin craft crazy creature crowd cruel current cycle dance ' +
+    'danger degree delay deliver dentist dessert detail dinner direct doctor document dragon drama ' +
+    'drawer driver drum during eager eagle effect effort elbow engine entire escape event example ' +
+    'except excuse expect expert explain express extra fabric factory famous fashion feature fence ' +
+    'fever finally finance flight focus forest formal forward frame freeze fridge front fruit future ' +
+    'garage gather gentle giant glory goose grade grain grape habit handy harbour hardly health ' +
+    'hello helmet honey human humour hungry hurry image impact include income inside instruct island ' +
+    'jelly jewel judge juice jungle junior kettle kidney ladder lately laundry lawyer leader league ' +
+    'leather lecture legal lemon library liquid lively loaf local lonely machine magic manage manner ' +
+    'master matter mayor medal media member memory mental metal method minor modern moral motor ' +
+    'muddy muscle museum naked narrow nation nature nearby nephew niece noble noisy novel nurse ' +
+    'object ocean often olive opera option orange organ outfit oven owner palace panel parade parent ' +
+    'patient peace pearl penny period phrase piano picnic pilot planet plastic pleasure plenty ' +
+    'pocket poetry polite powder prefer prepare present press prince prison private profit project ' +
+    'promise proof protect public puppy purple puzzle quarter queen question rabbit radio random ' +
+    'rapid rather recipe record reduce refuse regret relax remain remove repair repeat reply report ' +
+    'rescue result return reward rhythm rocket royal sample sauce scale scene school science score ' +
+    'screen search second select senior sense series serve service seven shadow shelter shirt shock ' +
+    'shower signal simple single sister situation skill slice slide slipper smart smooth snake ' +
+    'social soldier solid solve source speech spider spirit spoil spoon staff stamp stand station ' +
+    'statue steady stick stomach storage story strange stranger stream stress strike strip style ' +
+    'subject success sudden suffer summer supper supply support surprise survey swim switch symbol ' +
+    'system tailor talent target taxi teacher temper temple tennis term theatre theory thick thief ' +
+    'thirty thread throat thunder ticket tiger timber title tomato tongue topic total tough towel ' +
+    'tower track trade traffic train travel treat trial tribe trick trouble truck trust truth tunnel ' +
+    'turkey twelve twenty twice uncle under uniform union unique until upper upset urban useful ' +
+    'valley value vanish velvet video violin virus visit volume wagon waste weapon weather weekend ' +
+    'weigh west whisper window winter wisdom witness wonder wooden worker writer yard youth behave ' +
+    'behaves brand bride broken budget butter button cabin camel canal candy cannon carrot castle ' +
+    'ceiling centre century cereal chalk champion channel charge charm chase cheek chicken chief ' +
+    'chocolate choir'
   ).split(' '),
 )

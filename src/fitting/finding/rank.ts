@@ -3,11 +3,12 @@
  * then turned into shares of one whole (softmax). The weights are learnt by a script of ours from
  * written phrases and committed as text, one feature a line, tenths.
  */
+import { isComplaintId, type ComplaintId } from '../complaints/complaint.ts'
 import type { Features } from './features.ts'
 import { WEIGHTS } from './weights.ts'
 
 export interface Share {
-  readonly id: string
+  readonly id: ComplaintId
   /** 0 to 1; all shares together are 1. */
   readonly share: number
 }
@@ -16,13 +17,16 @@ export interface Share {
 const TENTH = 0.1
 
 interface Table {
-  readonly ids: readonly string[]
+  readonly ids: readonly ComplaintId[]
   readonly rows: ReadonlyMap<string, readonly (readonly [at: number, weight: number])[]>
 }
 function read(text: string): Table {
   const [head = '', ...lines] = text.trim().split('\n')
-  const ids = head.split(' ')
-  const at = new Map(ids.map((id, i) => [id, i]))
+  const ids = head.split(' ').map((id) => {
+    if (!isComplaintId(id)) throw new Error(`weights: ${id} is no complaint`)
+    return id
+  })
+  const at = new Map<string, number>(ids.map((id, i) => [id, i]))
   const rows = lines.map((line) => {
     const [name = '', ...entries] = line.split(' ')
     const row = entries.map((entry) => {
@@ -39,7 +43,7 @@ let table: Table | undefined
 /** Read on first use: only the fitting place needs it. */
 const opened = (): Table => (table ??= read(WEIGHTS))
 
-export const rankedIds = (): readonly string[] => opened().ids
+export const rankedIds = (): readonly ComplaintId[] => opened().ids
 
 /** How strongly these features speak for each complaint, in the order of `rankedIds`. */
 export function pullsOf(features: Features): readonly number[] {
@@ -52,16 +56,17 @@ export function pullsOf(features: Features): readonly number[] {
 export const isKnownFeature = (name: string): boolean => opened().rows.has(name)
 
 /** How much one feature alone speaks for one complaint. */
-export function pullOf(name: string, id: string): number {
+export function pullOf(name: string, id: ComplaintId): number {
   const { ids, rows } = opened()
   const at = ids.indexOf(id)
   return (rows.get(name) ?? []).find(([column]) => column === at)?.[1] ?? 0
 }
 
 /** Best first. @param bias added to the sum of a complaint before shares are made */
-export function ranked(features: Features, bias: (id: string) => number): readonly Share[] {
+export function ranked(features: Features, bias: (id: ComplaintId) => number): readonly Share[] {
   const { ids } = opened()
-  const sums = pullsOf(features).map((sum, i) => sum + bias(ids[i] ?? ''))
+  const pulls = pullsOf(features)
+  const sums = ids.map((id, i) => (pulls[i] ?? 0) + bias(id))
   const top = Math.max(...sums)
   const grown = sums.map((sum) => Math.exp(sum - top))
   const whole = grown.reduce((a, b) => a + b, 0)

@@ -36,7 +36,7 @@ export const FIGURES = {
     kind: 'figure',
     said: 'one shoulder lower',
     words:
-      'one shoulder lower, shoulder is lower, shoulder lower, shoulder higher, uneven shoulders, shoulder is lower than, one shoulder is higher, one shoulder drops, one shoulder sits lower, shoulders not same height, scoliosis, shoulders do not match, shoulder hanging lower, carry a bag, handbag, shoulder is down, low shoulder, low left shoulder, low right shoulder, one shoulder is lower, one shoulder lower than other, asymmetrical shoulders, shoulder drops, shoulder droops, right shoulder lower, left shoulder lower, right shoulder is lower, left shoulder is lower, one lower shoulder, lower shoulder, shoulder is 1 cm lower, shoulder is 2cm lower, shoulders uneven, shoulders different, shoulders differ, unequal shoulders, shoulders at different heights, shoulders are uneven, spine curve, physio, physiotherapist, chiropractor, one shoulder dips, one shoulder high, high shoulder, violinist',
+      'one shoulder lower, shoulder is lower, shoulder lower, shoulder higher, uneven shoulders, shoulder is lower than, one shoulder is higher, one shoulder drops, one shoulder sits lower, shoulders not same height, scoliosis, shoulders do not match, shoulder hanging lower, carry a bag, handbag, shoulder is down, low shoulder, low left shoulder, low right shoulder, one shoulder is lower, one shoulder lower than other, asymmetrical shoulders, shoulder drops, shoulder droops, right shoulder lower, left shoulder lower, right shoulder is lower, left shoulder is lower, one lower shoulder, lower shoulder, shoulders uneven, shoulders different, shoulders differ, unequal shoulders, shoulders at different heights, shoulders are uneven, spine curve, physio, physiotherapist, chiropractor, one shoulder dips, one shoulder high, high shoulder, violinist',
   },
   roundBack: {
     kind: 'figure',
@@ -60,7 +60,7 @@ export const FIGURES = {
     kind: 'figure',
     said: 'curve at the base of the neck',
     words:
-      'hump, dowager, dowagers hump, buffalo hump, widows hump, neck hump, bump on spine, bump at top of spine, lump at base of neck, fatty pad, fleshy lump, stout nape, fat on neck, tech neck, hill under neck, bump on my neck, vertebra sticks out, spine sticks out, base of neck bump, bump at base of neck, fat on neck back, little hill, fat pad, bump of neck, lump at the back of the neck, knob at back of neck, big neck bone, neck bump, bump below nape, bump at nape, nape bump, lump at top of spine, lump on spine, lump at the top of my spine, lump on neck, bump on back of neck, bump at back of neck, knot at base of neck, hill at neck, hump on neck, camel, camel hump, swelling at neck, fat neck roll, fatty neck, mound at nape, neck mound, bulge at nape, prominence at nape, curved neck, forward head, head forward, poking neck, chicken neck, turtle neck posture, text neck, c7, bone at base of neck, knob of spine, first vertebra',
+      'hump, dowager, dowagers hump, buffalo hump, widows hump, neck hump, bump on spine, bump at top of spine, lump at base of neck, fatty pad, fleshy lump, stout nape, fat on neck, tech neck, hill under neck, bump on my neck, vertebra sticks out, spine sticks out, base of neck bump, bump at base of neck, fat on neck back, little hill, fat pad, bump of neck, lump at the back of the neck, knob at back of neck, big neck bone, neck bump, bump below nape, bump at nape, nape bump, lump at top of spine, lump on spine, lump at the top of my spine, lump on neck, bump on back of neck, bump at back of neck, knot at base of neck, hill at neck, hump on neck, camel, camel hump, swelling at neck, fat neck roll, fatty neck, mound at nape, neck mound, bulge at nape, prominence at nape, curved neck, forward head, head forward, poking neck, chicken neck, turtle neck posture, text neck, bone at base of neck, knob of spine, first vertebra',
   },
   prominentBlades: {
     kind: 'figure',
@@ -72,13 +72,13 @@ export const FIGURES = {
     kind: 'figure',
     said: 'bust fuller than drafted',
     words:
-      'full bust, full busted, big bust, big busted, large bust, busty, big boobs, large breasts, buxom, full bust adjustment, well endowed, top heavy, dd cup, big chest, prominent bust, heavy bust, weight of my bust, big breasted, large chested, generous bust, ample bust, ample bosom, huge boobs, huge bust, my bust is big, my boobs are big, fuller bust, fuller cup, bigger bust, larger bust, h cup, g cup, f cup, e cup, double d, very busty, heavy chested, big boobed, large boobs, because of my chest, because of my bust, because of my boobs, large cup, big up top, stacked, curvy up top, matronly, nursing bust, breastfeeding, 38dd',
+      'full bust, full busted, big bust, big busted, large bust, busty, big boobs, large breasts, buxom, full bust adjustment, well endowed, top heavy, dd cup, big chest, prominent bust, heavy bust, weight of my bust, big breasted, large chested, generous bust, ample bust, ample bosom, huge boobs, huge bust, my bust is big, my boobs are big, fuller bust, fuller cup, bigger bust, larger bust, h cup, g cup, f cup, e cup, double d, very busty, heavy chested, big boobed, large boobs, because of my chest, because of my bust, because of my boobs, large cup, big up top, curvy up top, matronly, nursing bust, breastfeeding',
   },
   smallBust: {
     kind: 'figure',
     said: 'bust smaller than drafted',
     words:
-      'small bust, small busted, flat chested, flat chest, flat bust, small boobs, small breasts, no boobs, small bust adjustment, nothing up top, a cup, aa cup, little bust, not enough bust, no bust, my bust is smaller, not enough of me, nothing to fill it, tiny boobs, ironing board, small chested, smaller bust, petite bust, barely any bust, hardly any bust, hardly any boobs, no chest, little boobs, tiny bust, mosquito bites, fried eggs, bee stings, flat as a board, flat as a pancake front, pancake chest, itty bitty, aa, 32a, a cup and, nothing there, mastectomy, boyish, boyish chest, lost my bust, boobs shrank, not much bust, not much up top, not enough boob, flattish chest, smaller boobs',
+      'small bust, small busted, flat chested, flat chest, flat bust, small boobs, small breasts, no boobs, small bust adjustment, nothing up top, a cup, aa cup, little bust, not enough bust, no bust, my bust is smaller, not enough of me, nothing to fill it, tiny boobs, ironing board, small chested, smaller bust, petite bust, barely any bust, hardly any bust, hardly any boobs, no chest, little boobs, tiny bust, mosquito bites, fried eggs, bee stings, flat as a board, flat as a pancake front, pancake chest, itty bitty, aa, nothing there, mastectomy, boyish, boyish chest, lost my bust, boobs shrank, not much bust, not much up top, not enough boob, flattish chest, smaller boobs',
   },
   hollowChest: {
     kind: 'figure',
@@ -102,7 +102,7 @@ export const FIGURES = {
     kind: 'figure',
     said: 'stands out over the abdomen',
     words:
-      'pregnant, look pregnant, looks pregnant, expecting, with child, baby on the way, six months gone, months gone, up the duff, preggers, preggo, expectant, is it a girl, when am i due, when are you due, baby due, due date, asked if i was expecting, with a baby, mum to be, seat on the bus',
+      'pregnant, look pregnant, looks pregnant, expecting, with child, baby on the way, six months gone, months gone, up the duff, preggers, preggo, expectant, when am i due, when are you due, baby due, due date, asked if i was expecting, with a baby, mum to be, seat on the bus',
   },
   widerHips: {
     kind: 'figure',

@@ -6,13 +6,13 @@ export const PLACES = {
     kind: 'place',
     said: 'neck edge',
     words:
-      'neck, neckline, neck line, neckhole, neck hole, neck edge, neck opening, neckedge, neck seam, neckband, neck band, scoop, scoop neck, boat neck, round neck, square neck, crew neck, bateau, neck hole edge, neck cut, necking, throat hole, polo neck, turtleneck, turtle neck, jewel neck, keyhole neck, sweetheart, opening for head, head hole, head opening, neckhole edge, necline, nekline, neck finish, neckline edge, neck curve, neck hem',
+      'neck, neckline, neck line, neckhole, neck hole, neck edge, neck opening, neckedge, neck seam, neckband, neck band, scoop, scoop neck, boat neck, round neck, square neck, crew neck, bateau, neck hole edge, neck cut, necking, throat hole, polo neck, turtleneck, turtle neck, jewel neck, keyhole neck, sweetheart, opening for head, head hole, head opening, neckhole edge, neck finish, neckline edge, neck curve, neck hem',
   },
   vNeck: {
     kind: 'place',
     said: 'V of the neck',
     words:
-      'v neck, vee, vee neck, the v, v neckline, plunge, wrap front, neck v, vneck, v shape neck, point of v, wrap neckline, crossover front, cross over front, surplice',
+      'v neck, vee, vee neck, the v, v neckline, wrap front, neck v, vneck, v shape neck, point of v, wrap neckline, crossover front, cross over front, surplice',
   },
   throat: {
     kind: 'place',
@@ -30,7 +30,7 @@ export const PLACES = {
     kind: 'place',
     said: 'front neck edge',
     words:
-      'front neck, front neckline, neck front, front of neck, front of neckline, neckline in front, neck in front, neck at front, neckline at front, front neck edge, cleavage, decolletage, decollete, neckline at chest, neckline over chest, neckline against chest, front neckband, front of collar, down my top, down my blouse, down my front, see down my top, front of top, low cut, plunging',
+      'front neck, front neckline, neck front, front of neck, front of neckline, neckline in front, neck in front, neck at front, neckline at front, front neck edge, decolletage, decollete, neckline at chest, neckline over chest, neckline against chest, front neckband, front of collar, down my top, down my blouse, down my front, see down my top, front of top, low cut',
   },
   neckSide: {
     kind: 'place',
@@ -167,7 +167,7 @@ export const PLACES = {
     kind: 'place',
     said: 'bust',
     words:
-      'bust, bustline, bust line, bust level, boob, boobs, boobie, boobies, breast, breasts, bosom, bosoms, busom, bussom, tit, tits, titties, the girls, my girls, girls, rack, bazooka, jugs, knockers, puppies, bazongas, chesticles, paps, chebs, diddies, norks, mammaries, full bust, bust area, breast area, breast part, bust part, chest portion, chest part, bra cup area, chesty, bustier, bussoms, bosum, bristols, hooters, melons, bubs, bewbs, boobage, busts, mams, milkers, double d, dd, 38dd, ddd, chi chi, chichis, lady lumps, assets, cleave, breats, brest, brests, breasted, where bust, bust fullness, bra size, upstairs, up top, chestal',
+      'bust, bustline, bust line, bust level, boob, boobs, boobie, boobies, breast, breasts, bosom, bosoms, busom, bussom, tit, tits, titties, the girls, my girls, girls, rack, jugs, knockers, puppies, bazongas, chesticles, paps, chebs, diddies, norks, mammaries, full bust, bust area, breast area, breast part, bust part, chest portion, chest part, bra cup area, bosum, bristols, hooters, melons, bubs, bewbs, boobage, busts, mams, milkers, double d, dd, ddd, chi chi, chichis, lady lumps, assets, cleave, breats, brest, brests, breasted, where bust, bust fullness, bra size, up top',
   },
   apex: {
     kind: 'place',
@@ -233,7 +233,7 @@ export const PLACES = {
     kind: 'place',
     said: 'shoulder blade',
     words:
-      'shoulder blade, shoulder blades, blade, blades, scapula, scapulae, wing bone, wing bones, blade bone, between blades, between shoulder blades, blade level, shoulder bone on back, back shoulder bone, blade prominence, shoulderblade, shoulderblades, shoulder blade bones, wings of my back, scapular, bladebone, blade bones, sholder blade, shoulder wings',
+      'shoulder blade, shoulder blades, blade, blades, scapula, scapulae, wing bone, wing bones, blade bone, between blades, between shoulder blades, blade level, shoulder bone on back, back shoulder bone, blade prominence, shoulderblade, shoulderblades, shoulder blade bones, wings of my back, scapular, bladebone, blade bones, shoulder wings',
   },
   lowerBack: {
     kind: 'place',
@@ -251,7 +251,7 @@ export const PLACES = {
     kind: 'place',
     said: 'front waist',
     words:
-      'front waist, front waistline, waist front, waist in front, waist at front, front of waist, front of waistline, waist front, front of my waist, waist on front, waistband in front, waist centre front, front waistband, waist below bust in front',
+      'front waist, front waistline, waist front, waist in front, waist at front, front of waist, front of waistline, front of my waist, waist on front, waistband in front, waist centre front, front waistband, waist below bust in front',
   },
   spine: {
     kind: 'place',
@@ -268,13 +268,13 @@ export const PLACES = {
     kind: 'place',
     said: 'hip',
     words:
-      'hip, hips, hip line, hip level, high hip, thigh, thighs, saddlebags, saddle bags, hip bone, hip area, hipline, hipbones, hipbone, hip bones, haunches, hips area, love handles, upper thighs, hip curve, flanks, pelvis, pelvic, widest part, widest part of me',
+      'hip, hips, hip line, hip level, high hip, thigh, thighs, saddlebags, saddle bags, hip bone, hip area, hipline, hipbones, hipbone, hip bones, haunches, hips area, love handles, upper thighs, hip curve, pelvis, pelvic, widest part, widest part of me',
   },
   seat: {
     kind: 'place',
     said: 'seat',
     words:
-      'bum, my bottom, your bottom, butt, buttocks, backside, back side of me, rear end, arse, ass, booty, derriere, tush, fanny, seat, posterior, bottom cheeks, glutes, tail end, big bottom, over bottom, across bottom, my behind, my rear, bums, my butt, my backside, rump, behinds, keister, tushy, caboose, hiney, heinie, my sit upon, sit bones, bumm, buttock, cheeks, gluteus, fesses, round bottom, bubble butt, bottom sticks out, my posterior, round my bottom, over my bottom',
+      'bum, my bottom, butt, buttocks, backside, back side of me, rear end, arse, ass, booty, derriere, tush, fanny, seat, posterior, bottom cheeks, glutes, tail end, big bottom, over bottom, across bottom, my behind, my rear, bums, my butt, my backside, rump, keister, tushy, caboose, hiney, heinie, my sit upon, sit bones, bumm, buttock, cheeks, gluteus, fesses, round bottom, bubble butt, bottom sticks out, my posterior, round my bottom, over my bottom',
   },
   tummy: {
     kind: 'place',
@@ -333,18 +333,18 @@ export const PLACES = {
     kind: 'place',
     said: 'button edge',
     words:
-      'button, buttons, butten, buttoned, buttonhole, button hole, placket, button placket, button band, button stand, snap, snaps, press stud, press studs, popper, poppers, front opening, front closure, closure, fastening, front edge, button front, hook, hooks, shirt front, fastenings, fastener, fasteners, toggles, button holes, button closure, buttoning, button line, buttons area, poppas, overlap, front edges, between button, between the fastenings, button two and three, buttoned front, button up, buttoned up, front fastening, clasps, hook and eye, hooks and eyes',
+      'button, buttons, butten, buttoned, buttonhole, button hole, placket, button placket, button band, button stand, snap, snaps, press stud, press studs, popper, poppers, front opening, front closure, closure, fastening, front edge, button front, hook, hooks, shirt front, fastenings, fastener, fasteners, toggles, button holes, button closure, buttoning, button line, buttons area, poppas, overlap, front edges, between button, between the fastenings, button two and three, buttoned front, button up, buttoned up, front fastening, hook and eye, hooks and eyes',
   },
   zip: {
     kind: 'part',
     said: 'zip',
-    words: 'zip, zipper, zip up, zipped, zips, do zip up, fly, zippers, side zip, back zip',
+    words: 'zip, zipper, zip up, zipped, zips, do zip up, zippers, side zip, back zip',
   },
   bra: {
     kind: 'part',
     said: 'bra',
     words:
-      'bra, brassiere, lingerie, underwear, undies, bralette, bra band, underthings, undergarment, side boob, sideboob, side of boob, side of bust, side of breast, bras, bra cup shows, brazier, brassier, braw, my smalls, bare side, bare skin at side, side of my bra, underpinnings, undergarments, foundation garment, bra at side, bralet, sports bra, corsetry',
+      'bra, brassiere, lingerie, underwear, undies, bralette, bra band, underthings, undergarment, side boob, sideboob, side of boob, side of bust, side of breast, bras, bra cup shows, brazier, brassier, my smalls, bare side, bare skin at side, side of my bra, underpinnings, undergarments, foundation garment, bra at side, bralet, sports bra, corsetry',
   },
   strap: {
     kind: 'part',
@@ -366,14 +366,14 @@ export const PLACES = {
     words:
       'bodice, boddice, body, torso, body part, trunk, upper body, bodys, upper part, upper half, torsos, top half, body of dress, body of blouse, body of it, bodies',
   },
-  skin: { kind: 'part', said: 'skin', words: 'skin, flesh, bare' },
+  skin: { kind: 'part', said: 'skin', words: 'skin, flesh' },
   sleeveless: {
     kind: 'part',
     said: 'sleeveless',
     words:
       'sleeveless, no sleeves, without sleeves, tank, tank top, vest top, shell top, shell, singlet, vest, sleeveless shell, without sleeve, sleeve less, camisole, cami, armholes bare',
   },
-  tip: { kind: 'part', said: 'tip', words: 'tip, tips, end, ends, point, points, corner' },
+  tip: { kind: 'part', said: 'tip', words: 'tip, tips, ends, point, points, corner' },
   bone: { kind: 'part', said: 'bone', words: 'bone, bony, joint' },
   garment: {
     kind: 'part',
@@ -397,6 +397,6 @@ export const PLACES = {
     kind: 'part',
     said: 'the good cloth',
     words:
-      'real fabric, real one, real cloth, real material, real thing, good fabric, good cloth, nice fabric, fashion fabric, final fabric, final, final fabric, final one, final version, finished, finished garment, silk, crepe, linen, wool, viscose, rayon, satin, chiffon, velvet, proper fabric, actual fabric, expensive fabric, final garment, finished one, proper cloth, my fabric, other fabric, different fabric, new fabric, proper one, proper blouse, good one, good version, nice version, actual blouse, actual dress, actual garment, final blouse, final dress, finished blouse, finished dress, real blouse, real dress, polyester, jersey, cotton lawn, lawn, georgette, taffeta, brocade, organza, tweed, denim, drapey fabric, slippery fabric, stretch fabric, good silk, fancy fabric, posh fabric, second version, chosen fabric, party fabric, lining fabric, sateen, challis, voile, batiste, poplin, corduroy, double gauze, linen version, the silk, viscose version, fashion version, in wool, expensive cloth, real deal, the proper one',
+      'real fabric, real one, real cloth, real material, real thing, good fabric, good cloth, nice fabric, fashion fabric, final fabric, final, final one, final version, finished, finished garment, silk, crepe, linen, wool, viscose, rayon, satin, chiffon, velvet, proper fabric, actual fabric, expensive fabric, final garment, finished one, proper cloth, my fabric, other fabric, different fabric, new fabric, proper one, proper blouse, good one, good version, nice version, actual blouse, actual dress, actual garment, final blouse, final dress, finished blouse, finished dress, real blouse, real dress, polyester, jersey, cotton lawn, lawn, georgette, taffeta, brocade, organza, tweed, denim, drapey fabric, slippery fabric, stretch fabric, good silk, fancy fabric, posh fabric, second version, chosen fabric, party fabric, lining fabric, sateen, challis, voile, batiste, poplin, corduroy, double gauze, linen version, the silk, viscose version, fashion version, in wool, expensive cloth, real deal, the proper one',
   },
 } as const satisfies Concepts

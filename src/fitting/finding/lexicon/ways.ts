@@ -24,7 +24,7 @@ export const DIRECTIONS = {
     kind: 'direction',
     said: 'all round',
     words:
-      'all round, all around, right round, right around, all the way round, all the way around, round and round, front and back, front side and back, everywhere around, on every side, full circle, way round, way around, the whole way round, front and back alike, back and front, all the round, round about, circumferential, circle, circumference, right the way round, whole way around, entire circumference, ring, in a ring, belt of folds, front back and sides, front sides and back, both front and back, in front and back, in front and behind, back and front alike, front as well as back, everywhere round, equally all round, evenly all round, same all round, 360, everywhere at waist level, the full way round, around entire, completely round, completely around, whole circumference, front side and back alike',
+      'all round, all around, right round, right around, all the way round, all the way around, round and round, front and back, front side and back, everywhere around, on every side, full circle, way round, way around, the whole way round, front and back alike, back and front, all the round, round about, circumferential, circle, circumference, right the way round, whole way around, entire circumference, ring, in a ring, belt of folds, front back and sides, front sides and back, both front and back, in front and back, in front and behind, back and front alike, front as well as back, everywhere round, equally all round, evenly all round, same all round, everywhere at waist level, the full way round, around entire, completely round, completely around, whole circumference, front side and back alike',
   },
   forward: {
     kind: 'direction',
@@ -44,13 +44,13 @@ export const DIRECTIONS = {
     kind: 'direction',
     said: 'outward',
     words:
-      'out, outward, outwards, outer, outside, further out, far out, to side, to sides, out to sides, toward side, off to side, away from centre, toward armpit, sidewards, outboard, externally, away from middle, apart, off the edge, past edge, to outside, to the outside, to the sides, toward sides, toward my arms, toward arms, to my armpits, toward my armpits, toward armpits',
+      'out, outward, outwards, outer, outside, further out, far out, to side, to sides, out to sides, toward side, off to side, away from centre, toward armpit, sidewards, outboard, externally, away from middle, off the edge, past edge, to outside, to the outside, to the sides, toward sides, toward my arms, toward arms, to my armpits, toward my armpits, toward armpits',
   },
   inward: {
     kind: 'direction',
     said: 'inward',
     words:
-      'inward, inwards, inside, inner, to middle, in to middle, toward middle, to centre, toward centre, in the middle, further in, far in, inwardly, toward sternum, toward my sternum, toward breastbone, toward my breastbone, toward each other, to inside, to the inside, medially, toward neck, toward my neck, to neck, centrally, toward button, toward buttons, to middle of chest, converge',
+      'inward, inwards, inside, inner, to middle, in to middle, toward middle, to centre, toward centre, in the middle, further in, far in, inwardly, toward sternum, toward my sternum, toward breastbone, toward my breastbone, toward each other, to inside, to the inside, medially, toward neck, toward my neck, to neck, centrally, toward button, toward buttons, to middle of chest, converge, toward cleavage, at cleavage, at my cleavage',
   },
 } as const satisfies Concepts
 
@@ -74,31 +74,31 @@ export const MOVEMENTS = {
     kind: 'movement',
     said: 'when reaching forward',
     words:
-      'reach, reaches, reaching, reach forward, stretch forward, reach out, hug, hugs, hugging, embrace, cuddle, drive, driving, steering wheel, steering, wheel, type, typing, keyboard, push pram, push chair, pushing, push, fold my arms, cross my arms, arms crossed, arms forward, arm forward, bring arms forward, arms in front, arms together, lean over desk, bike, cycling, cycle, bicycle, handlebars, row, hold my baby, carry child, pick up, pick something up, clap, play piano, move arms forward, arms come forward, bend forward with arms, reaching out, reached, leaning over handlebars, lean over, reach across, reaches across, reaching for, reach for salt, reach for, reach to front, extend arms, extend my arms, extending arms, outstretch, outstretched, stretch out arms, hold arms out, holding arms out, hold out my arms, arms out in front, arms ahead, hands together, hold hands in front, clasp hands, knitting, sewing machine, at machine, writing, write, computer, at computer, desk, at my desk, shopping trolley, trolley, pram, buggy, stroller, handlebar, scooter, motorbike, lawn mower, mow, vacuum, hoover, hoovering, sweeping, sweep, mopping, ironing, iron, washing up, dishes, cooking, stir, stirring, kneading, knead, guitar, violin, cello, piano, drums, canoe, kayak, swim stroke, boxing, punch, tie my shoes, tie shoes, tie my laces, putting shoes on, touch my toes, bear hug, cuddling, hugged, embracing, rock baby, nurse, nursing, hold child, hold my child, lifting child, lift my toddler, toddler, carry shopping, carry bags, open door, push door, bring my elbows together, elbows together, elbows forward, cross arms, folding arms, fold arms, folded arms, hands on knees, hands in lap',
+      'reach, reaches, reaching, reach forward, stretch forward, reach out, hug, hugs, hugging, embrace, cuddle, drive, driving, steering wheel, steering, wheel, type, typing, keyboard, push pram, push chair, pushing, fold my arms, cross my arms, arms crossed, arms forward, arm forward, bring arms forward, arms in front, arms together, lean over desk, bike, cycling, cycle, bicycle, handlebars, hold my baby, carry child, pick up, pick something up, clap, play piano, move arms forward, arms come forward, bend forward with arms, reaching out, reached, leaning over handlebars, lean over, reach across, reaches across, reaching for, reach for salt, reach for, reach to front, extend arms, extend my arms, extending arms, outstretch, outstretched, stretch out arms, hold arms out, holding arms out, hold out my arms, arms out in front, arms ahead, hands together, hold hands in front, clasp hands, knitting, sewing machine, at machine, writing, write, computer, at computer, desk, at my desk, shopping trolley, trolley, pram, buggy, stroller, handlebar, scooter, motorbike, lawn mower, mow, vacuum, hoover, hoovering, sweeping, mopping, washing up, dishes, cooking, stir, stirring, kneading, knead, guitar, violin, cello, piano, drums, canoe, kayak, swim stroke, tie my shoes, tie shoes, tie my laces, putting shoes on, touch my toes, bear hug, cuddling, hugged, embracing, rock baby, nurse, nursing, hold child, hold my child, lifting child, lift my toddler, toddler, carry shopping, carry bags, open door, push door, bring my elbows together, elbows together, elbows forward, cross arms, folding arms, fold arms, folded arms, hands on knees, hands in lap',
   },
   armsUp: {
     kind: 'movement',
     said: 'when lifting the arms',
     words:
-      'lift arm, lift my arm, lift arms, lifting arm, lifting arms, arm lifted, arms lifted, raise arm, raise arms, raise my arm, raising arm, raise hand, raise my hand, raise hands, lift hand, hand lifted, hand not lifting, arm up, arms up, hands up, hand up, put arm up, put my arms up, put hand up, overhead, over head, over my head, above head, shelf, top shelf, high shelf, wave, waving, wave hand, do my hair, ceiling, bus strap, hang washing, hanging washing, hang out washing, washing line, reach up, reach high, arms go up, arm go up, reach the shelf, stretch up, arm raised, arms raised, arms in air, hands in air, hands in the air, hail a taxi, hailing, volleyball, yoga, upward reach, lift my hands, lift up my arm, lift them, no lift, arm will not go up, arm not go up, arms pinned, comb my hair, brush my hair, tie my hair, dancing, dance, hold rail, arm lift, shampoo, cupboard, cabinet, upstretched, raised arm, reaching up, t rex, reach for shelf, throw a ball, basketball, reach top, change a lightbulb, light bulb, curtain hanging, with arm up, arms overhead, above my head, arm above, arms above, high five, raise your hand, hands over head, hand over head, put hands up, hold up, hold up arms, holds up, lift both arms, lifting my arms, lifting my arm, lifts arm, lifts her arm, lifting hand, hand lift, arms raise, arm raise, arms upward, arm upward, hands upward, arm goes up, arms equals up, hand goes up, reach top shelf, put plate away, put plates away, putting dishes away, plate on top shelf, on top shelf, put on top shelf, highest shelf, hang curtains, hanging curtains, hang a picture, paint ceiling, painting ceiling, wash hair, washing my hair, dry my hair, blow dry, put hair up, put my hair up, ponytail, tie hair, hat on, put hat on, pull jumper off, conduct, conducting, conductor, orchestra, flag, stop a bus, hail cab, cheer, cheering, praise, praising, worship, church hands, ymca, jumping jacks, star jump, star jumps, swing on, climbing, climb a ladder, pull ups, hanging on, hang on to strap, strap on bus, strap on tram, strap hanger, tube strap, hold the bus strap, holding the bus strap, grab rail, grab handle, overhead bin, overhead locker, luggage rack, loft, attic, pick apples, picking apples, picking fruit, tree, reach for stars, stretch to sky, stretch skyward, salute, saluting, lasso, serve in tennis, tennis, throwing, throw, bowling, bowl, netball, shoot hoops, goalkeeper, dances, danced, ballet arms, ballroom, zumba, aerobics, exercise, salsa, tango, wave goodbye, waves, waved, waving hello, wave my arms, wave my hand, arms in sky, hands to sky, upraised, arms at shoulder height, arms out sideways, arms out to sides, lift arm sideways, raise sideways, arms to sides, ninety degrees, arm to ninety, raise arm to',
+      'lift arm, lift my arm, lift arms, lifting arm, lifting arms, arm lifted, arms lifted, raise arm, raise arms, raise my arm, raising arm, raise hand, raise my hand, raise hands, lift hand, hand lifted, hand not lifting, arm up, arms up, hands up, hand up, put arm up, put my arms up, put hand up, overhead, over head, over my head, above head, top shelf, high shelf, waving, wave hand, do my hair, ceiling, bus strap, hang washing, hanging washing, hang out washing, washing line, reach up, reach high, arms go up, arm go up, reach the shelf, stretch up, arm raised, arms raised, arms in air, hands in air, hands in the air, hail a taxi, hailing, volleyball, yoga, upward reach, lift my hands, lift up my arm, lift them, no lift, arm will not go up, arm not go up, arms pinned, comb my hair, brush my hair, tie my hair, hold rail, arm lift, shampoo, cupboard, cabinet, upstretched, raised arm, reaching up, t rex, reach for shelf, throw a ball, basketball, reach top, change a lightbulb, light bulb, curtain hanging, with arm up, arms overhead, above my head, arm above, arms above, high five, raise your hand, hands over head, hand over head, put hands up, hold up, hold up arms, holds up, lift both arms, lifting my arms, lifting my arm, lifts arm, lifts her arm, lifting hand, hand lift, arms raise, arm raise, arms upward, arm upward, hands upward, arm goes up, arms equals up, hand goes up, reach top shelf, put plate away, put plates away, putting dishes away, plate on top shelf, on top shelf, put on top shelf, highest shelf, hang curtains, hanging curtains, hang a picture, paint ceiling, painting ceiling, wash hair, washing my hair, dry my hair, blow dry, put hair up, put my hair up, ponytail, tie hair, hat on, put hat on, pull jumper off, conduct, conducting, conductor, orchestra, stop a bus, hail cab, cheer, cheering, praise, praising, worship, church hands, ymca, jumping jacks, star jump, star jumps, swing on, climb a ladder, pull ups, hanging on, hang on to strap, strap on bus, strap on tram, strap hanger, tube strap, hold the bus strap, holding the bus strap, grab rail, grab handle, overhead bin, overhead locker, luggage rack, pick apples, picking apples, picking fruit, reach for stars, stretch to sky, stretch skyward, salute, saluting, lasso, serve in tennis, tennis, netball, shoot hoops, goalkeeper, ballet arms, ballroom, zumba, aerobics, exercise, wave goodbye, waving hello, wave my arms, wave my hand, arms in sky, hands to sky, upraised, arms at shoulder height, arms out sideways, arms out to sides, lift arm sideways, raise sideways, arms to sides, ninety degrees, arm to ninety, raise arm to, when i wave, i wave, throw ball, at dance class, dance class, salsa dancing, when i dance, when dancing',
   },
   bendElbow: {
     kind: 'movement',
     said: 'when the elbow bends',
     words:
-      'bend arm, bend my arm, bending arm, bent arm, bend elbow, bend my elbow, elbow bends, arm bent, bending elbow, drink, drinking, eat with, phone, text, texting, fork, touch my ear, touching my ear, cup to mouth, arm bends, flex, bend it, telephone, brush my teeth, toothbrush, lift a cup, bottle, scratch my nose, hand to mouth, hand to my mouth, spoon, makeup, flexing, bending my arm, bending my elbow, bends at elbow, bend at the elbow, arm is bent, elbow is bent, fold my arm, fold my elbow, folding elbow, bring hand to face, hand to face, hand to chin, hands to face, coffee, tea cup, mug, lift mug, lift my coffee, glass, drinks, sip, sipping, eats, fork to mouth, brushing teeth, brush teeth, scratch nose, scratch head, phone to ear, on the phone, phone call, answer phone, take a call, holding phone, hold my phone, selfie, selfies, lipstick, mascara, shave, put on makeup, put on glasses, adjust my glasses, glasses, touch my face, touch nose, touch shoulder, touch my shoulder, crook my arm, curl a dumbbell, bicep curl, curls, arm wrestle, lean on elbows, lean on my elbows, elbows on table, elbow on table, bent elbows, bended',
+      'bend arm, bend my arm, bending arm, bent arm, bend elbow, bend my elbow, elbow bends, arm bent, bending elbow, drink, drinking, eat with, phone, text, texting, fork, touch my ear, touching my ear, cup to mouth, arm bends, flex, bend it, telephone, brush my teeth, toothbrush, lift a cup, bottle, scratch my nose, hand to mouth, hand to my mouth, spoon, makeup, flexing, bending my arm, bending my elbow, bends at elbow, bend at the elbow, arm is bent, elbow is bent, fold my arm, fold my elbow, folding elbow, bring hand to face, hand to face, hand to chin, hands to face, coffee, tea cup, mug, lift mug, lift my coffee, glass, drinks, sip, sipping, eats, fork to mouth, brushing teeth, brush teeth, scratch nose, scratch head, phone to ear, on the phone, phone call, answer phone, take a call, holding phone, hold my phone, selfie, selfies, lipstick, mascara, shave, put on makeup, put on glasses, adjust my glasses, glasses, touch my face, touch nose, touch shoulder, touch my shoulder, crook my arm, curl a dumbbell, bicep curl, arm wrestle, lean on elbows, lean on my elbows, elbows on table, elbow on table, bent elbows, bended, eat, eating',
   },
   sit: {
     kind: 'movement',
     said: 'when sitting',
     words:
-      'sit, sits, sitting, sit down, seated, chair, sat, driving seat, sits down, sitting down, seats, when seated, desk chair, couch, sofa, car seat, on the bus, sat down, take a seat, perched, in a chair, in car, siting',
+      'sitting, sit down, seated, chair, driving seat, sits down, sitting down, when seated, desk chair, couch, sofa, car seat, sat down, take a seat, in a chair, in car, siting, when i sit, as i sit, i sit, whenever i sit, while sitting, sit table, sit desk, to sit, sit up, sit in, sit back, on a chair, sit straight',
   },
   bendOver: {
     kind: 'movement',
     said: 'when bending over',
     words:
-      'bend over, bending over, lean forward, lean over, leaning forward, bend down, bow, stoop down, bending down, pick up from floor, bend forward, bending forward, bent over, bends over, bend to, tie my shoes, tie shoes, shoelaces, pick something off floor, pick up toddler, stooping over, gardening, weeding, crouch, crouching, duck down, leans over, leaning over, tie my kid shoes, tie laces, lean in, leaned over, bow down',
+      'bend over, bending over, lean forward, lean over, leaning forward, bend down, stoop down, bending down, pick up from floor, bend forward, bending forward, bent over, bends over, bend to, tie my shoes, tie shoes, shoelaces, pick something off floor, pick up toddler, stooping over, gardening, weeding, crouch, crouching, duck down, leans over, leaning over, tie my kid shoes, tie laces, lean in, leaned over, bow down',
   },
   walk: {
     kind: 'movement',
@@ -110,7 +110,7 @@ export const MOVEMENTS = {
     kind: 'movement',
     said: 'when breathing',
     words:
-      'breathe, breath, breathing, deep breath, inhale, breathes, breathing in, breathe deeply, deep breaths, breathless, sigh, inhaling, exhale, air, lungs, lungful',
+      'breathe, breath, breathing, deep breath, inhale, breathes, breathing in, breathe deeply, deep breaths, breathless, sigh, inhaling, exhale, lungs, lungful',
   },
   armsDown: {
     kind: 'movement',
@@ -128,19 +128,19 @@ export const MOVEMENTS = {
     kind: 'movement',
     said: 'after a meal',
     words:
-      'lunch, dinner, meal, after eating, after i eat, eaten, full stomach, supper, tea time, eat, eating, after food, big meal, after meals, christmas dinner, sunday lunch, thanksgiving, pizza, breakfast, food, ate, bloat, bloating, dine, dining',
+      'lunch, dinner, meal, after eating, after i eat, eaten, full stomach, supper, tea time, after food, big meal, after meals, christmas dinner, sunday lunch, thanksgiving, pizza, breakfast, ate, bloat, bloating, dine, dining, i eat, when i eat',
   },
   hung: {
     kind: 'movement',
     said: 'after hanging',
     words:
-      'overnight, after hanging, hung for a day, hanging up for a day, left on hanger, on the hanger, hanger, hung up, hanging up, on hanger, since it hung, let hang, let it hang, left to hang, hang a day, hanging for a day, left hanging, hang overnight, hung overnight, rested, dress form, dressform, mannequin',
+      'overnight, after hanging, hung for a day, hanging up for a day, left on hanger, on the hanger, hanger, hung up, hanging up, on hanger, since it hung, let hang, let it hang, left to hang, hang a day, hanging for a day, left hanging, hang overnight, hung overnight, dressform',
   },
   washed: {
     kind: 'movement',
     said: 'after washing',
     words:
-      'wash, washed, washing machine, in wash, laundry, laundered, dried, tumble, after first wash, first wash, in laundry, in the laundry, hot wash, spin, dryer, tumble dryer, tumble dried, soaked, after the wash, washing it, prewash, prewashed, dry cleaned, steamed',
+      'wash, washed, washing machine, in wash, laundry, laundered, tumble, after first wash, first wash, in laundry, in the laundry, hot wash, dryer, tumble dryer, tumble dried, soaked, after the wash, washing it, prewash, prewashed, dry cleaned, steamed',
   },
   wornOn: {
     kind: 'movement',
@@ -164,7 +164,7 @@ export const RELATIONS = {
   above: {
     kind: 'relation',
     said: 'above',
-    words: 'above, over top of, on top of, atop, upper, top',
+    words: 'above, over top of, on top of, atop, at top of, very top',
   },
   below: {
     kind: 'relation',
@@ -218,6 +218,6 @@ export const RELATIONS = {
     kind: 'relation',
     said: 'like another one’s clothes',
     words:
-      'borrowed, dad, dads, husband, boyfriend, someone else, father, brother, someone bigger, linebacker, american football, hand me down, big brother, footballer, mum clothes, mothers clothes, bigger sister, someone elses, my husbands, my dads, boyfriends, grandpa, bigger person, quarterback, rugby player, 80s power, eighties, power suit, shoulder pads from eighties, kid in, child in, dressing up box, dress up',
+      'borrowed, dad, dads, husband, boyfriend, someone else, father, brother, someone bigger, linebacker, american football, hand me down, big brother, footballer, mum clothes, mothers clothes, bigger sister, someone elses, my husbands, my dads, boyfriends, grandpa, bigger person, quarterback, rugby player, eighties, power suit, shoulder pads from eighties, kid in, child in, dressing up box, dress up',
   },
 } as const satisfies Concepts
