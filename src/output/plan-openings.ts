@@ -3,7 +3,7 @@ import { mm, type Mm } from '../units/length.ts'
 import type { Opening } from '../draft/opening.ts'
 import { PIECE_WORDS, type PieceId } from '../draft/piece.ts'
 import { finishAs } from './finish.ts'
-import { bodyOf, edgeLong, type Planned } from './plan-flat.ts'
+import { bodyOf, edgeLong, skirtsOf, type Planned } from './plan-flat.ts'
 import { says, type Lit, type PlanStep } from './plan-step.ts'
 
 const long = (o: Opening): Mm => mm(o.to - o.from)
@@ -30,7 +30,8 @@ export function flatOpenings(on: Planned): PlanStep[] {
           },
         ]
       case 'backZip':
-        return [seamWithZip(on, o, 'opening.backZip', 'Centre-back seam and its zip')]
+        // One that crosses a waist seam goes in when that is sewn.
+        return crossesWaist(on) ? [] : [backZip(on, o)]
       case 'buttonedFront':
         return [
           {
@@ -55,11 +56,17 @@ export function flatOpenings(on: Planned): PlanStep[] {
   return [...made, ...plainCentres(on)]
 }
 
+const crossesWaist = (on: Planned): boolean => skirtsOf(on).length > 0
+const backZip = (on: Planned, o: Opening): PlanStep =>
+  seamWithZip(on, o, 'opening.backZip', 'Centre-back seam and its zip')
+
 /** A centre that is a seam without an opening in it. */
 function plainCentres(on: Planned): PlanStep[] {
   return bodyOf(on).flatMap((p): PlanStep[] => {
     const centre = p.edges.find((e) => e.name === 'centre')
-    const opened = on.draft.openings.some((o) => o.piece === p.id && o.kind === 'backZip')
+    const opened =
+      on.draft.openings.some((o) => o.kind === 'backZip') &&
+      (p.id === 'back' || p.id === 'skirtBack')
     if (centre?.role !== 'seam' || opened) return []
     const by = on.cutting.allowances.centre
     return [
@@ -94,8 +101,16 @@ function seamWithZip(on: Planned, o: Opening, id: string, title: string): PlanSt
 }
 
 /** A zip in the left side goes in when that side is sewn: its passes without the seam below. */
-export const closedSteps = (on: Planned): PlanStep[] =>
-  on.draft.openings
+export const closedSteps = (on: Planned): PlanStep[] => [
+  ...on.draft.openings
+    .filter((o) => o.kind === 'backZip' && crossesWaist(on))
+    .map((o): PlanStep => {
+      const made = backZip(on, o)
+      const skirt = skirtsOf(on).find((p) => p.id === 'skirtBack')
+      const long = mm((made.long ?? 0) + (skirt ? edgeLong(skirt, 'centre') : 0))
+      return { ...made, long, lit: [...made.lit, { piece: 'skirtBack', edge: 'centre' }] }
+    }),
+  ...on.draft.openings
     .filter((o) => o.kind === 'sideZip')
     .map((o): PlanStep => ({
       id: 'opening.sideZip',
@@ -110,7 +125,8 @@ export const closedSteps = (on: Planned): PlanStep[] =>
         says`Press its allowances under on the seam line and set the zip.`,
       ],
       mind: ['Left side only.'],
-    }))
+    })),
+]
 
 /** Buttons and loops, when the hem is done. */
 export const shutSteps = (on: Planned): PlanStep[] =>

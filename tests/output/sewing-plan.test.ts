@@ -68,6 +68,7 @@ describe('order of sewing', () => {
   test('dress: bodice and skirt closed apart, then the waist seam, then the zip', () => {
     // Order of a dress with a waist seam: common practice, no source.
     const steps = planned('dress', { opening: 'sideZip' })
+    inOrder(planned('dress', { opening: 'backZip' }), 'seam.waist', 'opening.backZip', 'hem.hem')
     inOrder(
       steps,
       'seam.shoulder',
