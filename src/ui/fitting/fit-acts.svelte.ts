@@ -2,14 +2,16 @@
  * What is done from the Fit screen and kept: a change, a taking back, a thing seen, a note. One
  * act at a time; what was done last is told until the next one.
  */
-import type { Preview } from '../../fitting/propose.ts'
+import type { NewCorrection, Preview } from '../../fitting/propose.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { Session } from '../session.svelte.ts'
 import type { FitTalk } from './fit-talk.svelte.ts'
 import { alreadySeen, withNote } from './seen.ts'
+import type { WiderTalk } from './wider-talk.svelte.ts'
 
 export interface MadeChange {
-  readonly correction: string
+  /** Ids of what was decided together, in the order in which it was kept. */
+  readonly corrections: readonly string[]
   readonly preview: Preview
   /** The round it went into. */
   readonly round: number
@@ -22,11 +24,13 @@ export class FitActs {
   #busy = false
   readonly #session: Session
   readonly #talk: FitTalk
+  readonly #wider: WiderTalk
   readonly #muslin: () => Round
 
-  constructor(session: Session, talk: FitTalk, muslin: () => Round) {
+  constructor(session: Session, talk: FitTalk, wider: WiderTalk, muslin: () => Round) {
     this.#session = session
     this.#talk = talk
+    this.#wider = wider
     this.#muslin = muslin
   }
 
@@ -36,14 +40,26 @@ export class FitActs {
       const { proposal, outcomeOfChange, outcome } = this.#talk
       if (proposal?.kind !== 'change' || !outcomeOfChange?.ok || !outcome) return false
       if (!(await this.#seen(outcome.cause))) return false
-      const { garmentId } = this.#muslin()
-      if (!(await this.#session.makeChange(garmentId, proposal.correction))) return false
-      const last = this.#session.latest(garmentId)
-      const correction = last?.corrections.at(-1)?.id
-      if (!last || correction === undefined) throw new Error('fit: the change was not kept')
-      this.made = { correction, preview: outcomeOfChange.preview, round: last.number }
-      return true
+      return this.#makeAll([proposal.correction], outcomeOfChange.preview)
     })
+  /** The same for everything that was seen on this muslin, decided together. */
+  makeWider = (): Promise<boolean> =>
+    this.#once(async () => {
+      const { corrections, outcomeOfChange } = this.#wider
+      if (corrections.length === 0 || !outcomeOfChange?.ok) return false
+      if (!(await this.#seenAll())) return false
+      return this.#makeAll(corrections, outcomeOfChange.preview)
+    })
+  async #makeAll(list: readonly NewCorrection[], preview: Preview): Promise<boolean> {
+    const { garmentId } = this.#muslin()
+    for (const correction of list)
+      if (!(await this.#session.makeChange(garmentId, correction))) return false
+    const last = this.#session.latest(garmentId)
+    const corrections = last?.corrections.slice(-list.length).map(({ id }) => id) ?? []
+    if (!last || corrections.length < list.length) throw new Error('fit: a change was not kept')
+    this.made = { corrections, preview, round: last.number }
+    return true
+  }
   takeBack = (correction: string): Promise<boolean> =>
     this.#once(async () => {
       if (!(await this.#session.takeBack(this.#muslin().garmentId, correction))) return false
@@ -51,14 +67,22 @@ export class FitActs {
       this.told = 'Taken back. The draft is as it was before this change.'
       return true
     })
-  takeBackMade = (): void => {
-    if (this.made) void this.takeBack(this.made.correction)
+  takeBackMade = async (): Promise<void> => {
+    for (const id of this.made?.corrections.toReversed() ?? []) await this.takeBack(id)
   }
   /** Kept without a change: undecided, stretched while sewn, or a number to tape again first. */
   keepSeen = (answer: string): Promise<boolean> =>
     this.#once(async () => {
       if (!(await this.#seen(answer))) return false
       this.#talk.startOver()
+      this.told = `Kept with round ${this.#muslin().number}. The draft stays as it is.`
+      return true
+    })
+  /** Keeps what was seen and decided, without a change. */
+  keepWider = (): Promise<boolean> =>
+    this.#once(async () => {
+      if (!(await this.#seenAll())) return false
+      this.#wider.startOver()
       this.told = `Kept with round ${this.#muslin().number}. The draft stays as it is.`
       return true
     })
@@ -71,12 +95,14 @@ export class FitActs {
     })
   notYet = (): void => {
     this.#talk.answer(undefined)
+    this.#wider.startOver()
     this.told = 'Nothing was changed.'
   }
   goOn = (): void => {
     this.made = undefined
     this.told = ''
     this.#talk.startOver()
+    this.#wider.startOver()
   }
 
   async #seen(answer: string): Promise<boolean> {
@@ -84,6 +110,15 @@ export class FitActs {
     if (!complaint) return false
     const seen = { complaint, answer, ...(pinned ? { pinned } : {}) }
     return alreadySeen(this.#muslin(), seen) || this.#session.noteSeen(this.#muslin(), seen)
+  }
+  async #seenAll(): Promise<boolean> {
+    for (const seen of this.#wider.seen)
+      if (
+        !alreadySeen(this.#muslin(), seen) &&
+        !(await this.#session.noteSeen(this.#muslin(), seen))
+      )
+        return false
+    return true
   }
   /** A second press while the first is being kept does nothing. */
   async #once(act: () => Promise<boolean>): Promise<boolean> {

@@ -11,7 +11,7 @@ import { pathLength } from '../../geometry/length.ts'
 import { redraft, type Round } from '../../rounds/round.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import type { Fold } from '../parts/folds.ts'
-import { foldsOf, readsAs, sentenceOf, type GapId, type Spoken } from './spoken.ts'
+import { foldsOf, knowsPlace, readsAs, sentenceOf, type GapId, type Spoken } from './spoken.ts'
 
 export class FitTalk {
   spoken = $state.raw<Spoken>({})
@@ -34,7 +34,10 @@ export class FitTalk {
     this.#base = base
   }
 
-  complaint = $derived(this.#named ?? readsAs(this.spoken))
+  complaint = $derived.by(() => {
+    const said = this.#named ?? readsAs(this.spoken)
+    return said && knowsPlace(said, this.#muslin().garment) ? said : undefined
+  })
   outcome: Outcome | undefined = $derived.by(() => {
     const all = this.complaint && COMPLAINTS[this.complaint].outcomes
     return all?.find((o) => o.cause === this.#cause)

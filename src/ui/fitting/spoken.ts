@@ -4,6 +4,8 @@
  * said to fit nothing.
  */
 import { COMPLAINT_IDS, COMPLAINTS, type ComplaintId } from '../../fitting/complaints.ts'
+import type { GarmentId } from '../../draft/draft.ts'
+import type { ComplaintId as AnyComplaint } from '../../fitting/complaints/complaint.ts'
 import type { Fold } from '../parts/folds.ts'
 
 export type GapId = 'where' | 'sides' | 'cloth' | 'folds' | 'towards'
@@ -30,9 +32,14 @@ export const GAPS: Readonly<Record<GapId, Gap>> = {
       'front neck edge',
       'back neck edge',
       'overarm seam',
+      'front armhole',
+      'back armhole',
+      'shoulder seam',
+      'sleeve',
       'bust',
       'blade',
       'waist line',
+      'hip',
       'side seam',
       'hem',
     ),
@@ -110,29 +117,6 @@ export function dialOf(spoken: Spoken, slant: Fold): Fold | undefined {
 export const foldsOf = (fold: Fold): string =>
   fold === 'level' || fold === 'upright' ? fold : 'slantwise'
 
-/** This part of the words of a way to say it must be heard. Judgement. */
-const HEARD = 0.6
-/** Words that tell nothing apart. */
-const EMPTY = new Set(
-  'a an and at all are in is it its my of on or over round so the to too when with i me'.split(' '),
-)
-
-/** The complaint heard in what she typed, or undefined when none is. */
-export function heardIn(typed: string): ComplaintId | undefined {
-  const heard = new Set(stems(typed))
-  const best = COMPLAINT_IDS.map((id) => ({
-    id,
-    share: Math.max(
-      ...[COMPLAINTS[id].name, ...COMPLAINTS[id].said].map((way) => shareOf(stems(way), heard)),
-    ),
-  })).sort((a, b) => b.share - a.share)[0]
-  return best && best.share >= HEARD ? best.id : undefined
-}
-const shareOf = (way: readonly string[], heard: ReadonlySet<string>): number =>
-  way.filter((stem) => heard.has(stem)).length / Math.max(1, way.length)
-
-/** Gapes, gaping and gape are one word; so are armhole and armholes. */
-const stems = (text: string): string[] =>
-  (text.toLowerCase().match(/[a-z]+/g) ?? [])
-    .filter((word) => !EMPTY.has(word))
-    .map((word) => word.replace(/(ing|es|s|e|ed|y)$/, ''))
+/** Complaints of the draped sleeve whose pin is told with its place on the edge. */
+export const knowsPlace = (id: AnyComplaint, garment: GarmentId): id is ComplaintId =>
+  garment === 'blouse' && COMPLAINT_IDS.some((known) => known === id)

@@ -1,0 +1,143 @@
+/**
+ * Words for what the rules decide: which line goes where, how a pin is read, where it sits. The
+ * rules speak in ids and millimetres; she reads trade words and her own unit.
+ */
+import { DART_WORDS, EDGE_WORDS, type AnyDart, type EdgeName } from '../../draft/piece.ts'
+import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import {
+  COMPLAINT_IDS,
+  type Complaint,
+  type ComplaintId,
+  type PinPlace,
+  type Way,
+  type Work,
+} from '../../fitting/complaints/complaint.ts'
+import type { How } from '../../fitting/half-amount.ts'
+import type { EditAmount } from '../../fitting/rules/edit-amounts.ts'
+import type { Said } from './change-words.ts'
+
+export const HOW_READ: Readonly<Record<How, { readonly word: string; readonly hint: string }>> = {
+  pinch: { word: 'whole fold', hint: 'The whole width of cloth the pins take out.' },
+  fold: {
+    word: 'fold to pin',
+    hint: 'The tuck lies flat: from its fold to the pin. It counts twice.',
+  },
+  slit: { word: 'slit', hint: 'Cut and let spring open: the gap between the two cut edges.' },
+  level: {
+    word: 'line to line',
+    hint: 'From the line drawn on the muslin to where it should lie.',
+  },
+  newLine: { word: 'seam to pins', hint: 'From the seam to the new line of pins, on one piece.' },
+}
+
+/** What is taken in is pinned, what is let out is slit, what moves is measured. */
+const HOWS_FOR: Readonly<Record<Work['moves'], readonly How[]>> = {
+  in: ['pinch', 'fold', 'newLine'],
+  out: ['slit', 'level', 'newLine'],
+  place: ['newLine', 'level', 'pinch', 'fold'],
+}
+
+export const PLACE_WORDS: Readonly<Record<PinPlace, string>> = {
+  cf: 'centre front',
+  cb: 'centre back',
+  side: 'side seam',
+  seam: 'a seam',
+  allRound: 'all round',
+  neck: 'neck edge',
+  shoulder: 'shoulder seam',
+  overarm: 'overarm seam',
+  armhole: 'armhole',
+  sleeveEdge: 'sleeve edge',
+  centre: 'centre line',
+  hem: 'hem',
+  waist: 'waist line',
+  bust: 'bust line',
+  hip: 'hip line',
+  dart: 'dart',
+  cap: 'sleeve cap',
+  sleeve: 'sleeve',
+  inside: 'inside the piece',
+}
+
+/** The works a complaint may come to, its own before those it leads to. */
+export function worksOf(id: ComplaintId, seen: readonly ComplaintId[] = []): readonly Work[] {
+  return complaintOf(id).causes.flatMap(({ remedy }) => {
+    if (remedy.kind === 'work') return [remedy]
+    const on = remedy.kind === 'see' && !seen.includes(remedy.complaint)
+    return on ? worksOf(remedy.complaint, [...seen, id]) : []
+  })
+}
+
+/** Ways to read a pin that make sense for a complaint, the usual one first. */
+export const howsFor = (id: ComplaintId): readonly How[] => [
+  ...new Set(worksOf(id).flatMap(({ moves }) => HOWS_FOR[moves])),
+]
+
+const PLACE_OF: Readonly<Partial<Record<string, PinPlace>>> = {
+  neck: 'neck',
+  shoulder: 'shoulder',
+  overarm: 'overarm',
+  armhole: 'armhole',
+  sleeveEdge: 'sleeveEdge',
+  side: 'side',
+  hem: 'hem',
+  cap: 'cap',
+  waistDart: 'dart',
+  bustDart: 'bust',
+  shoulderDart: 'shoulder',
+}
+
+/** Where a pin for it usually sits. */
+export function usualPlace(id: ComplaintId): PinPlace {
+  const target = worksOf(id)[0]?.edits[0]?.target ?? 'front.side'
+  const [piece, edge = ''] = target.split('.')
+  if (edge === 'centre') return piece === 'back' ? 'cb' : 'cf'
+  return PLACE_OF[edge] ?? 'inside'
+}
+
+const WAY_WORDS: Readonly<Record<Way, string>> = {
+  in: 'comes in by ',
+  out: 'goes out by ',
+  up: 'goes up by ',
+  down: 'goes down by ',
+  forward: 'goes forward by ',
+  back: 'goes back by ',
+  wider: 'is wider by ',
+  narrower: 'is narrower by ',
+}
+const POINT_WORDS: Readonly<Record<string, string>> = {
+  sideNeck: 'side-neck point',
+  shoulderTip: 'shoulder tip',
+  underarm: 'underarm point',
+  frontNeck: 'front neck point',
+  nape: 'nape',
+  apex: 'bust tip',
+  tip: 'tip of the dart',
+}
+
+/** "Front armhole comes in by 1.0 cm." */
+export function editSaid({ target, way, applied, point, side, follows }: EditAmount): Said {
+  const [piece = '', part = ''] = target.split('.')
+  const line = DART_WORDS[part as AnyDart] ?? EDGE_WORDS[part as EdgeName] ?? part
+  const what = point === undefined ? line : `${POINT_WORDS[point] ?? point} at the ${line}`
+  const which = side === undefined ? '' : `, ${side} side only`
+  const after = follows === undefined ? '' : ', which follows by itself'
+  return [`The ${piece} ${what} ${WAY_WORDS[way]}`, applied, `${which}${after}.`]
+}
+
+/** Reasons name complaints by id; she reads their names. */
+export const inNames = (reason: string): string =>
+  COMPLAINT_IDS.reduceRight(
+    (text, id) =>
+      text
+        .replaceAll(new RegExp(`\\b${id}\\.\\d+ \\(([^)]*)\\)`, 'g'), '$1')
+        .replaceAll(new RegExp(`\\b${id}\\b`, 'g'), complaintOf(id).name),
+    reason,
+  )
+
+/** What a yes to a test would mean, from the names of its causes. */
+export function yesMeans(complaint: Complaint, test: number): string {
+  const yes = complaint.tests.find(({ number }) => number === test)?.yes ?? []
+  const names = complaint.causes.filter(({ number }) => yes.includes(number)).map((c) => c.name)
+  return names.length > 0 ? `Then: ${names.join('; or ')}.` : 'Then nothing in the draft.'
+}

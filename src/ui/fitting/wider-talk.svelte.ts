@@ -1,0 +1,182 @@
+/**
+ * A talk about any complaint of the catalogue: which one, what its tests showed, what was pinned,
+ * and what all complaints of this muslin together come to. It only holds her answers; hearing,
+ * asking and deciding are pure functions.
+ */
+import { find, type Found, type PutRight, type SleeveKind } from '../../fitting/finding/find.ts'
+import type { ConceptId } from '../../fitting/finding/lexicon.ts'
+import type { Understood } from '../../fitting/finding/understood.ts'
+import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import type { ComplaintId, PinPlace, Test } from '../../fitting/complaints/complaint.ts'
+import type { How, Pin, PinSide } from '../../fitting/half-amount.ts'
+import { dartsOf, measuredReaches } from '../../fitting/measured-reaches.ts'
+import { readAnswers, type Answers } from '../../fitting/rules/answers.ts'
+import { decide, type Decision } from '../../fitting/rules/decide.ts'
+import type { Facts, Reported } from '../../fitting/rules/judged.ts'
+import type { HowRead } from '../../fitting/pinned.ts'
+import {
+  previewOf,
+  type Base,
+  type NewCorrection,
+  type PreviewOutcome,
+} from '../../fitting/propose.ts'
+import { correctionsFor, type Corrections, type NotDrawn } from '../../fitting/rules/to-corrections.ts'
+import type { Seen } from '../../rounds/round.ts'
+import type { Draft } from '../../draft/draft.ts'
+import { mm, type Mm } from '../../units/length.ts'
+import { howsFor, usualPlace } from './told-words.ts'
+
+export class WiderTalk {
+  id = $state.raw<ComplaintId | undefined>()
+  answers = $state.raw<Answers>({})
+  /** Tests she could not tell the outcome of. */
+  doubted = $state.raw<readonly number[]>([])
+  /** Complaints of this muslin said before the present one. */
+  others = $state.raw<readonly Reported[]>([])
+  side = $state.raw<PinSide>('both')
+  value = $state.raw<Mm>(mm(0))
+  #how = $state.raw<How | undefined>()
+  #where = $state.raw<PinPlace | undefined>()
+  /** What she said, in the sentence or in her own words; and the words she put right. */
+  phrase = $state.raw('')
+  putRight = $state.raw<readonly PutRight[]>([])
+  readonly #sewn: () => Draft
+  readonly #base: () => Base
+  readonly #round: () => number
+
+  /**
+   * @param sewn the draft the muslin was cut from; @param base what the change would go into;
+   * @param round the number of the sewn muslin
+   */
+  constructor(sewn: () => Draft, base: () => Base, round: () => number) {
+    this.#sewn = sewn
+    this.#base = base
+    this.#round = round
+  }
+
+  found: Found | undefined = $derived.by(() =>
+    this.phrase === ''
+      ? undefined
+      : find(this.phrase, { sleeve: sleeveOf(this.#sewn()), putRight: this.putRight }),
+  )
+  complaint = $derived(this.id && complaintOf(this.id))
+  hows: readonly How[] = $derived(this.id ? howsFor(this.id) : [])
+  how: How = $derived(this.#how ?? this.hows[0] ?? 'pinch')
+  where: PinPlace = $derived(this.#where ?? (this.id ? usualPlace(this.id) : 'inside'))
+  /** The one test to do now; undefined when all are answered or doubted. */
+  test: Test | undefined = $derived.by(() => {
+    if (!this.id) return undefined
+    const { yes, openTests } = readAnswers(this.id, this.answers)
+    const next = openTests.find((n) => !this.doubted.includes(n))
+    return yes.length > 0 ? undefined : this.complaint?.tests.find(({ number }) => number === next)
+  })
+  facts: Facts = $derived.by(() => {
+    const draft = this.#sewn()
+    return { garment: draft.garment, reaches: measuredReaches(draft), darts: dartsOf(draft) }
+  })
+  report: Reported | undefined = $derived.by(() => {
+    if (!this.id) return undefined
+    const pin: Pin = { how: this.how, where: this.where, side: this.side, value: this.value }
+    return { id: this.id, answers: this.answers, ...(this.value > 0 ? { pin } : {}) }
+  })
+  decision: Decision | undefined = $derived.by(() => {
+    if (!this.report || this.test) return undefined
+    const rest = this.others.filter(({ id }) => id !== this.id)
+    return decide([...rest, this.report], this.facts)
+  })
+
+  #plan: Corrections | undefined = $derived.by(() =>
+    this.decision?.decision === 'change'
+      ? correctionsFor(this.decision, this.#sewn(), this.#round())
+      : undefined,
+  )
+  get corrections(): readonly NewCorrection[] {
+    return this.#plan?.corrections ?? []
+  }
+  /** What no drawing of this garment carries, each with what to do instead. */
+  get notDrawn(): readonly NotDrawn[] {
+    return this.#plan?.notDrawn ?? []
+  }
+  outcomeOfChange: PreviewOutcome | undefined = $derived.by(() =>
+    this.corrections.length > 0 ? previewOf(this.#base(), ...this.corrections) : undefined,
+  )
+  /** Every complaint of this talk as the round keeps it. */
+  get seen(): readonly Omit<Seen, 'on'>[] {
+    const all = this.report ? [...this.others, this.report] : this.others
+    return all.map(({ id, pin }) => ({
+      complaint: id,
+      answer: this.#answerOf(id),
+      ...(pin ? { pinned: { how: HOW_KEPT[pin.how], read: pin.value, share: 1 } } : {}),
+    }))
+  }
+  #answerOf(id: ComplaintId): string {
+    const decision = this.decision
+    if (!decision || decision.decision === 'ask') return 'unsettled'
+    if (decision.decision === 'nothing') return 'nothing to change'
+    const own = decision.changes.find((j) => j.id === id)
+    const cause = complaintOf(id).causes.find(({ number }) => own?.found.includes(number))
+    return cause?.name ?? 'unsettled'
+  }
+
+  say = (phrase: string): void => {
+    this.phrase = phrase
+    this.putRight = []
+    this.name(undefined)
+  }
+  /** One word meant another thing, or nothing that matters. */
+  correct = ({ from, to }: Understood, concept: ConceptId | undefined): void => {
+    const others = this.putRight.filter((p) => p.from !== from || p.to !== to)
+    this.putRight = [...others, { from, to, concept }]
+  }
+  name = (id: ComplaintId | undefined): void => {
+    if (id === this.id) return
+    this.id = id
+    this.answers = {}
+    this.doubted = []
+    this.#how = this.#where = undefined
+    this.value = mm(0)
+  }
+  answer = (test: number, yes: boolean): void => {
+    this.answers = { ...this.answers, [`test ${test}`]: yes }
+    this.doubted = this.doubted.filter((n) => n !== test)
+  }
+  doubt = (test: number): void => {
+    this.doubted = [...this.doubted, test]
+  }
+  /** Asks again from this test on. */
+  askAgain = (test: number): void => {
+    const after = (n: number): boolean => n >= test
+    this.answers = Object.fromEntries(
+      Object.entries(this.answers).filter(([key]) => !after(Number(key.slice('test '.length)))),
+    )
+    this.doubted = this.doubted.filter((n) => !after(n))
+  }
+  readAs = (how: How): void => void (this.#how = how)
+  pinsAt = (where: PinPlace): void => void (this.#where = where)
+  /** Lays the present complaint aside, to be decided together with the next one. */
+  another = (): void => {
+    if (this.report) this.others = [...this.others.filter((o) => o.id !== this.id), this.report]
+    this.say('')
+  }
+  forget = (id: ComplaintId): void => void (this.others = this.others.filter((o) => o.id !== id))
+  startOver = (): void => {
+    this.others = []
+    this.phrase = ''
+    this.putRight = []
+    this.name(undefined)
+  }
+}
+
+const HOW_KEPT: Readonly<Record<How, HowRead>> = {
+  pinch: 'wholeFold',
+  fold: 'foldToPin',
+  newLine: 'seamToPin',
+  level: 'levelError',
+  slit: 'slitOpen',
+}
+
+function sleeveOf(draft: Draft): SleeveKind {
+  if (draft.pieces.some(({ id }) => id === 'sleeve')) return 'setIn'
+  const front = draft.pieces.find(({ id }) => id === 'front')
+  return front?.edges.some(({ name }) => name === 'overarm') ? 'cutIn' : 'none'
+}
