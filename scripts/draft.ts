@@ -232,7 +232,14 @@ function refusalNumbers(
     case 'noEdge':
     case 'wedgeMissesEdge':
     case 'cannotDraw':
+    case 'noPlace':
+    case 'noTip':
+    case 'noSideDart':
       return { ...base, value: named.kind === 'close-wedge' ? named.width : null, limit: null }
+    case 'dartTooSmall':
+      return { ...base, value: why.to, limit: null }
+    case 'sideTooShort':
+      return { ...base, value: why.by, limit: null }
     case 'nothingToWithdraw':
       return { ...base, value: null, limit: null }
   }
@@ -244,6 +251,10 @@ function placeOf(correction: Correction): string {
       return correction.choice
     case 'close-wedge':
       return `${correction.piece}.${correction.edge}`
+    case 'operate': {
+      const { operation: op } = correction
+      return 'piece' in op ? `${op.piece}.${op.op}` : op.op
+    }
     case 'withdraw':
       return correction.correction
   }

@@ -101,6 +101,8 @@ export interface EdgeDart {
   readonly tip: Point
   readonly upper: Point
   readonly lower: Point
+  /** How far corrections turned the edge above the mouth against that below it, radians. */
+  readonly turned?: number
 }
 
 export type AnyDart = Dart['name'] | EdgeDart['name']

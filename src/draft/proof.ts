@@ -106,16 +106,28 @@ function squareAtFold(piece: Piece): Finding[] {
   ]
 }
 
-/** Joins of the side, but for the mouth of a dart on it, which is folded away. */
+/**
+ * Joins of the side, but for the mouth of a dart on it, which is folded away: over it the side
+ * turns by as much as the dart was opened by a correction.
+ */
 function smoothSide(piece: Piece): Finding[] {
   const side = edge(piece, 'side').path
   const mouth = piece.edgeDarts.find((d) => d.edge === 'side')
-  const folded = mouth ? side.filter((s) => s.kind !== 'line') : side
-  const broken = folded.slice(1).some((s, i) => {
-    const before = folded[i]
-    if (!before) return false
-    const off = angleBetween(tangent(before, 1), tangent(s, 0))
-    return off > SMOOTH
+  const joins = side.flatMap((s, i) => {
+    const next = side[i + 1]
+    const past = side[i + 2]
+    if (mouth && s.kind !== 'line' && next?.kind === 'line' && past)
+      return [{ before: s, after: past, turned: mouth.turned ?? 0 }]
+    return next && s.kind !== 'line' && next.kind !== 'line'
+      ? [{ before: s, after: next, turned: 0 }]
+      : mouth || !next
+        ? []
+        : [{ before: s, after: next, turned: 0 }]
+  })
+  const broken = joins.some(({ before, after, turned }) => {
+    const [a, b] = [tangent(before, 1), tangent(after, 0)]
+    const off = Math.atan2(cross(a, b), dot(a, b)) - turned
+    return Math.abs(off) > SMOOTH
   })
   return broken ? [say('sideJoin', 'stop', `${piece.id}.side`)] : []
 }

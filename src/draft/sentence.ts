@@ -30,6 +30,7 @@ export function stepTitle(step: Act): string {
     case 'parallel':
     case 'rectangle':
     case 'open':
+    case 'change':
       return '·'
     case 'cutOff':
       return step.at
@@ -83,6 +84,8 @@ export function sentence(step: Act, units: UnitChoice): string {
       return `Mark the ${step.words}, ${say(step.long)} long: ${step.why}.`
     case 'cutOff':
       return `Cut the piece off along the ${step.along}, from ${step.at} to the centre: ${step.why}.`
+    case 'change':
+      return `${step.words}, ${say(step.amount)}: ${step.why}.`
     case 'wedge':
       return (
         `Mark P on the ${EDGE_WORDS[step.edge]}, ${say(step.at)} from ${step.from} along the edge. Rule P to the ${step.pivot}. ` +

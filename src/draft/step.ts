@@ -125,6 +125,13 @@ export type Act =
       readonly long: Amount
       readonly why: string
     }
+  /** A correction carried out on the drawn halves; `words` say all of it. */
+  | {
+      readonly verb: 'change'
+      readonly words: string
+      readonly amount: Amount
+      readonly why: string
+    }
   | {
       readonly verb: 'cutOff'
       readonly at: string

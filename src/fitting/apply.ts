@@ -11,8 +11,11 @@ import type { Step } from '../draft/step.ts'
 import type { Body } from '../measurements/confirmed.ts'
 import { fixed } from '../units/amount.ts'
 import { mm } from '../units/length.ts'
-import { COMPLAINTS } from './complaints.ts'
-import { inForce, type Correction } from './correction.ts'
+import { complaintOf } from './complaints/catalogue.ts'
+import { inForce, type Correction, type Side } from './correction.ts'
+import { operated } from './ops/operate.ts'
+import type { Operation } from './ops/operation.ts'
+import { operationSaid } from './ops/said.ts'
 import type { Refusal } from './refusal.ts'
 import { closeWedge, type Wedge } from './wedge.ts'
 
@@ -21,19 +24,38 @@ export interface Corrected {
   readonly refused: readonly Refusal[]
   /** What each wedge did, by correction id. */
   readonly wedges: Readonly<Record<string, Wedge>>
+  /** Darts that an operation had to draw, by correction id; words in `ops/said.ts`. */
+  readonly notes: Readonly<Record<string, readonly string[]>>
 }
 
+/** @param side the side of the body; corrections of the other side alone are left out */
 export function correctedDraft(
   garment: GarmentId,
   body: Body,
   choices: Choices,
   corrections: readonly Correction[],
+  side?: Side,
 ): Corrected {
-  const list = inForce(corrections)
+  const list = inForce(corrections).filter(
+    (c) => !(c.kind === 'operate' && c.side && c.side !== side),
+  )
   const turned = turnChoices(choices, list)
   const fresh = drawn(garment, body, turned.choices)
-  const closed = closeWedges(fresh, list)
-  return { ...closed, draft: proved(closed.draft), refused: [...turned.refused, ...closed.refused] }
+  const done = carriedOut(fresh, list)
+  return { ...done, draft: proved(done.draft), refused: [...turned.refused, ...done.refused] }
+}
+
+/** Left and right apart, where a correction is for one side only; undefined where both are alike. */
+export function sidesOf(
+  garment: GarmentId,
+  body: Body,
+  choices: Choices,
+  corrections: readonly Correction[],
+): { readonly left: Corrected; readonly right: Corrected } | undefined {
+  const sided = inForce(corrections).some((c) => c.kind === 'operate' && c.side)
+  if (!sided) return undefined
+  const on = (side: Side): Corrected => correctedDraft(garment, body, choices, corrections, side)
+  return { left: on('left'), right: on('right') }
 }
 
 function turnChoices(
@@ -53,12 +75,47 @@ function turnChoices(
   return { choices, refused }
 }
 
-function closeWedges(start: Draft, list: readonly Correction[]): Corrected {
+/** Operations in their own order, whatever the order in which they were decided. */
+const RANK: Readonly<Record<Operation['op'], number>> = {
+  DROP: 0,
+  WEDGE: 1,
+  MOVE: 2,
+  SWAP: 3,
+  BUST: 4,
+  GROUP: 5,
+  STRIP: 6,
+  ROT: 7,
+  SPLIT: 8,
+  DARTSHAPE: 9,
+  DARTLEN: 10,
+}
+
+function inTheirOrder(list: readonly Correction[]): readonly Changing[] {
+  const changing = list.filter(
+    (c): c is Changing => c.kind === 'close-wedge' || c.kind === 'operate',
+  )
+  const rank = (c: Changing): number => (c.kind === 'operate' ? RANK[c.operation.op] : RANK.ROT)
+  const named = (c: Changing): string => (c.kind === 'operate' ? JSON.stringify(c.operation) : '')
+  // Wedges of the first kind keep the order in which they were decided, as printed rounds have it.
+  return [...changing].sort((a, b) => rank(a) - rank(b) || named(a).localeCompare(named(b)))
+}
+type Changing = Extract<Correction, { kind: 'close-wedge' | 'operate' }>
+
+function carriedOut(start: Draft, list: readonly Correction[]): Corrected {
   const refused: Refusal[] = []
   const wedges: Record<string, Wedge> = {}
+  const notes: Record<string, readonly string[]> = {}
   let draft = start
-  for (const c of list) {
-    if (c.kind !== 'close-wedge') continue
+  for (const c of inTheirOrder(list)) {
+    if (c.kind === 'operate') {
+      const done = operated(draft, c.operation)
+      if (!done.ok) refused.push({ correction: c.id, why: done.why })
+      else {
+        draft = { ...done.draft, steps: [...draft.steps, operationStep(c, draft, done.draft)] }
+        if (done.notes.length > 0) notes[c.id] = done.notes
+      }
+      continue
+    }
     const outcome = closeWedge(pieceOf(draft, c.piece), c.edge, c.along, c.width)
     if (!outcome.ok) {
       refused.push({ correction: c.id, why: outcome.why })
@@ -70,7 +127,29 @@ function closeWedges(start: Draft, list: readonly Correction[]): Corrected {
       outcome.wedge.piece,
     )
   }
-  return { draft, refused, wedges }
+  return { draft, refused, wedges, notes }
+}
+
+/** The lines that lie elsewhere light up when the step is walked. */
+function operationStep(
+  c: Extract<Correction, { kind: 'operate' }>,
+  before: Draft,
+  after: Draft,
+): Step {
+  const { words, amount } = operationSaid(c.operation)
+  const changed = (['back', 'front'] as const).flatMap((id) => {
+    const [a, b] = [pieceOf(before, id), pieceOf(after, id)]
+    return b.edges.filter((e, i) => a.edges[i]?.path !== e.path && e.path.length > 0)
+  })
+  const named = 'piece' in c.operation ? c.operation.piece : 'front'
+  return {
+    verb: 'change',
+    piece: named === 'both' ? 'front' : named,
+    words: words.charAt(0).toUpperCase() + words.slice(1),
+    amount: fixed(amount),
+    why: complaintOf(c.because.complaint).name,
+    lights: changed.map((e) => e.path),
+  }
 }
 
 function wedgeStep(c: Extract<Correction, { kind: 'close-wedge' }>, w: Wedge): Step {
@@ -84,7 +163,7 @@ function wedgeStep(c: Extract<Correction, { kind: 'close-wedge' }>, w: Wedge): S
     width: fixed(c.width),
     opens: fixed(w.opens),
     shortens: fixed(w.shortens),
-    why: COMPLAINTS[c.because.complaint].name,
+    why: complaintOf(c.because.complaint).name,
     lights: [edge(w.piece, c.edge).path],
   }
 }

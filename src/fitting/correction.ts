@@ -6,8 +6,11 @@
 import type { ChoiceId } from '../draft/choices.ts'
 import type { HalfEdgeName, HalfId } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
-import type { ComplaintId } from './complaints.ts'
+import type { ComplaintId } from './complaints/complaint.ts'
+import type { Operation } from './ops/operation.ts'
 import type { Pinned } from './pinned.ts'
+
+export type Side = 'left' | 'right'
 
 export interface Because {
   readonly complaint: ComplaintId
@@ -41,6 +44,15 @@ export type Correction =
       readonly edge: HalfEdgeName
       readonly along: number
       readonly width: Mm
+      readonly because: Because
+    }
+  /** Carries out one operation on the halves; `side` on one side of the body only. */
+  | {
+      readonly v: 1
+      readonly id: string
+      readonly kind: 'operate'
+      readonly operation: Operation
+      readonly side?: Side
       readonly because: Because
     }
   /** Takes an earlier correction back; nothing is ever deleted. */

@@ -51,7 +51,8 @@ export const clothOf = ({ how, value }: Pick<Pin, 'how' | 'value'>): Mm =>
   how === 'fold' ? mm(2 * value) : value
 
 const CENTRES: readonly PinPlace[] = ['cf', 'cb', 'centre']
-const SEAMS: readonly PinPlace[] = ['side', 'seam', 'shoulder', 'overarm']
+/** A slit or tuck that runs down from the shoulder lies inside the half and is no seam. */
+const SEAMS: readonly PinPlace[] = ['side', 'seam']
 const ROUND: readonly PinPlace[] = ['allRound', 'waist', 'bust', 'hip']
 
 /**

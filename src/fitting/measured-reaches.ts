@@ -13,6 +13,7 @@ import {
   onNeck,
   overEdge,
   PINNED_AT,
+  PINNED_ON_BACK,
   pivotOf,
   reachAt,
   sideAt,
@@ -67,7 +68,7 @@ function backReaches(back: Piece): Readonly<Record<string, number | undefined>> 
   const waist = namedPoint(back, 'C').y
   return {
     bladeToNeck: distance(blade, onNeck(back, PINNED_AT.neck)),
-    bladeToArmhole: distance(blade, onArmEdge(back, PINNED_AT[armEdge(back)])),
+    bladeToArmhole: distance(blade, onArmEdge(back, PINNED_ON_BACK[armEdge(back)])),
     bladeToShoulder: distance(blade, middleOf(edge(back, overEdge(back)).path)),
     bladeToWaist: dart && distance(blade, dart.outer),
     backWidth: reachAt(back, blade.y),

@@ -16,6 +16,9 @@ import { formatLength, printedMm, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { correctedDraft } from './apply.ts'
 import { inForce, type Correction } from './correction.ts'
+import type { Operation } from './ops/operation.ts'
+import { paperWords } from './ops/paper-words.ts'
+import { operationSaid } from './ops/said.ts'
 import type { Base } from './propose.ts'
 
 /** Closer than a pencil line is wide two lines are one, mm. Common practice, no source. */
@@ -42,7 +45,7 @@ export function onPaper(base: Base, units: UnitChoice): PaperWork[] {
 
 /** What one correction does to the paper of `before`. */
 export function workFor(
-  c: Pick<Correction, 'kind'> & { readonly choice?: ChoiceId },
+  c: Pick<Correction, 'kind'> & { readonly choice?: ChoiceId; readonly operation?: Operation },
   before: Draft,
   after: Draft,
   units: UnitChoice,
@@ -54,10 +57,16 @@ export function workFor(
   if (c.kind === 'withdraw') return []
   if (c.choice === 'lengthAdded') return lengthened(before, after, units)
   return [
+    ...(c.operation ? operationWork(c.operation, before, units) : []),
     ...(c.choice ? [turned(c.choice, before, after, units)] : []),
     ...(['back', 'front'] as const).flatMap((half) => moved(half, before, after, units)),
     ...finishing(before, after, units),
   ]
+}
+/** What is cut and moved; then, below it, where the points come to lie. */
+const operationWork = (op: Operation, before: Draft, units: UnitChoice): readonly string[] => {
+  const { words, amount } = operationSaid(op)
+  return [`${capital(words)}, ${formatLength(amount, units)}.`, ...paperWords(op, before, units)]
 }
 const same = (a: object, b: object): boolean =>
   JSON.stringify({ ...a, lights: 0 }) === JSON.stringify({ ...b, lights: 0 })

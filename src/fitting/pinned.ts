@@ -15,6 +15,8 @@ export type HowRead =
   | 'seamToPin'
   /** The distance between a line drawn on the muslin and where it should lie. */
   | 'levelError'
+  /** The opening between two cut edges. */
+  | 'slitOpen'
 
 export interface Pinned {
   readonly how: HowRead

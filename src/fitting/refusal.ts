@@ -12,6 +12,11 @@ export type Why =
   | { readonly id: 'wedgeMissesEdge'; readonly edge: EdgeName }
   | { readonly id: 'dartTooWide'; readonly to: Mm; readonly most: Mm }
   | { readonly id: 'cannotDraw'; readonly edge: EdgeName }
+  | { readonly id: 'noPlace'; readonly piece: PieceId; readonly edge: EdgeName }
+  | { readonly id: 'noTip'; readonly piece: PieceId }
+  | { readonly id: 'noSideDart'; readonly piece: PieceId }
+  | { readonly id: 'dartTooSmall'; readonly piece: PieceId; readonly to: Mm }
+  | { readonly id: 'sideTooShort'; readonly piece: PieceId; readonly by: Mm }
   | { readonly id: 'nothingToWithdraw' }
 
 export interface Refusal {
@@ -39,6 +44,16 @@ export function refusalSentence(why: Why, units: UnitChoice): string {
       return `The waist dart would be ${say(why.to)} wide; one dart holds ${say(why.most)}. Pin less this round, or take more in at the side waist first.`
     case 'cannotDraw':
       return `After this change the ${EDGE_WORDS[why.edge]} cannot be drawn as one smooth line. Pin less this round.`
+    case 'noPlace':
+      return `There is no room for it on the ${why.piece}: the ${EDGE_WORDS[why.edge]} ends too near. Take less this round, or change the length or the width there first.`
+    case 'noTip':
+      return `The ${why.piece} has no armhole and no shoulder tip: its sleeve is cut in one. Swing the overarm, move the underarm, or change the ease instead.`
+    case 'noSideDart':
+      return `The ${why.piece} has no side dart to make smaller. Take the width in at the waist dart or the side instead.`
+    case 'dartTooSmall':
+      return `A dart of the ${why.piece} would be left ${say(why.to)} wide and no dart any more. Take less this round, or use the other dart.`
+    case 'sideTooShort':
+      return `${say(why.by)} lower, the underarm of the ${why.piece} would meet the dart under it. Move the side dart down first, or take less this round.`
     case 'nothingToWithdraw':
       return 'That correction is not in force.'
   }

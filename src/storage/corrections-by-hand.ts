@@ -1,6 +1,9 @@
 /** Corrections written by hand in a file of numbers, filled up to what is recorded. */
 import { COMPLAINT_IDS, COMPLAINTS, type Remedy } from '../fitting/complaints.ts'
+import type { ComplaintId } from '../fitting/complaints/complaint.ts'
 import type { Because, Correction } from '../fitting/correction.ts'
+import type { Operation } from '../fitting/ops/operation.ts'
+import { operationSaid } from '../fitting/ops/said.ts'
 import { mm } from '../units/length.ts'
 import { CorrectionsSchema } from './schema/correction.ts'
 import type { CorrectionInput } from './schema/draft-input.ts'
@@ -46,6 +49,7 @@ type Changing = Exclude<CorrectionInput, { kind: 'withdraw' }>
  * first of the table, because nothing of a draft reads it.
  */
 function becauseOf(entry: Changing): Because | undefined {
+  if (entry.kind === 'operate') return ofOperation(entry.operation)
   const complaint =
     COMPLAINT_IDS.find((id) =>
       COMPLAINTS[id].outcomes.some(({ remedy }) => leads(remedy, entry)),
@@ -62,7 +66,29 @@ function becauseOf(entry: Changing): Because | undefined {
   )
 }
 
-function leads(remedy: Remedy, entry: Changing): boolean {
+/** An operation by hand gets the complaint that most often leads to it. */
+const USUAL: Readonly<Record<Operation['op'], ComplaintId>> = {
+  ROT: 'B8',
+  WEDGE: 'K2',
+  STRIP: 'K1',
+  DROP: 'B2',
+  BUST: 'B1',
+  MOVE: 'SH1',
+  SWAP: 'SH5',
+  GROUP: 'B5',
+  DARTLEN: 'B4',
+  DARTSHAPE: 'K6',
+  SPLIT: 'B7',
+}
+const ofOperation = (op: Operation): Because => ({
+  complaint: USUAL[op.op],
+  cause: GIVEN_BY_FILE,
+  pinned: { how: 'wholeFold', read: operationSaid(op).amount, share: 1 },
+  watch: mm(0),
+  round: 1,
+})
+
+function leads(remedy: Remedy, entry: Exclude<Changing, { kind: 'operate' }>): boolean {
   if (entry.kind === 'turn-choice')
     return remedy.kind === 'turn-choice' && remedy.choice === entry.choice
   return remedy.kind === 'close-wedge' && remedy.piece === entry.piece && remedy.edge === entry.edge

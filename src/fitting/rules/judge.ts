@@ -1,9 +1,10 @@
 /**
  * What one complaint comes to by itself: answers to causes, cause to work, pin to amounts. Rules:
- * the table of complaints and the reading rules of `half-amount.ts`.
+ * the table of complaints and the reading rules of `half-amount.ts`. Over 200 lines: one road, step
+ * after step, that reads worse in two files.
  */
 import { causeId, complaintOf } from '../complaints/catalogue.ts'
-import type { Cause, Complaint, ComplaintId, Remedy, Work } from '../complaints/complaint.ts'
+import type { Cause, Complaint, ComplaintId, Remedy, Way, Work } from '../complaints/complaint.ts'
 import { halfAmount, type AmountRules, type Pin } from '../half-amount.ts'
 import { mm } from '../../units/length.ts'
 import { causeSaid, readAnswers } from './answers.ts'
@@ -98,7 +99,7 @@ export function judge(
   const pin = pins[0]
   if (pin && remedy.never?.places.includes(pin.where))
     return ask([{ complaint: id, what: remedy.never.why }], along)
-  const work = workFor(workAt(remedy, pin), facts, pin?.where)
+  const work = turnedAbout(workFor(workAt(remedy, pin), facts, pin?.where), leads, pins)
   if (work.edits.length === 0)
     return nothing(`${id}: this garment has no part for it. ${elsewhere(facts)}`, causes)
   const derived = pin ? undefined : derivedAmount(leads, facts.reaches)
@@ -161,6 +162,23 @@ function elsewhere({ garment }: Facts): string {
 const CENTRED = ['cf', 'cb', 'centre', 'allRound'] as const
 
 const meanOf = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0) / list.length
+
+/** Where the way is open a reading under nought goes the other way: up for down, in for out. */
+const EITHER_WAY: readonly ComplaintId[] = ['B5', 'B6', 'SH6', 'L4', 'L9', 'D5', 'W6', 'W7']
+const BACK: Readonly<Record<Way, Way>> = {
+  out: 'in',
+  in: 'out',
+  up: 'down',
+  down: 'up',
+  forward: 'back',
+  back: 'forward',
+  wider: 'narrower',
+  narrower: 'wider',
+}
+function turnedAbout(work: Work, leads: ComplaintId, pins: readonly Pin[]): Work {
+  if (!EITHER_WAY.includes(leads) || !((pins[0]?.value ?? 0) < 0)) return work
+  return { ...work, edits: work.edits.map((e) => ({ ...e, way: BACK[e.way] })) }
+}
 
 /** The most of one round: what she set for it, else that of the work. */
 const capFor = (leads: ComplaintId, id: ComplaintId, work: Work, rules: AmountRules): number =>

@@ -1,8 +1,10 @@
 /** Corrections, each kind, as they are stored; the list may not use an id twice. */
 import * as v from 'valibot'
 import { CHOICE_IDS } from '../../draft/choices.ts'
-import { COMPLAINT_IDS } from '../../fitting/complaints.ts'
+import { COMPLAINT_IDS } from '../../fitting/complaints/complaint.ts'
+import { COMPLAINT_IDS as TALKED } from '../../fitting/complaints.ts'
 import { CountSchema, IdSchema, MmSchema, NameSchema } from './length.ts'
+import { OperationSchema } from './operation.ts'
 import { shown } from './parsed.ts'
 
 /** The names a record may use; the compiler holds them to the types of the draft. */
@@ -17,7 +19,7 @@ export const EDGE_NAMES = [
   'side',
   'hem',
 ] as const
-export const HOW_READ = ['foldToPin', 'wholeFold', 'seamToPin', 'levelError'] as const
+export const HOW_READ = ['foldToPin', 'wholeFold', 'seamToPin', 'levelError', 'slitOpen'] as const
 
 const oneOf = (what: string, names: readonly string[]) => (issue: v.BaseIssue<unknown>) =>
   `${shown(issue.input)} is no ${what}. Use one of ${names.join(', ')}.`
@@ -26,6 +28,8 @@ export const PieceIdSchema = v.picklist(PIECE_IDS, oneOf('piece', PIECE_IDS))
 export const EdgeNameSchema = v.picklist(EDGE_NAMES, oneOf('edge', EDGE_NAMES))
 export const ChoiceIdSchema = v.picklist(CHOICE_IDS, oneOf('choice', CHOICE_IDS))
 export const ComplaintIdSchema = v.picklist(COMPLAINT_IDS, oneOf('complaint', COMPLAINT_IDS))
+/** Those the talk of the Fit screen knows. */
+export const TalkedIdSchema = v.picklist(TALKED, oneOf('complaint', TALKED))
 
 /** A share: more than nothing, at most all. */
 const ShareSchema = v.pipe(
@@ -82,6 +86,13 @@ export const CloseWedgeSchema = v.strictObject({
   width: v.pipe(WidthSchema, MmSchema),
   because: BecauseSchema,
 })
+export const OperateSchema = v.strictObject({
+  ...base,
+  kind: v.literal('operate'),
+  operation: OperationSchema,
+  side: v.exactOptional(v.picklist(['left', 'right'], oneOf('side', ['left', 'right']))),
+  because: BecauseSchema,
+})
 export const WithdrawSchema = v.strictObject({
   ...base,
   kind: v.literal('withdraw'),
@@ -91,7 +102,7 @@ export const WithdrawSchema = v.strictObject({
 
 export const CorrectionSchema = v.variant(
   'kind',
-  [TurnChoiceSchema, CloseWedgeSchema, WithdrawSchema],
+  [TurnChoiceSchema, CloseWedgeSchema, OperateSchema, WithdrawSchema],
   (issue) => `${shown(issue.input)} is no kind of correction.`,
 )
 

@@ -21,6 +21,7 @@ import {
   PieceIdSchema,
   WidthSchema,
 } from './correction.ts'
+import { OperationSchema } from './operation.ts'
 import { CountSchema, FURTHEST, IdSchema } from './length.ts'
 import { shown } from './parsed.ts'
 
@@ -101,6 +102,13 @@ export const CORRECTION_INPUTS = {
     width: v.pipe(WidthSchema, v.description('mm at the edge, nothing at the apex')),
     because: v.exactOptional(BecauseSchema),
   }),
+  operate: v.strictObject({
+    ...filledIn,
+    kind: v.literal('operate'),
+    operation: OperationSchema,
+    side: v.exactOptional(v.picklist(['left', 'right'])),
+    because: v.exactOptional(BecauseSchema),
+  }),
   withdraw: v.strictObject({
     ...filledIn,
     kind: v.literal('withdraw'),
@@ -111,9 +119,14 @@ export const CORRECTION_INPUTS = {
 
 const CorrectionInputSchema = v.variant(
   'kind',
-  [CORRECTION_INPUTS['turn-choice'], CORRECTION_INPUTS['close-wedge'], CORRECTION_INPUTS.withdraw],
+  [
+    CORRECTION_INPUTS['turn-choice'],
+    CORRECTION_INPUTS['close-wedge'],
+    CORRECTION_INPUTS.operate,
+    CORRECTION_INPUTS.withdraw,
+  ],
   (issue) =>
-    `${shown(issue.input)} is no kind of correction. Use turn-choice, close-wedge or withdraw.`,
+    `${shown(issue.input)} is no kind of correction. Use turn-choice, close-wedge, operate or withdraw.`,
 )
 
 const allowanceEntries = EDGE_NAMES.map((edge) => {

@@ -11,6 +11,11 @@ const REFUSALS: Readonly<Record<Why['id'], true>> = {
   wedgeMissesEdge: true,
   dartTooWide: true,
   cannotDraw: true,
+  noPlace: true,
+  noTip: true,
+  noSideDart: true,
+  dartTooSmall: true,
+  sideTooShort: true,
   nothingToWithdraw: true,
 }
 const FindingNumbersSchema = v.strictObject({

@@ -125,6 +125,7 @@ export function lettersOf(step: Step): readonly string[] {
     case 'parallel':
     case 'rectangle':
     case 'open':
+    case 'change':
       return []
     case 'wedge':
       return [step.from, step.pivot]

@@ -6,8 +6,9 @@ import { CHOICES } from '../../draft/choices.ts'
 import type { Draft } from '../../draft/draft.ts'
 import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.ts'
 import { record } from '../../draft/record.ts'
-import { COMPLAINTS } from '../../fitting/complaints.ts'
+import { complaintOf } from '../../fitting/complaints/catalogue.ts'
 import type { Correction } from '../../fitting/correction.ts'
+import { operationSaid } from '../../fitting/ops/said.ts'
 import type { HowRead } from '../../fitting/pinned.ts'
 import type { NewCorrection, Preview } from '../../fitting/propose.ts'
 import type { ChangedLines } from '../../rounds/changed-edges.ts'
@@ -32,6 +33,10 @@ export function changeSaid(preview: Preview, units: UnitChoice): Said {
       const { label } = CHOICES[correction.choice]
       const [from, to] = [before.choices[correction.choice], after.choices[correction.choice]]
       return [`The ${label} goes from `, from, ' to ', to, ', on back and front alike.']
+    }
+    case 'operate': {
+      const { words, amount } = operationSaid(correction.operation)
+      return [`${capital(words)}, `, amount, '.']
     }
     case 'withdraw':
       return ['The change is taken back.']
@@ -98,7 +103,11 @@ export function rowsOf(before: Draft, after: Draft): readonly ChangeRow[] {
 
 /** One line of a list of decisions: "Gaping armhole: a wedge of 1.0 cm at the front sleeve edge." */
 export function correctionSaid(c: Exclude<Correction, { kind: 'withdraw' }>): Said {
-  const name = `${COMPLAINTS[c.because.complaint].name}: `
+  const name = `${complaintOf(c.because.complaint).name}: `
+  if (c.kind === 'operate') {
+    const { words, amount } = operationSaid(c.operation)
+    return [`${name}${words}, `, amount, '.']
+  }
   return c.kind === 'close-wedge'
     ? [name, 'a wedge of ', c.width, ` at the ${c.piece} ${EDGE_WORDS[c.edge]}.`]
     : [`${name}${CHOICES[c.choice].label}, `, c.by < 0 ? 'less ' : 'more ', mm(Math.abs(c.by)), '.']
@@ -120,6 +129,7 @@ export const HOW_WORDS: Readonly<
     word: 'line to elastic',
     hint: 'From the line drawn on the muslin to the elastic.',
   },
+  slitOpen: { word: 'opening of a slit', hint: 'Between the two cut edges.' },
 }
 
 /** "all of it", "half of it", "87 in a hundred". */
