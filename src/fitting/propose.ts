@@ -101,19 +101,28 @@ export interface Preview {
 export type PreviewOutcome =
   { readonly ok: true; readonly preview: Preview } | { readonly ok: false; readonly why: Why }
 
-/** Ids of kept corrections are not empty, so this one is never taken. */
-const CANDIDATE = ''
+/** Ids of kept corrections have no blank in them, so these are never taken. */
+const candidateId = (i: number): string => ` ${i}`
 
-export function previewOf(base: Base, correction: NewCorrection): PreviewOutcome {
+/** What one correction would do, or several that are decided together; the first refusal counts. */
+export function previewOf(
+  base: Base,
+  correction: NewCorrection,
+  ...more: readonly NewCorrection[]
+): PreviewOutcome {
   const { garment, body, choices, corrections } = base
   const before = correctedDraft(garment, body, choices, corrections).draft
-  const candidate: Correction = { ...correction, v: 1, id: CANDIDATE }
-  const made = correctedDraft(garment, body, choices, [...corrections, candidate])
-  const refusal = made.refused.find((r) => r.correction === CANDIDATE)
+  const candidates = [correction, ...more].map((c, i): Correction => ({
+    ...c,
+    v: 1,
+    id: candidateId(i),
+  }))
+  const made = correctedDraft(garment, body, choices, [...corrections, ...candidates])
+  const refusal = made.refused.find((r) => candidates.some(({ id }) => id === r.correction))
   if (refusal) return { ok: false, why: refusal.why }
   const known = new Set(before.findings.map(nameOf))
   const found = made.draft.findings.filter((f) => !known.has(nameOf(f)))
-  const wedge = made.wedges[CANDIDATE]
+  const wedge = made.wedges[candidateId(0)]
   return { ok: true, preview: { before, after: made.draft, correction, wedge, found } }
 }
 const nameOf = (f: Finding): string => `${f.id} ${f.place}`

@@ -61,6 +61,8 @@ test('reasons name complaints by their names', () => {
   expect(inNames('N1 and B9 describe one slack.')).toBe(
     `${complaintOf('N1').name} and ${complaintOf('B9').name} describe one slack.`,
   )
-  expect(inNames('B8.1 (bust fuller than the darts hold).')).toBe('bust fuller than the darts hold.')
+  expect(inNames('B8.1 (bust fuller than the darts hold).')).toBe(
+    'bust fuller than the darts hold.',
+  )
   expect(inNames('SH1: pin it.')).toBe(`${complaintOf('SH1').name}: pin it.`)
 })

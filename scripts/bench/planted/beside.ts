@@ -102,5 +102,5 @@ export const NOTHINGS: Readonly<Record<GarmentId, readonly Nothing[]>> = (() => 
     // A fold at the back armhole that goes when the arms cross: room to reach.
     sign('A4', undefined, 'armhole', 'pinch', 8),
   ]
-  return { blouse, block: fitted, sleeveless: fitted, sleeve: fitted }
+  return { blouse, block: fitted, sleeveless: fitted, sleeve: fitted, dress: fitted }
 })()

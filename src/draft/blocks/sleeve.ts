@@ -28,7 +28,8 @@ export type SleeveDrawn =
   /** No cap of this width has sides as long as the armholes. */
   | { readonly ok: false; readonly width: number; readonly armholes: number }
 
-const sleeveWidth = (body: Body, choices: Choices): Amount =>
+/** Round the sleeve at the underarm, as chosen: the upper arm and the room about it. */
+export const sleeveWidth = (body: Body, choices: Choices): Amount =>
   plus(measured(body, 'upperArmGirth'), choice(choices, 'armRoom'))
 
 export function drawSleeve(body: Body, choices: Choices, armholes: Armholes): SleeveDrawn {

@@ -3,7 +3,8 @@
  * of the sleeve given, a higher cap is a longer one. The ease that makes a cap so much higher is
  * searched for. Source: the triangle rule of a pattern-making lesson site; see `sleeve-cap.ts`.
  */
-import { capFor } from '../../draft/blocks/sleeve.ts'
+import { fittedCap } from '../../draft/blocks/cap-rule.ts'
+import { sleeveWidth } from '../../draft/blocks/sleeve.ts'
 import { CHOICES } from '../../draft/choices.ts'
 import { pieceOf, type Draft } from '../../draft/draft.ts'
 import { edge } from '../../draft/piece.ts'
@@ -17,8 +18,9 @@ const ROUNDS = 24
 export function capEaseFor(draft: Draft, higher: number): Mm | undefined {
   const long = (id: 'front' | 'back'): number =>
     pathLength(edge(pieceOf(draft, id), 'armhole').path)
-  const at = (ease: number): number | undefined =>
-    capFor(draft.body, { ...draft.choices, capEase: mm(ease) }, long('front'), long('back'))?.height
+  const armholes = { front: long('front'), back: long('back') }
+  const width = sleeveWidth(draft.body, draft.choices).mm
+  const at = (ease: number): number | undefined => fittedCap(armholes, width, mm(ease))?.height
   const now = draft.choices.capEase
   const height = at(now)
   if (height === undefined) return undefined

@@ -5,7 +5,7 @@ import type { GarmentId } from '../../draft/draft.ts'
 import { FREEDOMS, MOVEMENTS, VERDICTS } from '../../rounds/worn.ts'
 import { ZONES } from '../../rounds/zones.ts'
 import { ChoicesSchema } from './choices.ts'
-import { CorrectionsSchema, PinnedSchema, TalkedIdSchema } from './correction.ts'
+import { CorrectionsSchema, PinnedSchema, ComplaintIdSchema } from './correction.ts'
 import {
   CountSchema,
   DateSchema,
@@ -26,7 +26,7 @@ export const GarmentIdSchema = v.custom<GarmentId>(
 )
 
 export const SeenSchema = v.strictObject({
-  complaint: TalkedIdSchema,
+  complaint: ComplaintIdSchema,
   answer: NameSchema,
   pinned: v.exactOptional(PinnedSchema),
   on: DateSchema,

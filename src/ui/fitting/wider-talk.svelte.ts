@@ -20,7 +20,11 @@ import {
   type NewCorrection,
   type PreviewOutcome,
 } from '../../fitting/propose.ts'
-import { correctionsFor, type Corrections, type NotDrawn } from '../../fitting/rules/to-corrections.ts'
+import {
+  correctionsFor,
+  type Corrections,
+  type NotDrawn,
+} from '../../fitting/rules/to-corrections.ts'
 import type { Seen } from '../../rounds/round.ts'
 import type { Draft } from '../../draft/draft.ts'
 import { mm, type Mm } from '../../units/length.ts'
@@ -97,9 +101,10 @@ export class WiderTalk {
   get notDrawn(): readonly NotDrawn[] {
     return this.#plan?.notDrawn ?? []
   }
-  outcomeOfChange: PreviewOutcome | undefined = $derived.by(() =>
-    this.corrections.length > 0 ? previewOf(this.#base(), ...this.corrections) : undefined,
-  )
+  outcomeOfChange: PreviewOutcome | undefined = $derived.by(() => {
+    const [first, ...more] = this.corrections
+    return first && previewOf(this.#base(), first, ...more)
+  })
   /** Every complaint of this talk as the round keeps it. */
   get seen(): readonly Omit<Seen, 'on'>[] {
     const all = this.report ? [...this.others, this.report] : this.others

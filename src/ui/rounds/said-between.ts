@@ -1,5 +1,6 @@
 /** What was said of two muslins: gone, said again, new; and how a thing seen is told in words. */
-import { COMPLAINTS, type ComplaintId } from '../../fitting/complaints.ts'
+import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import type { ComplaintId } from '../../fitting/complaints/complaint.ts'
 import { whole } from '../../fitting/pinned.ts'
 import type { Round, Seen } from '../../rounds/round.ts'
 import type { Mm } from '../../units/length.ts'
@@ -27,7 +28,7 @@ export function saidBetween(before: Round, after: Round): readonly SaidLine[] {
     const [a, b] = [older.get(complaint), newer.get(complaint)]
     return {
       complaint,
-      name: COMPLAINTS[complaint].name,
+      name: complaintOf(complaint).name,
       how: b ? (a ? 'again' : 'new') : newer.size > 0 ? 'gone' : 'not looked at yet',
       before: a?.pinned && whole(a.pinned),
       after: b?.pinned && whole(b.pinned),
