@@ -70,7 +70,8 @@ function armholes({ back, front }: { back: Shape; front: Shape }, bodyShoulder: 
     shoulder: mean(seams.map((p) => sewnLength(p, 'shoulder'))),
     shoulderDrop: bodyShoulder * Math.sin(mean(slopes)),
     armholeFront: pathLength(edge(front.piece, 'armhole').path),
-    underarm: mean([back.piece, front.piece].map((p) => down(p, 'A', 'U'))),
+    // By the back, which hangs from the nape; a front armhole that is longer stands off as slack.
+    underarm: down(back.piece, 'A', 'U'),
   }
 }
 
