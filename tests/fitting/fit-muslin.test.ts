@@ -1,0 +1,154 @@
+/**
+ * From a muslin to corrections on a real draft. Amounts worked by hand from the rules beside them;
+ * that seams stay equal is what a pattern must be, common practice.
+ */
+import { describe, expect, test } from 'vitest'
+import { standardFor } from '../../src/draft/garments.ts'
+import { FITS } from '../../src/draft/choices.ts'
+import type { GarmentId } from '../../src/draft/draft.ts'
+import { sewnEase } from '../../src/draft/ease.ts'
+import { correctedDraft } from '../../src/fitting/apply.ts'
+import { complaintOf } from '../../src/fitting/complaints/catalogue.ts'
+import { COMPLAINT_IDS, type PinPlace } from '../../src/fitting/complaints/complaint.ts'
+import { fitMuslin, numbered, type Muslin } from '../../src/fitting/fit-muslin.ts'
+import type { How } from '../../src/fitting/half-amount.ts'
+import { onPaper } from '../../src/fitting/on-paper.ts'
+import type { Reported } from '../../src/fitting/rules/judged.ts'
+import { mm } from '../../src/units/length.ts'
+import { body } from '../bodies.ts'
+
+const said = (
+  id: Reported['id'],
+  cause: number,
+  where: PinPlace,
+  how: How,
+  value: number,
+): Reported => ({
+  id,
+  answers: { [cause]: true },
+  pin: { where, how, side: 'both', value: mm(value) },
+})
+const muslin = (garment: GarmentId, ...complaints: readonly Reported[]): Muslin => ({
+  garment,
+  body: body(),
+  choices: { ...standardFor(garment), ...FITS.close },
+  corrections: [],
+  complaints,
+  round: 1,
+  on: '2026-11-25',
+})
+const redrawn = (m: Muslin) => {
+  const fitted = fitMuslin(m)
+  const list = numbered(fitted.corrections, 1)
+  return { fitted, list, ...correctedDraft(m.garment, m.body, m.choices, list) }
+}
+
+describe('what is said becomes what is drawn', () => {
+  // Both side seams open 20: 40 round, a quarter on each edge, so the sewn bust gains 40.
+  test('bust 40 short all round gains 40 at the sewn bust', () => {
+    const m = muslin('block', said('B1', 2, 'side', 'slit', 20))
+    const { fitted, draft, refused } = redrawn(m)
+    expect(fitted.corrections).toEqual([
+      expect.objectContaining({ kind: 'turn-choice', choice: 'easeBust', by: 10 }),
+    ])
+    expect(refused).toEqual([])
+    const at = (d: typeof draft) => sewnEase(d).find((e) => e.level === 'bust')!.sewn
+    const plain = correctedDraft(m.garment, m.body, m.choices, []).draft
+    expect(at(draft) - at(plain)).toBeCloseTo(40, 3)
+  })
+  test('front short, slope, blades, apex: the operation with its amount, and what to tape', () => {
+    const drop = redrawn(muslin('block', said('B2', 1, 'cf', 'level', 14)))
+    expect(drop.fitted.corrections[0]).toMatchObject({ operation: { op: 'DROP', by: 14 } })
+    expect(drop.fitted.proposals).toEqual([
+      { measurement: 'sideNeckOverApexToWaist', by: 14, complaint: 'B2', on: '2026-11-25' },
+    ])
+    const slope = redrawn(muslin('block', said('SH1', 1, 'shoulder', 'newLine', 10)))
+    // 10 × 0.87.
+    expect(slope.fitted.corrections[0]).toMatchObject({
+      operation: { op: 'MOVE', point: 'shoulderTip', down: expect.closeTo(8.7, 9), carries: true },
+      because: { pinned: { how: 'seamToPin', read: 10, share: 0.87 }, watch: 0 },
+    })
+    const apex = redrawn(muslin('block', said('B5', 1, 'dart', 'level', -12)))
+    expect(
+      apex.fitted.corrections.map((c) => (c.kind === 'operate' ? c.operation : c.kind)),
+    ).toEqual([
+      expect.objectContaining({ op: 'GROUP', dart: 'bustDart', down: -12 }),
+      expect.objectContaining({ op: 'GROUP', dart: 'waistDart', down: -12 }),
+    ])
+    // The bust tip lies higher, so farther above the waist.
+    expect(apex.fitted.proposals[0]).toMatchObject({ measurement: 'waistToBustLevel', by: 12 })
+  })
+  test('waist 20 too low all round: length between bust and waist, and the tape again', () => {
+    const { fitted } = redrawn(muslin('blouse', said('W2', 1, 'allRound', 'pinch', 20)))
+    expect(fitted.corrections[0]).toMatchObject({
+      choice: 'lengthAdded',
+      by: expect.closeTo(-17.4, 9),
+    })
+    expect(fitted.proposals.map((p) => [p.measurement, p.by])).toEqual([
+      ['napeToWaist', -20],
+      ['waistToBustLevel', -20],
+    ])
+  })
+  test('tight bust with ease to spare: the bust is to be taped, nothing is drawn', () => {
+    const easy = {
+      ...muslin('block', said('B1', 2, 'side', 'slit', 16)),
+      choices: standardFor('block'),
+    }
+    const asked = fitMuslin(easy)
+    expect(asked.decision.decision).toBe('ask')
+    expect(asked.proposals).toEqual([
+      { measurement: 'bustGirth', by: undefined, complaint: 'B1', on: '2026-11-25' },
+    ])
+    // Taped again and found to stand, the muslin is believed.
+    expect(fitMuslin({ ...easy, retaped: ['bustGirth'] }).decision.decision).toBe('change')
+  })
+  test('on paper: where to cut, from where to where, by how much, and what to draw anew', () => {
+    const m = muslin('block', said('K2', 1, 'cb', 'fold', 7))
+    const { list } = redrawn(m)
+    const [work] = onPaper({ ...m, corrections: list }, { unit: 'cm', inchStep: 8 })
+    const text = work!.lines.join(' ')
+    expect(text).toContain('Overlap it by 1.2 cm at the centre')
+    expect(text).toMatch(
+      /Cut square from the centre, \d+\.\d cm below the neck edge, \d+\.\d cm to the far edge/,
+    )
+    expect(text).toContain('Draw anew')
+  })
+})
+
+const READ: Partial<Record<string, readonly [PinPlace, How]>> = {
+  N: ['neck', 'fold'],
+  S: ['shoulder', 'newLine'],
+  K: ['cb', 'fold'],
+  L: ['cap', 'slit'],
+}
+
+const SEAMS = /Pair$|Join$|outlineCrosses|dartLegs|notSquare/
+
+describe.each(['blouse', 'block', 'sleeveless', 'sleeve'] as const)(
+  'every cause of every complaint: %s',
+  (garment) => {
+    test('is drawn true, refused by name, or told what to do instead', () => {
+      const base = muslin(garment)
+      const plain = correctedDraft(garment, base.body, base.choices, []).draft
+      // The sleeve is solved anew in every draft, so there only what concerns it is drawn.
+      const ids =
+        garment === 'sleeve' ? COMPLAINT_IDS.filter((id) => /^(L|A1|SH3)/.test(id)) : COMPLAINT_IDS
+      for (const id of ids)
+        for (const { number } of complaintOf(id).causes) {
+          const [where, how] = READ[id[0] ?? ''] ?? ['cf', 'level']
+          const m = muslin(garment, said(id, number, where, how, 5))
+          const { fitted, draft, refused } = redrawn(m)
+          const name = `${id}.${number}`
+          if (fitted.decision.decision !== 'change') {
+            expect(fitted.corrections).toEqual([])
+            continue
+          }
+          expect(fitted.corrections.length + fitted.notDrawn.length, name).toBeGreaterThan(0)
+          const stops = draft.findings.filter((f) => SEAMS.test(f.id))
+          expect(stops.map((f) => `${name} ${f.id}`)).toEqual([])
+          if (refused.length === 0 && fitted.corrections.length > 0)
+            expect(JSON.stringify(draft.pieces), name).not.toBe(JSON.stringify(plain.pieces))
+        }
+    })
+  },
+)
