@@ -63,6 +63,8 @@ function ofJudged(j: Judged, draft: Draft, round: number, rules: AmountRules): C
   for (const [act, e] of acts) {
     if ('choice' in act && j.side)
       notDrawn.push({ complaint: j.id, target: e.target, op: e.op, why: ONE_SIDE })
+    else if ('choice' in act && !GARMENTS[draft.garment].choices.includes(act.choice))
+      notDrawn.push({ complaint: j.id, target: e.target, op: e.op, why: NOT_READ })
     else if ('choice' in act)
       corrections.push({ kind: 'turn-choice', choice: act.choice, by: mm(act.by), because })
     else if ('operation' in act)
@@ -78,6 +80,8 @@ function ofJudged(j: Judged, draft: Draft, round: number, rules: AmountRules): C
   return { corrections, notDrawn }
 }
 
+const NOT_READ =
+  'This garment has no such part to change. Look at the other causes of the complaint.'
 const ONE_SIDE =
   'This is a choice of the construction and turns both sides. Pin both sides, or draw this side by hand.'
 
