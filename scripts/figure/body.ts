@@ -57,6 +57,8 @@ export interface Figure {
   readonly rightArm: Arm
   /** Worn over everything, when there is one. */
   readonly blouse?: Field
+  /** Set when it was shaped from another (shape.ts), which knows the colours. */
+  readonly plain?: { readonly figure: Figure; readonly inner: (p: Vec) => Vec }
 }
 
 const breast = join(

@@ -28,6 +28,7 @@ const CORD_HALF = 5
 const SLEEVE_LENGTH = 120
 
 export function colourAt(figure: Figure, p: Vec): Colour {
+  if (figure.plain) return colourAt(figure.plain.figure, figure.plain.inner(p))
   const [x, y, z] = p
   if (figure.blouse && figure.blouse(x, y, z) < 0.6) return MUSLIN
   const parts = [

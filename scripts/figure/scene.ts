@@ -67,7 +67,7 @@ const unlike = (a: Colour, b: Colour): boolean => a.some((v, c) => Math.abs(v - 
 
 /** The box she stands in. */
 const CORNERS: readonly Vec[] = [-1, 1].flatMap((x) =>
-  [0, 1700].flatMap((y) => [-320, 620].map((z): Vec => [x * 420, y, z])),
+  [0, 1820].flatMap((y) => [-320, 620].map((z): Vec => [x * 460, y, z])),
 )
 
 function lightAlong(

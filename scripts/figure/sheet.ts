@@ -25,12 +25,13 @@ const AIR = 1.5
 /**
  * @param facing unit level vector out of the body at the middle of the sheet
  * @param lean radians the sheet's face is turned up (belly forward of the cord) or down (negative)
+ * @param waist level of the cord
  */
-export function hang(body: Field, facing: Vec, lean: number): HungSheet {
+export function hang(body: Field, facing: Vec, lean: number, waist = WAIST_LEVEL): HungSheet {
   const right: Vec = [facing[2], 0, -facing[0]]
   const normal: Vec = [facing[0] * Math.cos(lean), Math.sin(lean), facing[2] * Math.cos(lean)]
   const up = crossed(normal, right)
-  const y = WAIST_LEVEL - BELOW_CORD - (HEIGHT / 2) * Math.cos(lean)
+  const y = waist - BELOW_CORD - (HEIGHT / 2) * Math.cos(lean)
   // The middle keeps its level; how far out it hangs shifts what lies behind it, so look thrice.
   let middle: Vec = [0, y, 0]
   for (let turn = 0; turn < 3; turn++) {

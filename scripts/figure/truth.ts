@@ -24,17 +24,19 @@ export interface Truth {
   readonly measures: Readonly<Record<string, number>>
 }
 
-export function truthOf(figure: Figure): Truth {
+/** @param level where a level of the plain figure lies on this one (shape.ts) */
+export function truthOf(figure: Figure, level: (plain: number) => number = (y) => y): Truth {
+  const waistLevel = level(WAIST_LEVEL)
   const body: Field = join(40, figure.trunk, figure.legs)
-  const apexL = apexOf(body)
-  const hipLevel = best(800, 920, (y) => -ringAt(body, y).back[2])
-  const [bust, waist, hip] = [apexL[1], WAIST_LEVEL, hipLevel].map((y) => ringAt(body, y))
+  const apexL = apexOf(body, level)
+  const hipLevel = best(level(800), level(920), (y) => -ringAt(body, y).back[2])
+  const [bust, waist, hip] = [apexL[1], waistLevel, hipLevel].map((y) => ringAt(body, y))
   if (!bust || !waist || !hip) throw new Error('figure: a ring is missing')
-  const nape = napeOf(body)
-  const { sideNeckL, shoulderL, shoulderLength } = shoulderOf(figure.all)
-  const waistMidBack = middleAt(body, WAIST_LEVEL, -1)
+  const nape = napeOf(body, level)
+  const { sideNeckL, shoulderL, shoulderLength } = shoulderOf(figure.all, level)
+  const waistMidBack = middleAt(body, waistLevel, -1)
   const spine: Flat[] = Array.from({ length: 401 }, (_, i) => {
-    const y = nape[1] + ((WAIST_LEVEL - nape[1]) * i) / 400
+    const y = nape[1] + ((waistLevel - nape[1]) * i) / 400
     return [-middleAt(body, y, -1)[2], y]
   })
   const overBust = overSurface(body, sideNeckL, apexL)
@@ -49,7 +51,7 @@ export function truthOf(figure: Figure): Truth {
       shoulderL,
       shoulderR: mirror(shoulderL),
       waistMidBack,
-      waistMidFront: middleAt(body, WAIST_LEVEL, 1),
+      waistMidFront: middleAt(body, waistLevel, 1),
       bustL: bust.left,
       bustR: bust.right,
       bustFront: bust.front,
@@ -64,11 +66,11 @@ export function truthOf(figure: Figure): Truth {
       hipBack: hip.back,
     },
     measures: {
-      stature: STATURE,
+      stature: level(STATURE),
       napeToWaistTaut: pathLength(tautOver(spine, -1)),
       napeToWaistContour: pathLength(spine),
-      napeToWaistVertical: nape[1] - WAIST_LEVEL,
-      waistToBustVertical: apexL[1] - WAIST_LEVEL,
+      napeToWaistVertical: nape[1] - waistLevel,
+      waistToBustVertical: apexL[1] - waistLevel,
       apexSpacing: 2 * apexL[0],
       sideNeckToApexTaut: overBust.taut,
       shoulderLength,
@@ -82,7 +84,7 @@ export function truthOf(figure: Figure): Truth {
       hipBreadth: hip.breadth,
       hipDepth: hip.depth,
       hipGirth: hip.girth,
-      waistLevel: WAIST_LEVEL,
+      waistLevel,
       bustLevel: apexL[1],
       hipLevel,
     },
@@ -103,26 +105,29 @@ function best(from: number, to: number, f: (v: number) => number): number {
   return at
 }
 
-function apexOf(body: Field): Vec {
+function apexOf(body: Field, level: (plain: number) => number): Vec {
   const front = (x: number, y: number): number => reachOut(body, [x, y, 20], [0, 0, 1], 300) + 20
-  const outAt = (y: number): number => best(50, 120, (x) => front(x, y))
-  const y = best(1150, 1250, (v) => front(outAt(v), v))
+  const outAt = (y: number): number => best(45, 130, (x) => front(x, y))
+  const y = best(level(1150), level(1250), (v) => front(outAt(v), v))
   const x = outAt(y)
   return [x, y, front(x, y)]
 }
 
-function napeOf(body: Field): Vec {
+function napeOf(body: Field, level: (plain: number) => number): Vec {
   const span = 8
   const out = (y: number): number => -middleAt(body, y, -1)[2]
-  for (let y = 1470; y > 1380; y -= 0.5) {
+  for (let y = level(1470); y > level(1380); y -= 0.5) {
     const bend = out(y + span) - 2 * out(y) + out(y - span)
     if (bend < 0) return middleAt(body, y, -1)
   }
   throw new Error('figure: the back has no nape between 1380 and 1470 mm')
 }
 
-function shoulderOf(body: Field): { sideNeckL: Vec; shoulderL: Vec; shoulderLength: number } {
-  const ridge = shoulderRidge(body, 30, 215)
+function shoulderOf(
+  body: Field,
+  level: (plain: number) => number,
+): { sideNeckL: Vec; shoulderL: Vec; shoulderLength: number } {
+  const ridge = shoulderRidge(body, 30, 240, level(1335))
   const fall = ridge.map((_, i) => {
     const [before, after] = [ridge[i - 2], ridge[i + 2]]
     return before && after ? (after[1] - before[1]) / 4 : 0

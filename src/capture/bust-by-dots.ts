@@ -4,10 +4,8 @@
  */
 import { rowAt } from './outline.ts'
 import { markedByHer, type PlacedPoint, type Readings, type ViewReading } from './reading.ts'
-import { scaleAt } from './scale.ts'
+import { frontSurface, scaleAt } from './scale.ts'
 
-/** Apexes and waist at the front before the middle plane (waist-to-bust-level.ts, bench), mm. */
-const FRONT_SURFACE = { behind: -162, sd: 32 }
 /** A depth is read at the edge of the outline, px (points-side.ts). */
 const EDGE_SD_PX = 1
 
@@ -17,7 +15,8 @@ export function bustByDots(side: ViewReading, readings: Readings): ViewReading {
   if (!readings.front || !apexLeft || !apexRight || !waistFront || !waist) return side
   const marked = [apexLeft, apexRight, waistFront].every(markedByHer)
   if (!marked || waist.by === 'guess' || markedByHer(side.points.bustLevel)) return side
-  const there = scaleAt(readings.front, FRONT_SURFACE.behind, FRONT_SURFACE.sd)
+  const surface = frontSurface(readings.front)
+  const there = scaleAt(readings.front, surface.mm, surface.sd)
   const here = scaleAt(side, 0, 0)
   if (!there || !here) return side
   const above = waistFront.at.y - (apexLeft.at.y + apexRight.at.y) / 2

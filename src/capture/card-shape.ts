@@ -98,3 +98,9 @@ export function meeting(lines: readonly ({ from: Point; to: Point } | null)[]): 
   const [a, b, c, d] = corners
   return a && b && c && d ? [a, b, c, d] : null
 }
+
+/** The middle of four corners, px. */
+export const centreOf = (corners: readonly Point[]): Point => ({
+  x: corners.reduce((sum, p) => sum + p.x, 0) / corners.length,
+  y: corners.reduce((sum, p) => sum + p.y, 0) / corners.length,
+})

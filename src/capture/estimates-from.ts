@@ -21,6 +21,7 @@ import { sideNeckToApex } from './estimates/side-neck-to-apex.ts'
 import { waistToBustLevel } from './estimates/waist-to-bust-level.ts'
 import { shareLevels } from './levels.ts'
 import { VIEWS, type Readings } from './reading.ts'
+import { withRelief } from './relief-shared.ts'
 
 export function estimatesFrom(readings: Readings): EstimateOutcomes {
   // Without any card the first thing to mend is the card, whichever photos are there.
@@ -54,26 +55,9 @@ export function estimatesFrom(readings: Readings): EstimateOutcomes {
   return Object.fromEntries(said) as Record<EstimateId, EstimateOutcome>
 }
 
-/** The readings with all they lend each other: levels, build, scale. */
+/** The readings with all they lend each other: levels, relief, scale. */
 export const sharedReadings = (readings: Readings): Readings =>
-  tied(withBuild(tied(withBuild(shareLevels(readings)))))
-
-/**
- * A first, rougher depth and breadth tell how far the card hangs before the middle of this body;
- * with that every scale is taken again.
- */
-function withBuild(readings: Readings): Readings {
-  const [bust, hip] = [depth(readings, 'bust'), breadth(readings, 'hip')]
-  const build = {
-    ...(bust.ok ? { bustDepth: bust.estimate.value } : {}),
-    ...(hip.ok ? { hipBreadth: hip.estimate.value } : {}),
-  }
-  const known = VIEWS.flatMap((view) => {
-    const reading = readings[view]
-    return reading ? [[view, { ...reading, build }] as const] : []
-  })
-  return Object.fromEntries(known)
-}
+  tied(withRelief(tied(withRelief(shareLevels(readings)))))
 
 function allRefused(reason: string): EstimateOutcomes {
   const refusal: EstimateOutcome = { ok: false, reason }

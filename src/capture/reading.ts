@@ -7,7 +7,8 @@ import type { Point } from '../geometry/point.ts'
 import type { ApexSpot } from './apex-shading.ts'
 import type { CardOutcome } from './card.ts'
 import type { Joint } from './person.ts'
-import type { Build, Tie } from './scale.ts'
+import type { Reach, Relief } from './relief.ts'
+import type { Tie } from './scale.ts'
 
 export const VIEWS = ['front', 'side', 'back'] as const
 export type View = (typeof VIEWS)[number]
@@ -81,8 +82,10 @@ export interface ViewReading {
   readonly outline: readonly OutlineRow[]
   /** Which way she looks in a side view: -1 to the left of the picture, 1 to the right. */
   readonly facing: -1 | 1
-  /** Set while estimates are made: what the other photographs say of her build. */
-  readonly build?: Build
+  /** Set while estimates are made: how far forward each place of her lies, by the side photo. */
+  readonly relief?: Relief
+  /** Set while estimates are made: how far the card lies before the trunk's middle, where seen. */
+  readonly cardBefore?: Reach
   /** Set while estimates are made: how the other photographs correct this one's scale. */
   readonly tie?: Tie
   /** Front only: places of the chest that could be apexes by the light on them. */

@@ -4,7 +4,7 @@
  */
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import type { Readings } from '../reading.ts'
-import { apexesBefore } from '../scale.ts'
+import { behindIn } from '../scale.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf } from './scene.ts'
 
 /**
@@ -17,8 +17,7 @@ export function apexSpacing(readings: Readings): EstimateOutcome {
   const found = pointsOf(readings, 'front', ['apexLeft', 'apexRight'])
   if (!found.ok) return found
   const { apexLeft, apexRight } = found.at
-  const before = apexesBefore(found.reading.build)
-  const scale = scaleIn(found.reading, -before.mm, before.sd)
+  const scale = scaleIn(found.reading, behindIn(found.reading, 'apexes'), apexLeft.at.y)
   const px = Math.hypot(apexLeft.at.x - apexRight.at.x, apexLeft.at.y - apexRight.at.y)
   const sdPx = Math.hypot(apexLeft.sdPx, apexRight.sdPx)
   const way = wayOf(px, sdPx, scale, basisOf('front', scale, apexLeft.from))

@@ -1,13 +1,11 @@
 /** Breadth of the trunk at bust, waist or hip: edge to edge of the outline, from front and back. */
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { markedByHer, type PointName, type Readings } from '../reading.ts'
+import { behindIn } from '../scale.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf, type WayOutcome } from './scene.ts'
 
 export type Level = 'bust' | 'waist' | 'hip'
 
-/** Where the outline's edges lie behind the middle plane, seen from the front (bench, see scale.ts). */
-const EDGE_PLANE: Readonly<Record<Level, number>> = { bust: -32, waist: -23, hip: -10 }
-const EDGE_PLANE_SD = 15
 /** An edge strays by this, px (bench): least where nothing lies beside the trunk. */
 const EDGE_SD_PX: Readonly<Record<Level, number>> = { bust: 1.6, waist: 0.6, hip: 1.4 }
 /** Breadth gained or lost per unit of wrong level; bust and hip slope, the waist is flat (bench). */
@@ -23,8 +21,7 @@ function byView(readings: Readings, level: Level, view: 'front' | 'back'): WayOu
   const found = pointsOf(readings, view, [left, right])
   if (!found.ok) return found
   const [a, b] = [found.at[left], found.at[right]]
-  const plane = view === 'front' ? EDGE_PLANE[level] : -EDGE_PLANE[level]
-  const scale = scaleIn(found.reading, plane, EDGE_PLANE_SD)
+  const scale = scaleIn(found.reading, behindIn(found.reading, `${level}Edge`), a.at.y)
   const byHand = markedByHer(a) && markedByHer(b)
   const edges = byHand ? Math.hypot(a.sdPx, b.sdPx) : EDGE_SD_PX[level] * Math.SQRT2
   const levels = byHand ? 0 : SLOPE[level] * Math.max(a.sdPx, b.sdPx)

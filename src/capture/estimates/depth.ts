@@ -4,7 +4,8 @@ import { markedByHer, type PointName, type Readings } from '../reading.ts'
 import type { Level } from './breadth.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf } from './scene.ts'
 
-const SIDE_PLANE = { behind: 0, sd: 8 }
+/** The middle line of her, seen from the side: half of a wrong middle. */
+const SIDE_PLANE = { mm: 0, sd: 8 }
 /**
  * The outline shows more than the depth in the middle: the far apex and the far buttock look past
  * the near one when she is turned by a few degrees. Mean and spread over the bench's bodies, mm.
@@ -23,7 +24,7 @@ export function depth(readings: Readings, level: Level): EstimateOutcome {
   const found = pointsOf(readings, 'side', [front, back])
   if (!found.ok) return found
   const [a, b] = [found.at[front], found.at[back]]
-  const scale = scaleIn(found.reading, SIDE_PLANE.behind, SIDE_PLANE.sd)
+  const scale = scaleIn(found.reading, SIDE_PLANE, a.at.y)
   const basis = basisOf('side', scale, `outline at ${a.from}`)
   const byHand = markedByHer(a) && markedByHer(b)
   const byDots = level === 'bust' && a.by === 'lent'

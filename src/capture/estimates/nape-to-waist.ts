@@ -5,12 +5,12 @@
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { distance, type Point } from '../../geometry/point.ts'
 import { markedByHer, type Readings, type ViewReading } from '../reading.ts'
+import { behindIn } from '../scale.ts'
+import type { Reach } from '../relief.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf, type WayOutcome } from './scene.ts'
 
-/** Middle line of the back behind the body's middle plane, seen from behind (bench, see scale.ts). */
-const BACK_SURFACE = { behind: -33, sd: 18 }
 /** Seen from the side the back line lies in the middle plane. */
-const SIDE_PLANE = { behind: 0, sd: 5 }
+const SIDE_PLANE = { mm: 0, sd: 5 }
 /**
  * The outline of the back is that of the shoulder blades; the tape lies between them. Of what the
  * outline's curve adds to the straight line, the tape takes this share; mean and spread, bench.
@@ -35,7 +35,7 @@ function bySide(readings: Readings): WayOutcome {
   const found = pointsOf(readings, 'side', ['nape', 'waistBack'])
   if (!found.ok) return found
   const { nape, waistBack } = found.at
-  const scale = scaleIn(found.reading, SIDE_PLANE.behind, SIDE_PLANE.sd)
+  const scale = scaleIn(found.reading, SIDE_PLANE, (nape.at.y + waistBack.at.y) / 2)
   const straight = distance(nape.at, waistBack.at)
   const curve = tapeLength(found.reading, nape.at, waistBack.at) - straight
   const px = straight + OF_CURVE.share * curve
@@ -48,11 +48,17 @@ function byBack(readings: Readings): WayOutcome {
   const found = pointsOf(readings, 'back', ['nape', 'waistBack'])
   if (!found.ok) return found
   const { nape, waistBack } = found.at
-  const scale = scaleIn(found.reading, BACK_SURFACE.behind, BACK_SURFACE.sd)
+  const scale = scaleIn(found.reading, backSurface(found.reading), (nape.at.y + waistBack.at.y) / 2)
   const basis = basisOf('back', scale, `straight down to ${waistBack.from}`)
   const sdPx = Math.hypot(nape.sdPx, waistBack.sdPx)
   const way = wayOf(distance(nape.at, waistBack.at), sdPx, scale, basis, CURVE_ADDS.sd)
   return { ok: true, way: { ...way, value: way.value + CURVE_ADDS.mm } }
+}
+
+/** Nape and waist together: what the photo shows between them lies in their middle. */
+function backSurface(reading: ViewReading): Reach {
+  const [nape, waist] = [behindIn(reading, 'nape'), behindIn(reading, 'waistBack')]
+  return { mm: (nape.mm + waist.mm) / 2, sd: Math.hypot(nape.sd, waist.sd) / 2 }
 }
 
 /** A tape spans hollows: the outer hull of the back line between the two points, px. */

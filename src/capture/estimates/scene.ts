@@ -5,6 +5,7 @@
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { mm } from '../../units/length.ts'
 import type { PlacedPoint, PointName, Readings, View, ViewReading } from '../reading.ts'
+import type { Reach } from '../relief.ts'
 import { scaleAt, type Scale } from '../scale.ts'
 
 /**
@@ -57,9 +58,9 @@ export function pointsOf<Name extends PointName>(
   return { ok: true, reading, at: at as Record<Name, PlacedPoint> }
 }
 
-/** Scale at a plane; the reading has a card, which `pointsOf` has seen to. */
-export function scaleIn(reading: ViewReading, behind: number, spread: number): Scale {
-  const scale = scaleAt(reading, behind, spread)
+/** Scale at a plane and height; the reading has a card, which `pointsOf` has seen to. */
+export function scaleIn(reading: ViewReading, { mm: behind, sd }: Reach, y: number): Scale {
+  const scale = scaleAt(reading, behind, sd, y)
   if (!scale) throw new Error(`scale: the ${reading.view} reading has no card`)
   return scale
 }

@@ -5,10 +5,8 @@
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { distance } from '../../geometry/point.ts'
 import type { PlacedPoint, Readings } from '../reading.ts'
+import { behindIn } from '../scale.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf, type WayOutcome } from './scene.ts'
-
-/** The ridge of the shoulder behind the middle plane, as seen from each side (bench, see scale.ts). */
-const RIDGE = { front: { behind: -18, sd: 15 }, back: { behind: 22, sd: 15 } } as const
 
 export function shoulderLength(readings: Readings): EstimateOutcome {
   return together([byView(readings, 'front'), byView(readings, 'back')])
@@ -19,7 +17,7 @@ function byView(readings: Readings, view: 'front' | 'back'): WayOutcome {
   const found = pointsOf(readings, view, names)
   if (!found.ok) return found
   const { sideNeckLeft, sideNeckRight, shoulderLeft, shoulderRight } = found.at
-  const scale = scaleIn(found.reading, RIDGE[view].behind, RIDGE[view].sd)
+  const scale = scaleIn(found.reading, behindIn(found.reading, 'shoulders'), shoulderLeft.at.y)
   const px =
     (distance(sideNeckLeft.at, shoulderLeft.at) + distance(sideNeckRight.at, shoulderRight.at)) / 2
   const strays = (a: PlacedPoint, b: PlacedPoint): number => Math.hypot(a.sdPx, b.sdPx)

@@ -4,13 +4,12 @@
  */
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { markedByHer, type PlacedPoint, type Readings, type ViewReading } from '../reading.ts'
+import { behindIn } from '../scale.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf } from './scene.ts'
 
-const SIDE_PLANE = { behind: 0, sd: 10 }
+const SIDE_PLANE = { mm: 0, sd: 10 }
 /** Dots on the near side lie before it by half the spacing of side necks and apexes (bench), mm. */
-const NEAR_PLANE = { behind: -85, sd: 12 }
-/** Apexes and side necks seen from the front (bench, see scale.ts). */
-const FRONT_PLANE = { behind: -95, sd: 30 }
+const NEAR_PLANE = { mm: -85, sd: 12 }
 /** The tape slants: a wrong height counts by its cosine, a wrong reach by its sine (bench, mean body). */
 const SLANT = { down: 0.82, forward: 0.57 } as const
 /** Apex further out than the side neck when no front photo says it: mean and spread (bench), mm. */
@@ -47,7 +46,7 @@ export function sideNeckToApex(readings: Readings): EstimateOutcome {
   const dot = left.ok ? points.apexLeft : points.apexRight
   const apex = markedByHer(dot) && dot ? dot : found.at.bustLevel
   const plane = neck.by === 'dot' ? NEAR_PLANE : SIDE_PLANE
-  const scale = scaleIn(found.reading, plane.behind, plane.sd)
+  const scale = scaleIn(found.reading, plane, (neck.at.y + apex.at.y) / 2)
   const lift = neck.by === 'dot' && armLifted(found.reading) ? LIFTED : NOT_LIFTED
   const seen =
     apex.by === 'dot'
@@ -77,11 +76,13 @@ function outward(readings: Readings): { mm: number; sd: number } | undefined {
   ])
   if (!found.ok) return undefined
   const { apexLeft, apexRight, sideNeckLeft, sideNeckRight } = found.at
-  const scale = scaleIn(found.reading, FRONT_PLANE.behind, FRONT_PLANE.sd)
+  const { reading } = found
+  const chest = scaleIn(reading, behindIn(reading, 'apexes'), apexLeft.at.y)
+  const neck = scaleIn(reading, behindIn(reading, 'shoulders'), sideNeckLeft.at.y)
   const apart = (a: PlacedPoint, b: PlacedPoint): number => Math.abs(a.at.x - b.at.x) / 2
-  const px = apart(apexLeft, apexRight) - apart(sideNeckLeft, sideNeckRight)
-  const sdPx = Math.hypot(apexLeft.sdPx, sideNeckLeft.sdPx)
-  return { mm: px * scale.mmPerPx, sd: sdPx * scale.mmPerPx }
+  const mm =
+    apart(apexLeft, apexRight) * chest.mmPerPx - apart(sideNeckLeft, sideNeckRight) * neck.mmPerPx
+  return { mm, sd: Math.hypot(apexLeft.sdPx, sideNeckLeft.sdPx) * chest.mmPerPx }
 }
 
 /** The near wrist higher than the shoulders. */

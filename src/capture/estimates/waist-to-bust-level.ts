@@ -1,13 +1,13 @@
 /** Height of the bust level above the waist, straight up. The side photo shows both levels. */
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { markedByHer, type Readings } from '../reading.ts'
+import { frontSurface } from '../scale.ts'
 import { basisOf, pointsOf, scaleIn, together, wayOf, type WayOutcome } from './scene.ts'
 
 /** From the side both lie about in the middle plane; from the front on the front surface (bench, scale.ts). */
-const SIDE_PLANE = { behind: 0, sd: 8 }
+const SIDE_PLANE = { mm: 0, sd: 8 }
 /** The middle of what is seen of a dot on an apex lies low by this: mean over 26 rendered bodies, mm. */
 const APEX_DOT_LOW_MM = 1
-const FRONT_SURFACE = { behind: -162, sd: 32 }
 
 export function waistToBustLevel(readings: Readings): EstimateOutcome {
   const { apexLeft, apexRight, waistFront } = readings.front?.points ?? {}
@@ -25,7 +25,7 @@ function bySide(readings: Readings): WayOutcome {
   const found = pointsOf(readings, 'side', ['bustLevel', 'waistFront'])
   if (!found.ok) return found
   const { bustLevel, waistFront } = found.at
-  const scale = scaleIn(found.reading, SIDE_PLANE.behind, SIDE_PLANE.sd)
+  const scale = scaleIn(found.reading, SIDE_PLANE, bustLevel.at.y)
   const sdPx = Math.hypot(bustLevel.sdPx, waistFront.sdPx)
   const basis = basisOf('side', scale, `${bustLevel.from} to ${waistFront.from}`)
   return { ok: true, way: wayOf(waistFront.at.y - bustLevel.at.y, sdPx, scale, basis) }
@@ -35,7 +35,7 @@ function byFront(readings: Readings, reason: string): WayOutcome {
   const found = pointsOf(readings, 'front', ['apexLeft', 'apexRight', 'waistFront'])
   if (!found.ok) return { ok: false, reason: `${reason} ${found.reason}` }
   const { apexLeft, apexRight, waistFront } = found.at
-  const scale = scaleIn(found.reading, FRONT_SURFACE.behind, FRONT_SURFACE.sd)
+  const scale = scaleIn(found.reading, frontSurface(found.reading), apexLeft.at.y)
   const level = found.reading.points.bustLeft ?? apexLeft
   const ends = markedByHer(apexLeft) ? apexLeft.sdPx / Math.SQRT2 : level.sdPx
   const sdPx = Math.hypot(ends, waistFront.sdPx)
