@@ -54,8 +54,8 @@ describe.skipIf(!ready)('npm run estimate on the rendered figure', () => {
     const given = Object.keys(figure.estimates)
     expect([...given, ...Object.keys(figure.refused)].sort()).toEqual([...ESTIMATE_IDS].sort())
     expect(given.length).toBeGreaterThanOrEqual(12)
-    // The ± holds nine times in ten: 1.645 standard deviations. Twice that are 3.3, which one true
-    // value in a thousand passes (normal table).
+    // The ± holds nine times in ten: 1.645 standard deviations. One and a half of it are 2.5, which one
+    // true value in eighty passes (normal table); the figure is of another make than the bench's bodies.
     const { measures } = JSON.parse(readFileSync(join(photos, 'figure.json'), 'utf8'))
     const tapeName: Record<string, string> = {
       napeToWaist: 'napeToWaistTaut',
@@ -65,7 +65,7 @@ describe.skipIf(!ready)('npm run estimate on the rendered figure', () => {
     for (const id of given) {
       const { value, pm90 } = figure.estimates[id]
       const error = Math.abs(value - measures[tapeName[id] ?? id])
-      expect(error, `${id}: ${value} ± ${pm90}`).toBeLessThan(2 * pm90)
+      expect(error, `${id}: ${value} ± ${pm90}`).toBeLessThan(1.5 * pm90)
       // A ± wider than a sixth of the length would say nothing.
       expect(pm90 / value, id).toBeLessThan(1 / 6)
     }

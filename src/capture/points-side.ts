@@ -5,6 +5,7 @@
 import type { CardOutcome } from './card.ts'
 import type { BodyFrame } from './frame.ts'
 import { aboveHand, belowArm, extremeLevel } from './front-line.ts'
+import { NAPE_SD, napeByContour } from './nape.ts'
 import { bodyOutline, rowAt } from './outline.ts'
 import type { Person } from './person.ts'
 import type { Picture } from './picture.ts'
@@ -15,8 +16,7 @@ import {
   HIP_ZONE,
   NAPE_ABOVE_SHOULDER,
   NAPE_BELOW_EAR,
-  NAPE_BELOW_HOLLOW,
-  NAPE_SIDE_SD,
+  NAPE_BY_JOINTS_SD,
   SIDE_NECK_BEFORE_NAPE,
   SIDE_NECK_BELOW_NAPE,
 } from './proportions.ts'
@@ -68,20 +68,16 @@ export function placeSide(
     return row && side(row)
   }
 
-  const napeY = napeLevel(outline, frame, back, facing)
+  const byContour = napeByContour(outline, frame, (row) => -back(row) * facing)
+  const napeY = byContour ?? napeByJoints(frame)
+  const napeSd = byContour === undefined ? NAPE_BY_JOINTS_SD : NAPE_SD
   const napeX = edge(napeY, back)
   if (napeX !== undefined) {
-    put('nape', napeX, napeY, NAPE_SIDE_SD * frame.torso, 'the back of the neck in the outline')
+    put('nape', napeX, napeY, napeSd * frame.torso, 'the back of the neck in the outline')
     const x = napeX + facing * SIDE_NECK_BEFORE_NAPE.at * frame.torso
     const y = napeY + SIDE_NECK_BELOW_NAPE.at * frame.torso
     const near = facing === -1 ? 'sideNeckLeft' : 'sideNeckRight'
-    put(
-      near,
-      x,
-      y,
-      Math.hypot(SIDE_NECK_BELOW_NAPE.sd, NAPE_SIDE_SD) * frame.torso,
-      'beside the nape',
-    )
+    put(near, x, y, Math.hypot(SIDE_NECK_BELOW_NAPE.sd, napeSd) * frame.torso, 'beside the nape')
   }
 
   const chest = belowArm(between(BUST_ZONE), front, frame.torso)
@@ -129,21 +125,6 @@ export function placeSide(
   return { points, missing, outline, facing }
 }
 
-/** Three ways to the nape, the neck's hollow counted twice. */
-function napeLevel(
-  outline: readonly OutlineRow[],
-  frame: BodyFrame,
-  back: (row: OutlineRow) => number,
-  facing: -1 | 1,
-): number {
-  const { torso, ear, shoulder } = frame
-  const neck = outline.filter((row) => row.y > ear.y && row.y < frame.level(0.1))
-  const hollow = neck.reduce<OutlineRow | undefined>(
-    (best, row) => (!best || back(row) * facing > back(best) * facing ? row : best),
-    undefined,
-  )
-  const byEar = ear.y + NAPE_BELOW_EAR.at * torso
-  const byShoulder = shoulder.y - NAPE_ABOVE_SHOULDER.at * torso
-  if (!hollow) return (byEar + byShoulder) / 2
-  return (2 * (hollow.y + 0.5 + NAPE_BELOW_HOLLOW.at * torso) + byEar + byShoulder) / 4
-}
+/** Where the back line shows no hollow, hidden by hair or a collar: the model's ear and shoulder joints. */
+const napeByJoints = ({ torso, ear, shoulder }: BodyFrame): number =>
+  (ear.y + NAPE_BELOW_EAR.at * torso + shoulder.y - NAPE_ABOVE_SHOULDER.at * torso) / 2

@@ -30,12 +30,10 @@ export const HIP: Readonly<Record<View, Share>> = {
   back: share(1.019, 0.038),
 }
 
-/** Nape from the side: below the deepest place of the neck's hollow, below the ear, above the shoulders. */
-export const NAPE_BELOW_HOLLOW = share(0.129, 0.0156)
+/** Nape from the side without a contour: below the ear, above the shoulders; the mean of the two strays by the last. */
 export const NAPE_BELOW_EAR = share(0.256, 0.023)
 export const NAPE_ABOVE_SHOULDER = share(0.123, 0.023)
-/** The three together: hollow counted twice, ear and shoulder once. */
-export const NAPE_SIDE_SD = 0.013
+export const NAPE_BY_JOINTS_SD = 0.018
 /** Nape from the back: the two ways agree no better than each alone. */
 export const NAPE_BACK = share(-0.169, 0.0177)
 

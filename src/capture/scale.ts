@@ -48,8 +48,13 @@ const IN_HAND = 0.6
 
 export interface Scale {
   readonly mmPerPx: number
-  /** Standard deviation as a share of any length. */
+  /** Standard deviation as a share of any length, but for the next. */
   readonly sdShare: number
+  /**
+   * What one standard deviation of the points' own depth, forward, does to a length, as a share; from
+   * the back it has the other sign than from the front.
+   */
+  readonly depthShare: number
   /** For the basis line: "card at the waist". */
   readonly words: string
 }
@@ -96,7 +101,13 @@ export function scaleAt(
   const words = place === 'waist' ? `${name} hung at the waist` : `${name} held in the hand`
   const own = Math.hypot(card, depth, lens)
   const tied = reading.tie && Math.hypot(reading.tie.sdShare, (focalSd * behind) / focal / there)
-  return { mmPerPx: there, sdShare: Math.hypot(tied ?? own, points, tilt), words }
+  const forward = reading.view === 'back' ? 1 : -1
+  return {
+    mmPerPx: there,
+    sdShare: Math.hypot(tied ?? own, tilt),
+    depthShare: forward * points,
+    words,
+  }
 }
 
 /** Where the card is: in a hand when a wrist is near it and it lies outside the trunk's middle. */

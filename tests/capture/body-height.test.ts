@@ -58,9 +58,9 @@ const scaleOf = (readings: Readings, view: View) => {
 /** The three photos with the middle planes' scales made equal before one is spoiled: offsets of scale.ts. */
 function photos(spoilt: number): Readings {
   const bare = {
-    front: reading('front', 1.025),
-    side: reading('side', 0.996),
-    back: reading('back', 0.979),
+    front: reading('front', 1),
+    side: reading('side', 1),
+    back: reading('back', 1),
   }
   const middle = scaleOf(bare, 'back').mmPerPx
   const even = (view: View, looks: number, by: number): ViewReading => {
@@ -69,9 +69,9 @@ function photos(spoilt: number): Readings {
     return reading(view, looks, 1 - less)
   }
   return {
-    front: even('front', 1.025, 1),
-    side: even('side', 0.996, spoilt),
-    back: even('back', 0.979, 1),
+    front: even('front', 1, 1),
+    side: even('side', 1, spoilt),
+    back: even('back', 1, 1),
   }
 }
 

@@ -7,7 +7,7 @@ import { distance, type Point } from '../../geometry/point.ts'
 import { markedByHer, type Readings, type ViewReading } from '../reading.ts'
 import { behindIn } from '../scale.ts'
 import type { Reach } from '../relief.ts'
-import { basisOf, pointsOf, scaleIn, together, wayOf, type WayOutcome } from './scene.ts'
+import { basisOf, byItself, pointsOf, scaleIn, together, wayOf, type WayOutcome } from './scene.ts'
 
 /** Seen from the side the back line lies in the middle plane. */
 const SIDE_PLANE = { mm: 0, sd: 5 }
@@ -41,7 +41,8 @@ function bySide(readings: Readings): WayOutcome {
   const px = straight + OF_CURVE.share * curve
   const ownSd = OF_CURVE.sd * curve * scale.mmPerPx
   const basis = basisOf('side', scale, `along the back line to ${waistBack.from}`)
-  return { ok: true, way: wayOf(px, Math.hypot(nape.sdPx, waistBack.sdPx), scale, basis, ownSd) }
+  const sdPx = Math.hypot(nape.sdPx, waistBack.sdPx)
+  return { ok: true, way: byItself(wayOf(px, sdPx, scale, basis, ownSd)) }
 }
 
 function byBack(readings: Readings): WayOutcome {
@@ -52,7 +53,7 @@ function byBack(readings: Readings): WayOutcome {
   const basis = basisOf('back', scale, `straight down to ${waistBack.from}`)
   const sdPx = Math.hypot(nape.sdPx, waistBack.sdPx)
   const way = wayOf(distance(nape.at, waistBack.at), sdPx, scale, basis, CURVE_ADDS.sd)
-  return { ok: true, way: { ...way, value: way.value + CURVE_ADDS.mm } }
+  return { ok: true, way: byItself({ ...way, value: way.value + CURVE_ADDS.mm }) }
 }
 
 /** Nape and waist together: what the photo shows between them lies in their middle. */

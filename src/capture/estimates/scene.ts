@@ -19,6 +19,8 @@ const NINE_IN_TEN = 1.678
 export interface Way {
   readonly value: number
   readonly sd: number
+  /** Beside it: an error that front and back photo share with opposite signs, mm (scale.ts). */
+  readonly byDepth: number
   readonly basis: string
 }
 export type WayOutcome =
@@ -69,8 +71,15 @@ export function scaleIn(reading: ViewReading, { mm: behind, sd }: Reach, y: numb
 export function wayOf(px: number, sdPx: number, scale: Scale, basis: string, ownSd = 0): Way {
   const value = px * scale.mmPerPx
   const sd = Math.hypot(sdPx * scale.mmPerPx, value * scale.sdShare, ownSd)
-  return { value, sd, basis }
+  return { value, sd, byDepth: value * scale.depthShare, basis }
 }
+
+/** A way whose points lie elsewhere than those of the others: its depth errs by itself. */
+export const byItself = (way: Way): Way => ({
+  ...way,
+  sd: Math.hypot(way.sd, way.byDepth),
+  byDepth: 0,
+})
 
 /** Several ways to one length, weighted by how sure each is; `shared` is an error they have in common. */
 export function together(ways: readonly WayOutcome[], shared = 0): EstimateOutcome {
@@ -79,11 +88,16 @@ export function together(ways: readonly WayOutcome[], shared = 0): EstimateOutco
     const reasons = ways.flatMap((outcome) => (outcome.ok ? [] : [outcome.reason]))
     return { ok: false, reason: [...new Set(reasons)].join(' ') }
   }
-  const weight = (way: Way): number => 1 / way.sd ** 2
-  const sum = good.reduce((total, way) => total + weight(way), 0)
-  const value = good.reduce((total, way) => total + way.value * weight(way), 0) / sum
+  // Least squares with errors D + b b', b the shared part (Sherman and Morrison's inverse, any textbook).
+  const total = (of: (way: Way) => number): number => good.reduce((sum, way) => sum + of(way), 0)
+  const own = (way: Way): number => 1 / way.sd ** 2
+  const pull =
+    total((way) => own(way) * way.byDepth) / (1 + total((way) => own(way) * way.byDepth ** 2))
+  const weight = (way: Way): number => own(way) * (1 - way.byDepth * pull)
+  const sum = total(weight)
+  const value = total((way) => way.value * weight(way)) / sum
   // Two ways further apart than they claim show that at least one claim is too good.
-  const apart = good.reduce((total, way) => total + weight(way) * (way.value - value) ** 2, 0)
+  const apart = total((way) => (way.value - value) ** 2 / (way.sd ** 2 + way.byDepth ** 2))
   const stretch = good.length > 1 ? Math.max(1, Math.sqrt(apart / (good.length - 1))) : 1
   const sd = Math.hypot(stretch / Math.sqrt(sum), shared)
   return {

@@ -5,7 +5,7 @@
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { markedByHer, type PlacedPoint, type Readings, type ViewReading } from '../reading.ts'
 import { behindIn } from '../scale.ts'
-import { basisOf, pointsOf, scaleIn, together, wayOf } from './scene.ts'
+import { basisOf, byItself, pointsOf, scaleIn, together, wayOf } from './scene.ts'
 
 const SIDE_PLANE = { mm: 0, sd: 10 }
 /** Dots on the near side lie before it by half the spacing of side necks and apexes (bench), mm. */
@@ -60,11 +60,12 @@ export function sideNeckToApex(readings: Readings): EstimateOutcome {
   const px = Math.hypot(reach, apex.at.y - neck.at.y + down / scale.mmPerPx)
   const sdPx = SLANT.down * Math.hypot(apex.sdPx, neck.sdPx)
   const basis = basisOf('side', scale, `${neck.from} to ${apex.from}`)
-  const inPlane = wayOf(px, sdPx, scale, basis, Math.hypot(SLANT.forward * less.sd, lift.sd))
+  const ownSd = Math.hypot(SLANT.forward * less.sd, lift.sd)
+  const inPlane = byItself(wayOf(px, sdPx, scale, basis, ownSd))
   const out = outward(readings) ?? USUAL_OUT
   const value = Math.hypot(inPlane.value, out.mm) + CURVE_ADDS.mm
   const sd = Math.hypot(inPlane.sd, (out.mm / value) * out.sd, CURVE_ADDS.sd)
-  return together([{ ok: true, way: { value, sd, basis } }])
+  return together([{ ok: true, way: { value, sd, byDepth: 0, basis } }])
 }
 
 function outward(readings: Readings): { mm: number; sd: number } | undefined {
