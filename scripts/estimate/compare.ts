@@ -14,22 +14,50 @@ export interface Figures {
   readonly inside: number
 }
 
+type Measures = Readonly<Record<string, number>>
+
 /** The truth files name the way the tape lies; our ids do not. */
 const TRUTH_NAME: Readonly<Partial<Record<EstimateId, string>>> = {
   napeToWaist: 'napeToWaistTaut',
   waistToBustLevel: 'waistToBustVertical',
   sideNeckToApex: 'sideNeckToApexTaut',
+  // The rendered bodies are the same on both sides.
+  shoulderLengthLeft: 'shoulderLength',
+  shoulderLengthRight: 'shoulderLength',
 }
 
-/** The name a truth file gives to what an estimate is about. */
-export const truthName = (id: EstimateId): string => TRUTH_NAME[id] ?? id
+/** Lengths put together from those the truth files hold. */
+function madeUp(id: EstimateId, m: Measures): number | undefined {
+  const of = (name: string): number => m[name] ?? NaN
+  switch (id) {
+    case 'sideNeckOverApexToWaist':
+      return of('sideNeckToApexTaut') + of('waistToBustTaut')
+    case 'shoulderSlopeLeft':
+    case 'shoulderSlopeRight':
+      return of('shoulderLengthChord') * Math.sin((of('shoulderSlopeDeg') * Math.PI) / 180)
+    case 'waistToHip':
+      return Math.hypot(
+        of('waistLevel') - of('hipLevel'),
+        (of('hipBreadth') - of('waistBreadth')) / 2,
+      )
+    default:
+      return undefined
+  }
+}
+
+/** What an estimate should have said, mm; undefined where the truth file does not hold it. */
+export function truthOf(id: EstimateId, measures: Measures | undefined): number | undefined {
+  if (!measures) return undefined
+  const value = madeUp(id, measures) ?? measures[TRUTH_NAME[id] ?? id]
+  return value !== undefined && Number.isFinite(value) ? value : undefined
+}
 
 const round = (value: number, digits: number): number => Number(value.toFixed(digits))
 
 export function figures(bodies: readonly Judged[]): Partial<Record<EstimateId | 'all', Figures>> {
   const errors = (id: EstimateId) =>
     bodies.flatMap(({ estimates, truth }) => {
-      const [estimate, true_] = [estimates[id], truth?.[truthName(id)]]
+      const [estimate, true_] = [estimates[id], truthOf(id, truth)]
       if (!estimate || true_ === undefined) return []
       return [{ error: estimate.value - true_, pm90: estimate.pm90 }]
     })

@@ -74,6 +74,8 @@ export function truthOf(figure: Figure, level: (plain: number) => number = (y) =
       apexSpacing: 2 * apexL[0],
       sideNeckToApexTaut: overBust.taut,
       shoulderLength,
+      shoulderLengthChord: apart(sideNeckL, shoulderL),
+      shoulderSlopeDeg: slopeOf(sideNeckL, shoulderL),
       shoulderBreadth: 2 * shoulderL[0],
       bustBreadth: bust.breadth,
       bustDepth: bust.depth,
@@ -90,6 +92,10 @@ export function truthOf(figure: Figure, level: (plain: number) => number = (y) =
     },
   }
 }
+
+/** Fall of the shoulder below the level as the front shows it, degrees. */
+const slopeOf = (neck: Vec, bone: Vec): number =>
+  (Math.atan2(neck[1] - bone[1], Math.abs(bone[0] - neck[0])) * 180) / Math.PI
 
 /** The x in a range, to 0.1, where f is greatest; f must rise to one top and fall. */
 function best(from: number, to: number, f: (v: number) => number): number {

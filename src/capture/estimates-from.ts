@@ -13,12 +13,16 @@ import { apexSpacing } from './estimates/apex-spacing.ts'
 import { breadth } from './estimates/breadth.ts'
 import { depth } from './estimates/depth.ts'
 import { girth } from './estimates/girth.ts'
+import { acrossBack, besideExpected, knownOf, napeToArmpitLevel } from './estimates/expected.ts'
 import { besideHeight } from './estimates/height-alone.ts'
 import { napeToWaist } from './estimates/nape-to-waist.ts'
 import { noCard } from './estimates/scene.ts'
-import { shoulderLength } from './estimates/shoulder-length.ts'
+import { sideNeckOverApexToWaist } from './estimates/over-apex-to-waist.ts'
+import { shoulderDrop } from './estimates/shoulder-drop.ts'
+import { shoulderLength, shoulderLengthOf } from './estimates/shoulder-length.ts'
 import { sideNeckToApex } from './estimates/side-neck-to-apex.ts'
 import { waistToBustLevel } from './estimates/waist-to-bust-level.ts'
+import { waistToHip } from './estimates/waist-to-hip.ts'
 import { shareLevels } from './levels.ts'
 import { VIEWS, type Readings } from './reading.ts'
 import { withRelief } from './relief-shared.ts'
@@ -35,23 +39,41 @@ export function estimatesFrom(readings: Readings): EstimateOutcomes {
   const bustDepth = depth(shared, 'bust')
   const waistDepth = depth(shared, 'waist')
   const hipDepth = depth(shared, 'hip')
-  const outcomes = {
-    napeToWaist: napeToWaist(shared),
+  const girths = {
+    bust: girth('bust', bustBreadth, bustDepth),
+    waist: girth('waist', waistBreadth, waistDepth),
+    hip: girth('hip', hipBreadth, hipDepth),
+  }
+  const known = knownOf(shared, girths)
+  const back = napeToWaist(shared)
+  const outcomes: EstimateOutcomes = {
+    napeToWaist: back,
     waistToBustLevel: waistToBustLevel(shared),
     apexSpacing: apexSpacing(shared),
     sideNeckToApex: sideNeckToApex(shared),
+    sideNeckOverApexToWaist: sideNeckOverApexToWaist(shared),
     shoulderLength: shoulderLength(shared),
+    shoulderLengthLeft: shoulderLengthOf(shared, 'Left'),
+    shoulderLengthRight: shoulderLengthOf(shared, 'Right'),
+    shoulderSlopeLeft: shoulderDrop(shared, 'Left'),
+    shoulderSlopeRight: shoulderDrop(shared, 'Right'),
+    acrossBack: acrossBack(shared, known),
+    napeToArmpitLevel: napeToArmpitLevel(back, known),
+    waistToHip: waistToHip(shared, waistBreadth, hipBreadth),
     bustBreadth,
     waistBreadth,
     hipBreadth,
     bustDepth,
     waistDepth,
     hipDepth,
-    bustGirth: girth('bust', bustBreadth, bustDepth),
-    waistGirth: girth('waist', waistBreadth, waistDepth),
-    hipGirth: girth('hip', hipBreadth, hipDepth),
+    bustGirth: girths.bust,
+    waistGirth: girths.waist,
+    hipGirth: girths.hip,
   }
-  const said = ESTIMATE_IDS.map((id) => [id, besideHeight(id, outcomes[id])] as const)
+  const said = ESTIMATE_IDS.map((id) => {
+    const outcome = besideHeight(id, outcomes[id])
+    return [id, besideExpected(id, outcome, known, shared)] as const
+  })
   return Object.fromEntries(said) as Record<EstimateId, EstimateOutcome>
 }
 

@@ -30,8 +30,11 @@ const WAIST_SHIFT = { front: -0.016, side: 0, back: -0.013 } as const
 const WAIST_SD = 0.014
 /** The apexes are seen this much higher than the bust line at the sides, in torsos (same bench). */
 const APEX_ABOVE_BUST = 0.015
-/** Bust level as the side photo gives it strays by this, in torsos (points-side.ts). */
-const LENDER_SD = 0.016
+/**
+ * Bust and hip level as the side photo gives them stray by this, in torsos: the hindmost place of the
+ * outline lies 19 mm below the level of the greatest seat (sd 13) on the bench, at it on another make.
+ */
+const LENDER_SD = { bust: 0.016, hip: 0.02 } as const
 
 type Points = Partial<Record<PointName, PlacedPoint>>
 
@@ -160,7 +163,7 @@ function lendBustAndHip(view: View, own: ViewReading, readings: Readings): ViewR
       if (own && markedByHer(own)) kept[name] = own
     }
     placeAcross(points, own.outline, what, y + shift * frame.torso, herLeft, {
-      sdPx: Math.hypot(sd, LENDER_SD) * frame.torso,
+      sdPx: Math.hypot(sd, LENDER_SD[what]) * frame.torso,
       from: 'the level seen in the side photo',
       by: 'lent',
     })

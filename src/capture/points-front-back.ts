@@ -29,7 +29,10 @@ import { waistOfView } from './waist-of-view.ts'
 
 /** A shoulder slopes by about 20 degrees: a wrong height counts this much along it. */
 const ALONG = 0.4
-type Placed = Pick<ViewReading, 'points' | 'missing' | 'outline' | 'facing' | 'apexSpots'>
+type Placed = Pick<
+  ViewReading,
+  'points' | 'missing' | 'outline' | 'trunkFrom' | 'facing' | 'apexSpots'
+>
 /** An edge of the trunk is read to about this, px. */
 export const EDGE_SD_PX = 1
 
@@ -97,7 +100,7 @@ export function placeFrontOrBack(
       by: 'camera',
     }
   }
-  const placed = { points, missing, outline: trunk.rows, facing: -1 } as const
+  const placed = { points, missing, outline: trunk.rows, trunkFrom: seenFrom, facing: -1 } as const
   if (view === 'back') return placed
   const [top, low] = APEX_ZONE.map((share) => frame.level(share))
   const chest = trunk.rows.filter(({ y }) => y > (top ?? 0) && y < (low ?? 0))

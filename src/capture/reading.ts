@@ -80,6 +80,8 @@ export interface ViewReading {
   readonly missing: Readonly<Partial<Record<PointName, string>>>
   /** Crown to thigh, top row first; from front and back without the arms below the armpits. */
   readonly outline: readonly OutlineRow[]
+  /** From front and back: from this row down the edges are her trunk's own; above, an arm lies on them. px. */
+  readonly trunkFrom?: number
   /** Which way she looks in a side view: -1 to the left of the picture, 1 to the right. */
   readonly facing: -1 | 1
   /** Set while estimates are made: how far forward each place of her lies, by the side photo. */

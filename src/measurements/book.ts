@@ -149,13 +149,20 @@ function pairs(values: readonly Mm[]): readonly (readonly [number, number])[] {
   return sorted.slice(1).map((value, i) => [sorted[i] ?? value, value] as const)
 }
 
-/** The photographs know one shoulder length; both sides get it as their starting value. */
+/** Which measurement of the book each estimate is about. */
 const PROPOSED_TO = {
   napeToWaist: ['napeToWaist'],
   waistToBustLevel: ['waistToBustLevel'],
   apexSpacing: ['apexSpacing'],
   sideNeckToApex: ['sideNeckToApex'],
-  shoulderLength: ['shoulderLengthLeft', 'shoulderLengthRight'],
+  sideNeckOverApexToWaist: ['sideNeckOverApexToWaist'],
+  shoulderLengthLeft: ['shoulderLengthLeft'],
+  shoulderLengthRight: ['shoulderLengthRight'],
+  shoulderSlopeLeft: ['shoulderSlopeLeft'],
+  shoulderSlopeRight: ['shoulderSlopeRight'],
+  acrossBack: ['acrossBack'],
+  napeToArmpitLevel: ['napeToArmpitLevel'],
+  waistToHip: ['waistToHip'],
   bustGirth: ['bustGirth'],
   waistGirth: ['waistGirth'],
   hipGirth: ['hipGirth'],

@@ -12,13 +12,24 @@ export interface Estimate {
   readonly basis: string
 }
 
-/** What the photographs are asked for. Breadths and depths check girths; they are no tape numbers. */
+/**
+ * What the photographs are asked for. Breadths and depths check girths, and `shoulderLength` is the mean
+ * of both sides; these are no tape numbers.
+ */
 export const ESTIMATE_IDS = [
   'napeToWaist',
   'waistToBustLevel',
   'apexSpacing',
   'sideNeckToApex',
+  'sideNeckOverApexToWaist',
   'shoulderLength',
+  'shoulderLengthLeft',
+  'shoulderLengthRight',
+  'shoulderSlopeLeft',
+  'shoulderSlopeRight',
+  'acrossBack',
+  'napeToArmpitLevel',
+  'waistToHip',
   'bustBreadth',
   'waistBreadth',
   'hipBreadth',

@@ -59,6 +59,8 @@ const JOINTS: Readonly<Record<string, readonly [number, number]>> = {
   left_hip: [92, 890],
   right_hip: [-92, 890],
   left_knee: [110, 480],
+  left_ankle: [115, 80],
+  right_ankle: [-115, 80],
   right_knee: [-110, 480],
   left_wrist: [300, 900],
   right_wrist: [-300, 900],
@@ -151,6 +153,13 @@ describe('estimates of a body projected by hand', () => {
     ['napeToWaist', 400.8],
     // 220 down, 150 forward, 25 outward: sqrt = 267.4, and the tape's curve adds 2.8 (bench).
     ['sideNeckToApex', 270.2],
+    // Then 170 down, of which the tape makes 0.773 and 51.7 (over-apex-to-waist.ts, bench): 453.3.
+    ['sideNeckOverApexToWaist', 453.3],
+    // 118.8 but for the net, which sees her left 5 mm longer than her right (shoulder-length.ts).
+    ['shoulderLengthLeft', 116.3],
+    ['shoulderLengthRight', 121.3],
+    // 160 down and 55 outward: sqrt = 169.2, and 2 for the curve.
+    ['waistToHip', 171.2],
   ] as const)('%s is about %d mm', (id, truth) => {
     expect(Math.abs(valueOf(all(), id) / truth - 1)).toBeLessThan(0.01)
   })
@@ -161,6 +170,39 @@ describe('estimates of a body projected by hand', () => {
     const { card } = front()
     const naive = px * (card.ok ? card.card.mmPerPx : 0)
     expect(naive / 370).toBeLessThan(0.95)
+  })
+
+  it('takes the turn of the camera out of the shoulder drop', () => {
+    // 45 mm down; a picture turned by 2 degrees would make 110 mm across into 3.8 mm more on one side and
+    // less on the other.
+    const turn = (2 * Math.PI) / 180
+    const turned = ({ x, y }: { x: number; y: number }) => ({
+      x: WIDTH / 2 + (x - WIDTH / 2) * Math.cos(turn) - (y - HEIGHT / 2) * Math.sin(turn),
+      y: HEIGHT / 2 + (x - WIDTH / 2) * Math.sin(turn) + (y - HEIGHT / 2) * Math.cos(turn),
+    })
+    const own = front()
+    if (!own.person.ok) throw new Error('no person')
+    const moved = <T extends { at: { x: number; y: number } }>(all: Readonly<Record<string, T>>) =>
+      Object.fromEntries(Object.entries(all).map(([name, p]) => [name, { ...p, at: turned(p.at) }]))
+    const person = { ...own.person, joints: moved(own.person.joints) }
+    const aslant = { ...own, person, points: moved(own.points) }
+    for (const id of ['shoulderSlopeLeft', 'shoulderSlopeRight'] as const) {
+      expect(Math.abs(valueOf(all(), id) - 45)).toBeLessThan(0.5)
+      expect(Math.abs(valueOf({ ...all(), front: aslant }, id) - valueOf(all(), id))).toBeLessThan(
+        0.5,
+      )
+    }
+  })
+
+  it('says of what no photo shows that it comes from surveys', () => {
+    const { acrossBack, napeToArmpitLevel } = estimatesFrom(all())
+    expect(acrossBack.ok && acrossBack.estimate.basis).toMatch(/two surveys/)
+    expect(napeToArmpitLevel.ok && napeToArmpitLevel.estimate.basis).toMatch(/two surveys/)
+    // Both surveys' women lie there: 376 and 368, 186 and 172 in the mean (tape-model.ts).
+    expect(acrossBack.ok && Math.abs(acrossBack.estimate.value - 372)).toBeLessThan(30)
+    expect(napeToArmpitLevel.ok && Math.abs(napeToArmpitLevel.estimate.value - 179)).toBeLessThan(
+      20,
+    )
   })
 
   it('follows a dragged point at once', () => {

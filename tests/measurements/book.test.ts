@@ -126,20 +126,26 @@ describe('what the camera proposes', () => {
     expect(book.napeToWaist?.proposal?.estimate).toEqual(guess)
     expect(book.napeToWaist?.tape).toHaveLength(1)
   })
-  it('enters under its tape measurements, one shoulder for both, breadths for none', () => {
+  it('enters under its tape measurements, both shoulders apart, breadths for none', () => {
     const outcomes = Object.fromEntries(
       ESTIMATE_IDS.map((id) => [id, { ok: true, estimate: guess }]),
     ) as EstimateOutcomes
     const refused = { ...outcomes, hipGirth: { ok: false, reason: 'No side photo.' } } as const
     expect(Object.keys(proposeAll(emptyBook(), refused, ON)).sort()).toEqual([
+      'acrossBack',
       'apexSpacing',
       'bustGirth',
+      'napeToArmpitLevel',
       'napeToWaist',
       'shoulderLengthLeft',
       'shoulderLengthRight',
+      'shoulderSlopeLeft',
+      'shoulderSlopeRight',
+      'sideNeckOverApexToWaist',
       'sideNeckToApex',
       'waistGirth',
       'waistToBustLevel',
+      'waistToHip',
     ])
   })
 })

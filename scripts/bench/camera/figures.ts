@@ -1,6 +1,6 @@
 /** The camera bench's figures of each length: error against the tape, and whether the ± kept its word. */
 import { ESTIMATE_IDS, type EstimateId } from '../../../src/measurements/estimate.ts'
-import { truthName } from '../../estimate/compare.ts'
+import { truthOf } from '../../estimate/compare.ts'
 
 export interface JudgedBody {
   readonly name: string
@@ -32,7 +32,7 @@ interface Miss {
 
 export function groupFigures(bodies: readonly JudgedBody[]): GroupFigures {
   const rows = ESTIMATE_IDS.flatMap((id) => {
-    const known = bodies.filter(({ truth }) => truth[truthName(id)] !== undefined)
+    const known = bodies.filter(({ truth }) => truthOf(id, truth) !== undefined)
     return known.length > 0 ? [[id, lengthFigures(known, id)] as const] : []
   })
   return Object.fromEntries(rows)
@@ -42,7 +42,7 @@ function lengthFigures(bodies: readonly JudgedBody[], id: EstimateId): LengthFig
   const misses = bodies.flatMap((body) => missOf(body, id) ?? [])
   const naive = bodies.flatMap(({ naive, truth }) => {
     const value = naive[id]
-    return value === undefined ? [] : [Math.abs(value - (truth[truthName(id)] ?? NaN))]
+    return value === undefined ? [] : [Math.abs(value - (truthOf(id, truth) ?? NaN))]
   })
   const counts = { n: misses.length, refused: bodies.length - misses.length }
   if (misses.length === 0) return counts
@@ -67,7 +67,7 @@ export function pooledInside(bodies: readonly JudgedBody[]): number {
 }
 
 export function missOf({ estimates, truth }: JudgedBody, id: EstimateId): Miss | undefined {
-  const [estimate, tape] = [estimates[id], truth[truthName(id)]]
+  const [estimate, tape] = [estimates[id], truthOf(id, truth)]
   if (!estimate || tape === undefined) return undefined
   return { error: estimate.value - tape, pm90: estimate.pm90 }
 }

@@ -6,16 +6,8 @@
  */
 import type { EstimateId, EstimateOutcome } from '../../measurements/estimate.ts'
 import { covariance, TAPE_VARIABLES } from '../../measurements/tape-model.ts'
+import { MODEL_NAMES } from './expected.ts'
 
-const NAMES: Readonly<Partial<Record<EstimateId, string>>> = {
-  napeToWaist: 'nape to waist',
-  apexSpacing: 'bust point distance',
-  sideNeckToApex: 'neck side to bust point',
-  shoulderLength: 'shoulder length',
-  bustGirth: 'bust',
-  waistGirth: 'waist',
-  hipGirth: 'hip',
-}
 /** Nine in ten of a normal distribution lie within this many standard deviations (any table). */
 const NINE_IN_TEN = 1.645
 
@@ -23,7 +15,7 @@ const place = (name: string): number => TAPE_VARIABLES.findIndex((own) => own.na
 
 /** ± nine times in ten of a guess from her height, mm; undefined for what the model does not hold. */
 export function byHeightAlone(id: EstimateId): number | undefined {
-  const [name, stature] = [NAMES[id], place('stature')]
+  const [name, stature] = [MODEL_NAMES[id], place('stature')]
   if (name === undefined) return undefined
   const own = place(name)
   if (own < 0 || stature < 0) throw new Error(`tape model: no variable "${name}" or no stature`)

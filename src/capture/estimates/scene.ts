@@ -13,7 +13,7 @@ import { scaleAt, type Scale } from '../scale.ts'
  * photos: Student's t with 47 degrees of freedom, 95th percentile (any table). The sets are of 16 bodies,
  * so they are not wholly independent; 15 degrees would give 1.753, and hold more than was asked.
  */
-const NINE_IN_TEN = 1.678
+export const NINE_IN_TEN = 1.678
 
 /** One way to a length: its value and standard deviation, mm. */
 export interface Way {
