@@ -3,7 +3,7 @@
  * builds and proportions than the figure of tests/photos, other cameras, the sheet hung at the
  * waist, side photo with the arm lifted.
  *
- *   npm run fixtures:others -- DIR
+ *   npm run fixtures:others -- DIR [NAME|all [truth]]
  */
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { resolve } from 'node:path'
@@ -161,7 +161,7 @@ function viewsOf({ shape, ...other }: Other): { views: View[]; truth: ReturnType
   const warp = warpOf(shape)
   const away = shaped(figureWith(ARM_AWAY, ARM_AWAY), warp)
   const sideways = shaped(figureWith(ARM_FORWARD, ARM_AWAY), warp)
-  const waist = warp.level(WAIST_LEVEL)
+  const waist = warp.outer([0, WAIST_LEVEL, 0])[1]
   const size = { width: 1080, height: 1440, verticalFov: other.verticalFov }
   const camera = (azimuth: number, k: 0 | 1 | 2) =>
     cameraAt(
@@ -190,21 +190,22 @@ function viewsOf({ shape, ...other }: Other): { views: View[]; truth: ReturnType
       camera: camera(180, 2),
     },
   ]
-  return { views, truth: truthOf(away, warp.level) }
+  return { views, truth: truthOf(away, warp.outer) }
 }
 
 async function main(): Promise<void> {
-  const [folder, only] = process.argv.slice(2)
-  if (!folder) throw new Error('Use: npm run fixtures:others -- DIR')
+  const [folder, only, what] = process.argv.slice(2)
+  if (!folder) throw new Error('Use: npm run fixtures:others -- DIR [NAME|all [truth]]')
   const canvas = await openCanvas()
   if (!canvas) throw new Error('figure: no Chromium found to write JPEG; set CHROMIUM to its path')
   const out = resolve(folder)
   mkdirSync(out, { recursive: true })
   try {
     for (const [k, [name, other]] of Object.entries(OTHERS).entries()) {
-      if (only && only !== name) continue
+      if (only && only !== 'all' && only !== name) continue
       const { views, truth } = viewsOf(other)
       writeTruth(`${out}/${name}.json`, name, truth, views)
+      if (what === 'truth') continue
       for (const [i, view] of views.entries()) {
         const picture = draw(view.figure, view.sheet, view.camera, 100 + 10 * k + i)
         writeFileSync(`${out}/${name}-${view.name}.jpg`, await canvas.encode(picture, QUALITY))

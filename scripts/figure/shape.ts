@@ -37,8 +37,8 @@ function smooth(knots: Knots): (level: number) => number {
 }
 
 export interface Warp {
-  /** Where a level of the plain figure lies on this one. */
-  readonly level: (plain: number) => number
+  /** Where a place of the plain figure lies on this one. */
+  readonly outer: (plain: Vec) => Vec
   /** The place of the plain figure that became this one. */
   readonly inner: (p: Vec) => Vec
   readonly field: (plain: Field) => Field
@@ -78,7 +78,8 @@ export function warpOf(shape: Shape): Warp {
       // Distances in the plain figure are shortened by the least stretch, and a slope costs more.
       return of(x / w, own, z / d) * 0.85 * Math.min(w, d, t)
     }
-  return { level, inner, field }
+  const outer = ([x, y, z]: Vec): Vec => [x * wide(y), level(y), z * deep(y)]
+  return { outer, inner, field }
 }
 
 function plainOf(level: (plain: number) => number, y: number): number {

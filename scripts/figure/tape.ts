@@ -105,18 +105,15 @@ export function overSurface(body: Field, a: Vec, b: Vec): { contour: number; tau
   return { contour: pathLength(path), taut: pathLength(tautOver(path, first > last ? -1 : 1)) }
 }
 
-/**
- * The highest line over neck and shoulder, a point for every millimetre of x to her left.
- * @param inside a level below it, inside the body where the shoulder begins
- */
-export function shoulderRidge(body: Field, from: number, to: number, inside: number): Vec[] {
+/** The highest line over neck and shoulder, a point for every millimetre of x to her left. */
+export function shoulderRidge(body: Field, from: number, to: number): Vec[] {
   return Array.from({ length: to - from + 1 }, (_, i) => {
     const x = from + i
     let best: Vec = [x, 0, 0]
     for (let z = -75; z <= 20; z += 1) {
-      const start: Vec = [x, inside, z]
+      const start: Vec = [x, 1335, z]
       if (body(...start) >= 0) continue
-      const y = inside + reachOut(body, start, [0, 1, 0], FURTHEST)
+      const y = 1335 + reachOut(body, start, [0, 1, 0], FURTHEST)
       if (y > best[1]) best = [x, y, z]
     }
     return best

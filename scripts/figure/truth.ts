@@ -24,16 +24,21 @@ export interface Truth {
   readonly measures: Readonly<Record<string, number>>
 }
 
-/** @param level where a level of the plain figure lies on this one (shape.ts) */
-export function truthOf(figure: Figure, level: (plain: number) => number = (y) => y): Truth {
+/**
+ * @param outer where a place of the plain figure lies on this one (shape.ts): nape, side neck and
+ * shoulder points are the same places on every shape
+ */
+export function truthOf(figure: Figure, outer: (plain: Vec) => Vec = (p) => p): Truth {
+  const plain = figure.plain?.figure ?? figure
+  const level = (y: number): number => outer([0, y, 0])[1]
   const waistLevel = level(WAIST_LEVEL)
   const body: Field = join(40, figure.trunk, figure.legs)
   const apexL = apexOf(body, level)
   const hipLevel = best(level(800), level(920), (y) => -ringAt(body, y).back[2])
   const [bust, waist, hip] = [apexL[1], waistLevel, hipLevel].map((y) => ringAt(body, y))
   if (!bust || !waist || !hip) throw new Error('figure: a ring is missing')
-  const nape = napeOf(body, level)
-  const { sideNeckL, shoulderL, shoulderLength } = shoulderOf(figure.all, level)
+  const nape = outer(napeOf(join(40, plain.trunk, plain.legs)))
+  const { sideNeckL, shoulderL, shoulderLength } = shoulderOf(plain.all, outer)
   const waistMidBack = middleAt(body, waistLevel, -1)
   const spine: Flat[] = Array.from({ length: 401 }, (_, i) => {
     const y = nape[1] + ((waistLevel - nape[1]) * i) / 400
@@ -119,10 +124,10 @@ function apexOf(body: Field, level: (plain: number) => number): Vec {
   return [x, y, front(x, y)]
 }
 
-function napeOf(body: Field, level: (plain: number) => number): Vec {
+function napeOf(body: Field): Vec {
   const span = 8
   const out = (y: number): number => -middleAt(body, y, -1)[2]
-  for (let y = level(1470); y > level(1380); y -= 0.5) {
+  for (let y = 1470; y > 1380; y -= 0.5) {
     const bend = out(y + span) - 2 * out(y) + out(y - span)
     if (bend < 0) return middleAt(body, y, -1)
   }
@@ -131,21 +136,20 @@ function napeOf(body: Field, level: (plain: number) => number): Vec {
 
 function shoulderOf(
   body: Field,
-  level: (plain: number) => number,
+  outer: (plain: Vec) => Vec,
 ): { sideNeckL: Vec; shoulderL: Vec; shoulderLength: number } {
-  const ridge = shoulderRidge(body, 30, 240, level(1335))
+  const ridge = shoulderRidge(body, 30, 215)
   const fall = ridge.map((_, i) => {
     const [before, after] = [ridge[i - 2], ridge[i + 2]]
     return before && after ? (after[1] - before[1]) / 4 : 0
   })
   const midway = 75
-  let [inner, outer] = [midway, midway]
+  let [inner, last] = [midway, midway]
   while (inner > 2 && (fall[inner] ?? 0) > -1) inner--
-  while (outer < ridge.length - 3 && (fall[outer] ?? 0) > -1) outer++
-  const [sideNeckL, shoulderL] = [ridge[inner], ridge[outer]]
+  while (last < ridge.length - 3 && (fall[last] ?? 0) > -1) last++
+  const [sideNeckL, shoulderL] = [ridge[inner], ridge[last]]
   if (!sideNeckL || !shoulderL) throw new Error('figure: the shoulder has no ends')
-  const shoulderLength = ridge
-    .slice(inner, outer)
-    .reduce((sum, p, i) => sum + apart(p, ridge[inner + i + 1] ?? p), 0)
-  return { sideNeckL, shoulderL, shoulderLength }
+  const along = ridge.slice(inner, last + 1).map(outer)
+  const shoulderLength = along.reduce((sum, p, i) => sum + apart(p, along[i + 1] ?? p), 0)
+  return { sideNeckL: outer(sideNeckL), shoulderL: outer(shoulderL), shoulderLength }
 }

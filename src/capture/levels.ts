@@ -19,7 +19,7 @@ import { markedByHer, VIEWS } from './reading.ts'
  */
 const BY_WAIST = {
   front: { bust: { shift: 0.006, sd: 0.012 }, hip: { shift: -0.012, sd: 0.013 } },
-  back: { bust: { shift: -0.011, sd: 0.012 }, hip: { shift: 0.003, sd: 0.011 } },
+  back: { bust: { shift: -0.011, sd: 0.025 }, hip: { shift: 0.003, sd: 0.011 } },
 } as const
 const BY_JOINTS = {
   front: { bust: { shift: -0.036, sd: 0.028 }, hip: { shift: -0.009, sd: 0.042 } },

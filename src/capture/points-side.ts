@@ -3,6 +3,7 @@
  * line, bust, waist and hip depths. Works whichever side is turned to the camera.
  */
 import type { CardOutcome } from './card.ts'
+import { clearOfSheet } from './clear-of-sheet.ts'
 import type { BodyFrame } from './frame.ts'
 import { aboveHand, belowArm, extremeLevel } from './front-line.ts'
 import { NAPE_SD, napeByContour } from './nape.ts'
@@ -96,7 +97,13 @@ export function placeSide(
   const waist = waistOfView('side', picture, card, frame, outline, 0)
   const yFront = facing === -1 ? waist.left : waist.right
   const yBack = facing === -1 ? waist.right : waist.left
-  const [waistF, waistB] = [edge(yFront, front), edge(yBack, back)]
+  const trunkEdge = (y: number, side: typeof front, outward: 1 | -1): number | undefined => {
+    const seen = edge(y, side)
+    if (seen === undefined || !card.ok) return seen
+    return clearOfSheet(outline, y, seen, side, outward, card.card.mmPerPx)
+  }
+  const behind = facing === -1 ? 1 : -1
+  const [waistF, waistB] = [trunkEdge(yFront, front, facing), trunkEdge(yBack, back, behind)]
   const { sdPx, from, by } = waist
   if (waistF !== undefined) points.waistFront = { at: { x: waistF, y: yFront }, sdPx, from, by }
   if (waistB !== undefined) points.waistBack = { at: { x: waistB, y: yBack }, sdPx, from, by }

@@ -20,18 +20,28 @@ const EDGES_SD_PX: Readonly<Record<Level | 'joined', number>> = {
 
 export function breadth(readings: Readings, level: Level): EstimateOutcome {
   const ways = [byView(readings, level, 'front'), byView(readings, level, 'back')]
-  // Both photos take the level from the same place, so what a wrong one does is common to them.
-  const wrong = ways.flatMap((one) => (one.ok ? [one.byLevel] : []))
-  return together(ways, wrong.length > 0 ? Math.min(...wrong) : 0)
+  const good = ways.flatMap((one) => (one.ok ? [one] : []))
+  // Both photos take the level from the same place: what the surer of the two gets wrong, both do.
+  const slope = good.reduce((sum, { slope }) => sum + slope, 0) / Math.max(1, good.length)
+  const least = Math.min(...good.map(({ levelSd }) => levelSd))
+  const own = ways.map((one): WayOutcome => {
+    if (!one.ok) return one
+    const alone = slope * Math.sqrt(one.levelSd ** 2 - least ** 2)
+    return { ok: true, way: { ...one.way, sd: Math.hypot(one.way.sd, alone) } }
+  })
+  return together(own, good.length > 0 ? slope * least : 0)
 }
 
-type AtLevel = WayOutcome & { readonly byLevel: number }
+/** `slope`: change of the breadth for each mm of height; `levelSd` mm. */
+type AtLevel =
+  | (Extract<WayOutcome, { ok: true }> & { readonly slope: number; readonly levelSd: number })
+  | Extract<WayOutcome, { ok: false }>
 
 function byView(readings: Readings, level: Level, view: 'front' | 'back'): AtLevel {
   const left: PointName = `${level}Left`
   const right: PointName = `${level}Right`
   const found = pointsOf(readings, view, [left, right])
-  if (!found.ok) return { ...found, byLevel: 0 }
+  if (!found.ok) return found
   const { reading } = found
   const [a, b] = [found.at[left], found.at[right]]
   const scale = scaleIn(reading, behindIn(reading, `${level}Edge`), a.at.y)
@@ -42,13 +52,18 @@ function byView(readings: Readings, level: Level, view: 'front' | 'back'): AtLev
     : EDGES_SD_PX[joined && level === 'bust' ? 'joined' : level]
   const basis = basisOf(view, scale, `outline at ${a.from}`)
   const way = wayOf(Math.abs(a.at.x - b.at.x), edges, scale, basis)
-  const byLevel = byHand ? 0 : changeOver(reading, a.at.y, Math.max(a.sdPx, b.sdPx))
-  return { ok: true, way, byLevel: byLevel * scale.mmPerPx }
+  const levelPx = byHand ? 0 : Math.max(a.sdPx, b.sdPx)
+  const slope = slopeAt(reading, a.at.y, levelPx)
+  return { ok: true, way, slope, levelSd: levelPx * scale.mmPerPx }
 }
 
-/** By how much the outline's width changes when the level is wrong by one standard deviation, px. */
-function changeOver({ outline }: ViewReading, y: number, sdPx: number): number {
+/** Twice the bench's mean slope at the hip, 0.5; steeper is a hand or a ragged edge. */
+const STEEPEST = 1
+
+/** How fast the outline's width changes with the height, over one standard deviation of the level. */
+function slopeAt({ outline }: ViewReading, y: number, sdPx: number): number {
   const [above, below] = [rowAt(outline, y - 0.5 - sdPx), rowAt(outline, y - 0.5 + sdPx)]
-  if (!above || !below) return 0
-  return Math.abs(below.right - below.left - (above.right - above.left)) / 2
+  if (!above || !below || sdPx === 0) return 0
+  const seen = Math.abs(below.right - below.left - (above.right - above.left)) / (2 * sdPx)
+  return Math.min(seen, STEEPEST)
 }
