@@ -58,6 +58,18 @@ const PlacedSchema = v.strictObject({
   by: v.picklist(['camera', 'lent', 'guess', 'hand', 'dot']),
 })
 
+const ReachSchema = v.strictObject({ mm: FiniteSchema, sd: FiniteSchema })
+const ReliefSchema = v.strictObject({
+  bustEdge: ReachSchema,
+  waistEdge: ReachSchema,
+  hipEdge: ReachSchema,
+  apexes: ReachSchema,
+  shoulders: ReachSchema,
+  nape: ReachSchema,
+  waistFront: ReachSchema,
+  waistBack: ReachSchema,
+})
+
 export const ViewReadingSchema = v.strictObject({
   view: v.picklist(VIEWS),
   size: v.strictObject({ width: FiniteSchema, height: FiniteSchema }),
@@ -71,7 +83,12 @@ export const ViewReadingSchema = v.strictObject({
   ),
   facing: v.picklist([-1, 1]),
   focalPx: v.exactOptional(FiniteSchema),
-  tie: v.exactOptional(v.strictObject({ factor: FiniteSchema, sdShare: FiniteSchema })),
+  trunkFrom: v.exactOptional(FiniteSchema),
+  relief: v.exactOptional(ReliefSchema),
+  cardBefore: v.exactOptional(ReachSchema),
+  tie: v.exactOptional(
+    v.strictObject({ factor: FiniteSchema, sdShare: FiniteSchema, y: FiniteSchema }),
+  ),
   apexSpots: v.exactOptional(
     v.pipe(v.array(v.strictObject({ at: PointSchema, score: FiniteSchema })), v.readonly()),
   ),
