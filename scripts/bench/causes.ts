@@ -6,7 +6,7 @@
  * asked}}; goals: first 85 %, asked 1.5. Roundabout: the same errors when she has only seen what
  * they do elsewhere, where the true cause mostly stands behind others; a figure beside.
  */
-import { LISTENING } from './planted-rounds/listening.ts'
+import { CORRECTING } from './planted-rounds/correcting.ts'
 import { listed, ordered } from './planted-rounds/ordered.ts'
 import { play, type Played } from './planted-rounds/play.ts'
 import { byKind, causeFigures, nothingFigures, rightFirst } from './planted-rounds/tally.ts'
@@ -15,10 +15,10 @@ import type { Case } from './planted/cases.ts'
 import { SCATTER } from './planted/telling.ts'
 
 function run(cases: readonly Case[]): void {
-  const played = cases.map((of) => play(of, LISTENING, SCATTER, { count: 1 }))
+  const played = cases.map((of) => play(of, CORRECTING, SCATTER, { count: 1 }))
   const about = cases
     .filter((of) => !of.nothing)
-    .map((of) => play(of, LISTENING, SCATTER, { count: 1, roundabout: true }))
+    .map((of) => play(of, CORRECTING, SCATTER, { count: 1, roundabout: true }))
   const kinds = Object.fromEntries([...byKind(played)].map(([id, own]) => [id, causeFigures(own)]))
   for (const [id, f] of Object.entries(kinds))
     console.log(`${id.padEnd(14)} ${f.n} muslins, right cause first ${f.first} %, asked ${f.asked}`)

@@ -1,52 +1,64 @@
 /**
  * The talk over one muslin: she tells what she sees, the engine asks, she answers or cannot tell,
- * until it decides or has nothing more to ask.
+ * until it decides or has nothing more to ask. Numbers in doubt are taped again, and the muslin is
+ * heard anew with what the tape then says.
  */
-import type { Draft } from '../../../src/draft/draft.ts'
+import type { Choices } from '../../../src/draft/choices.ts'
+import type { GarmentId } from '../../../src/draft/draft.ts'
 import { complaintOf } from '../../../src/fitting/complaints/catalogue.ts'
 import { isComplaintId } from '../../../src/fitting/complaints/complaint.ts'
+import type { Correction } from '../../../src/fitting/correction.ts'
+import { fitMuslin, type Fitted } from '../../../src/fitting/fit-muslin.ts'
 import type { Pin } from '../../../src/fitting/half-amount.ts'
-import { dartsOf, measuredReaches } from '../../../src/fitting/measured-reaches.ts'
-import { decide, type Decision } from '../../../src/fitting/rules/decide.ts'
-import type { Asked, Facts, Reported } from '../../../src/fitting/rules/judged.ts'
-import type { MeasurementId } from '../../../src/measurements/catalogue.ts'
+import type { Asked, Reported } from '../../../src/fitting/rules/judged.ts'
+import { isMeasurementId, type MeasurementId } from '../../../src/measurements/catalogue.ts'
 import { mm } from '../../../src/units/length.ts'
+import type { Numbers } from '../bodies/numbers.ts'
+import { confirmedOf } from '../planted/muslin.ts'
 import type { Sign } from '../planted/sign.ts'
 import type { Told } from '../planted/telling.ts'
 import type { Answerer } from './engine.ts'
 
-/** A talk that goes on longer than this has lost her. */
-const QUESTIONS_MOST = 8
-
+/** What the sewn muslin was made from. */
+export interface Sewn {
+  readonly garment: GarmentId
+  readonly body: Numbers
+  readonly choices: Choices
+  readonly corrections: readonly Correction[]
+}
 export interface Talked {
-  readonly decision: Decision
+  readonly fitted: Fitted
   readonly asked: number
-  readonly taped: readonly MeasurementId[]
+  readonly taped: Numbers
 }
 
-/** @param retaped the draft once these numbers were taped again */
-export function talk(
-  start: Draft,
-  told: Told,
-  answerer: Answerer,
-  retaped: (numbers: Readonly<Partial<Record<MeasurementId, number>>>) => Draft,
-): Talked {
+/** A talk that goes on longer than this has lost her. */
+const QUESTIONS_MOST = 8
+/** The day the bench pretends to sew; nothing depends on it. */
+const ON = '2026-01-02'
+
+export function talk(sewn: Sewn, told: Told, round: number, answerer: Answerer): Talked {
   const answers: Record<string, Record<string, boolean>> = {}
-  const open = new Set<string>()
-  const numbers: Partial<Record<MeasurementId, number>> = {}
-  let draft = start
+  const heard = new Set<string>()
+  let taped: Numbers = {}
   for (let asked = 0; ; asked++) {
-    const reports = told.signs.map((s) => reported(s, answers[s.id] ?? {}))
-    const taped = Object.keys(numbers) as MeasurementId[]
-    const decision = decide(reports, factsOf(draft, told, taped))
-    const next = decision.asks.find((a) => !open.has(keyOf(a)) && answerable(a))
-    if (decision.decision !== 'ask' || !next || asked === QUESTIONS_MOST)
-      return { decision, asked, taped }
-    open.add(keyOf(next))
-    if (next.tape) {
-      for (const id of next.tape) numbers[id] = answerer.tape(id)
-      draft = retaped(numbers)
-    } else {
+    const fitted = fitMuslin({
+      garment: sewn.garment,
+      body: confirmedOf({ ...sewn.body, ...taped }, sewn.garment),
+      choices: sewn.choices,
+      corrections: sewn.corrections,
+      complaints: told.signs.map((s) => reported(s, answers[s.id] ?? {})),
+      sewn: longer(told),
+      retaped: Object.keys(taped).filter(isMeasurementId),
+      round,
+      on: ON,
+    })
+    const { decision, asks } = fitted.decision
+    const next = asks.find((a) => !heard.has(keyOf(a)) && answerable(a))
+    if (decision !== 'ask' || !next || asked === QUESTIONS_MOST) return { fitted, asked, taped }
+    heard.add(keyOf(next))
+    if (next.tape) taped = { ...taped, ...tapedBy(next.tape, answerer) }
+    else {
       const test = testOf(next)
       const said = test && answerer.holds(next.complaint, test.yes)
       if (test && said !== undefined)
@@ -54,6 +66,9 @@ export function talk(
     }
   }
 }
+
+const tapedBy = (ids: readonly MeasurementId[], answerer: Answerer): Numbers =>
+  Object.fromEntries(ids.map((id) => [id, answerer.tape(id)]))
 
 const keyOf = (a: Asked): string => `${a.complaint} ${a.tape?.join() ?? a.what}`
 const answerable = (a: Asked): boolean => a.tape !== undefined || testOf(a) !== undefined
@@ -69,12 +84,8 @@ function reported({ id, pin }: Sign, answers: Readonly<Record<string, boolean>>)
   return { id, answers, pin: own }
 }
 
-function factsOf(draft: Draft, told: Told, retaped: readonly MeasurementId[]): Facts {
-  const longer = Math.max(0, ...Object.values(told.stretched))
-  return {
-    garment: draft.garment,
-    reaches: { ...measuredReaches(draft), ...(longer > 0 ? { sewnLonger: longer } : {}) },
-    darts: dartsOf(draft),
-    retaped,
-  }
+/** An edge found longer than drafted; the draft knows its own length. */
+function longer({ stretched }: Told): { readonly sewnLonger?: number } {
+  const most = Math.max(0, ...Object.values(stretched))
+  return most > 0 ? { sewnLonger: most } : {}
 }
