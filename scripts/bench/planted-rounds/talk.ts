@@ -40,6 +40,7 @@ const ON = '2026-01-02'
 export function talk(sewn: Sewn, told: Told, round: number, answerer: Answerer): Talked {
   const answers: Record<string, Record<string, boolean>> = {}
   const heard = new Set<string>()
+  const cannotTell: Record<string, number[]> = {}
   let taped: Numbers = {}
   for (let asked = 0; ; asked++) {
     const fitted = fitMuslin({
@@ -47,7 +48,7 @@ export function talk(sewn: Sewn, told: Told, round: number, answerer: Answerer):
       body: confirmedOf({ ...sewn.body, ...taped }, sewn.garment),
       choices: sewn.choices,
       corrections: sewn.corrections,
-      complaints: told.signs.map((s) => reported(s, answers[s.id] ?? {})),
+      complaints: told.signs.map((s) => reported(s, answers[s.id] ?? {}, cannotTell[s.id] ?? [])),
       sewn: longer(told),
       retaped: Object.keys(taped).filter(isMeasurementId),
       round,
@@ -55,12 +56,14 @@ export function talk(sewn: Sewn, told: Told, round: number, answerer: Answerer):
     })
     const { decision, asks } = fitted.decision
     const next = asks.find((a) => !heard.has(keyOf(a)) && answerable(a))
-    if (decision !== 'ask' || !next || asked === QUESTIONS_MOST) return { fitted, asked, taped }
+    if (decision === 'change' || !next || asked === QUESTIONS_MOST) return { fitted, asked, taped }
     heard.add(keyOf(next))
     if (next.tape) taped = { ...taped, ...tapedBy(next.tape, answerer) }
     else {
       const test = testOf(next)
       const said = test && answerer.holds(next.complaint, test.yes)
+      if (test && said === undefined)
+        cannotTell[next.complaint] = [...(cannotTell[next.complaint] ?? []), test.number]
       if (test && said !== undefined)
         answers[next.complaint] = { ...answers[next.complaint], [`test ${test.number}`]: said }
     }
@@ -78,10 +81,14 @@ function testOf(a: Asked) {
   return complaintOf(a.complaint).tests.find((t) => t.number === number)
 }
 
-function reported({ id, pin }: Sign, answers: Readonly<Record<string, boolean>>): Reported {
+function reported(
+  { id, pin }: Sign,
+  answers: Readonly<Record<string, boolean>>,
+  cannotTell: readonly number[],
+): Reported {
   if (!isComplaintId(id)) throw new Error(`planted: ${id} is not in the catalogue`)
   const own: Pin = { how: pin.how, where: pin.where, side: pin.side, value: mm(pin.value) }
-  return { id, answers, pin: own }
+  return { id, answers, cannotTell, pin: own }
 }
 
 /** An edge found longer than drafted; the draft knows its own length. */
