@@ -79,7 +79,8 @@ function bySides(reported: readonly Reported[], rules: AmountRules): Sided[][] {
   return ids.map((id) => {
     const all = reported.filter((r) => r.id === id)
     const answers = Object.assign({}, ...all.map((r) => r.answers)) as Reported['answers']
-    const report = { id, answers }
+    const cannotTell = all.flatMap((r) => r.cannotTell ?? [])
+    const report = { id, answers, cannotTell }
     const pins = all.flatMap(({ pin }) => (pin ? [pin] : []))
     const on = (side: 'left' | 'right'): Pin[] => pins.filter((p) => p.side === side)
     const [left, right] = [on('left')[0], on('right')[0]]
@@ -109,6 +110,8 @@ const inOrder = (a: Judged, b: Judged): number =>
 function summed(list: readonly Judged[], choices: readonly Choice[]): Decision {
   const changes = list.filter(({ status }) => status === 'change')
   const asks = list.flatMap((j) => (j.status === 'ask' ? j.asks : []))
+  // A number in doubt is told even where nothing else is asked.
+  const doubts = list.flatMap((j) => (j.status === 'nothing' ? j.asks.filter((a) => a.tape) : []))
   const edits = changes.flatMap((j) => j.edits)
   const gapes = (['N1', 'B8'] as const).every((id) => changes.some((j) => j.id === id))
   return {
@@ -119,7 +122,7 @@ function summed(list: readonly Judged[], choices: readonly Choice[]): Decision {
     ).flatMap(({ causes }) => causes),
     edits,
     heldBack: list.flatMap((j) => j.heldBack),
-    asks,
+    asks: [...asks, ...doubts],
     choices,
     reasons: [...list.flatMap(({ reasons }) => reasons), ...(gapes ? [ONE_CAUSE] : [])],
     changes,

@@ -17,7 +17,7 @@ import { howItCame, pastCap, tenth } from './told.ts'
 
 /** @param pins of one side; more than one are averaged */
 export function judge(
-  { id, answers }: Reported,
+  { id, answers, cannotTell = [] }: Reported,
   pins: readonly Pin[],
   side: 'left' | 'right' | undefined,
   facts: Facts,
@@ -75,8 +75,15 @@ export function judge(
   if (against && !facts.retaped?.includes(TAPE_AT[against.level]))
     return ask([{ complaint: id, what: against.why, tape: [TAPE_AT[against.level]] }])
 
-  const cause = settledCause(c, read.yes, open, Object.keys(answers).length > 0)
-  if (!cause) return ask(whatTells(c, read.yes, read.openTests))
+  const untold = read.openTests.filter((n) => !cannotTell.includes(n))
+  const settled = settledCause(c, read.yes, open, Object.keys(answers).length > 0)
+  // With nothing left to try the likeliest is taken, and said to be no more than that.
+  const likeliest =
+    settled === undefined && read.yes.length === 0 && cannotTell.length > 0 && untold.length === 0
+      ? c.causes.find(({ number }) => open.includes(number))
+      : undefined
+  const cause = settled ?? likeliest
+  if (!cause) return ask(whatTells(c, read.yes, untold))
   const { chain, remedy, leads } = followed(id, cause)
   const to = complaintOf(leads)
   const causes = chain.map(({ of, number }) => causeId(of, number))
@@ -136,6 +143,9 @@ export function judge(
     heldBack: pastCap(id, sided),
     reasons: [
       `${chain.map(({ of, number }) => causeSaid(of, number)).join(' = ')}.`,
+      ...(likeliest
+        ? [`${id}: the likeliest, not proved; look at it again on the next muslin.`]
+        : []),
       ...howItCame(id, pins, raw, work, cap, rules, sided[0]?.applied),
       ...(missing.length > 0 && facts.darts === undefined
         ? [`${id}: no angle without ${missing.join(', ')}.`]

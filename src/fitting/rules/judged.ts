@@ -11,6 +11,8 @@ export interface Reported {
   readonly id: ComplaintId
   readonly answers: Answers
   readonly pin?: Pin
+  /** Numbers of tests she tried and cannot tell. */
+  readonly cannotTell?: readonly number[]
 }
 
 export interface Facts extends GarmentFacts {
