@@ -3,7 +3,9 @@
  * what was still complained of, and the zones that go up and down instead of settling, with the
  * causes that were not tried yet. A correction is read only by its complaint and its one amount.
  */
-import { COMPLAINTS, type ComplaintId } from '../fitting/complaints.ts'
+import { complaintOf } from '../fitting/complaints/catalogue.ts'
+import type { ComplaintId } from '../fitting/complaints/complaint.ts'
+import { COMPLAINTS } from '../fitting/complaints.ts'
 import type { Correction } from '../fitting/correction.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { Round } from './round.ts'
@@ -20,7 +22,12 @@ export interface CourseStep {
 type Decided = Exclude<Correction, { kind: 'withdraw' }>
 
 /** Let out is positive, taken in negative, whatever the kind of correction. */
-const amountOf = (c: Decided): number => ('by' in c ? c.by : -c.width)
+function amountOf(c: Decided): number {
+  if (c.kind === 'turn-choice') return c.by
+  if (c.kind === 'close-wedge') return -c.width
+  const op = c.operation
+  return 'by' in op ? op.by : 'width' in op ? -op.width : op.out + op.down
+}
 
 const zoneOf = (c: Decided): Zone => zoneOfComplaint(c.because.complaint)
 
@@ -81,6 +88,12 @@ export function swings(line: readonly Round[]): readonly Swing[] {
   })
 }
 
+/** As the talk of the Fit screen names them where it knows the complaint, else as the catalogue does. */
+const causesOf = (id: ComplaintId): readonly string[] =>
+  id === 'B8' || id === 'W1'
+    ? COMPLAINTS[id].outcomes.map(({ cause }) => cause)
+    : complaintOf(id).causes.map(({ name }) => name)
+
 function untried(line: readonly Round[], zone: Zone): Swing['causes'] {
   const made = (line.at(-1)?.corrections ?? []).flatMap((c) =>
     c.kind === 'withdraw' ? [] : [c.because],
@@ -89,8 +102,6 @@ function untried(line: readonly Round[], zone: Zone): Swing['causes'] {
   const said = [...line.flatMap((r) => r.seen), ...made].map((s) => s.complaint)
   return [...new Set(said)]
     .filter((id) => zoneOfComplaint(id) === zone)
-    .flatMap((complaint) =>
-      COMPLAINTS[complaint].outcomes.map(({ cause }) => ({ complaint, cause })),
-    )
+    .flatMap((complaint) => causesOf(complaint).map((cause) => ({ complaint, cause })))
     .filter(({ complaint, cause }) => !tried.has(`${complaint} ${cause}`))
 }
