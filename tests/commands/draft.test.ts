@@ -224,7 +224,7 @@ describe('what the input may say', () => {
     [
       'an unknown kind',
       (f: Example) => (f.corrections = [{ kind: 'stretch' }]),
-      /turn-choice, close-wedge or withdraw/,
+      /turn-choice, close-wedge, operate or withdraw/,
     ],
     [
       'a wedge of nothing',
