@@ -102,8 +102,8 @@ test('photos → tape → draft → muslin → pinned gape → correction → co
     await goTo(page, 'Rail')
     await page.getByRole('button', { name: 'Hang a blouse' }).click()
     await goTo(page, 'Cut')
-    await expect(page.getByText('Not for cutting yet.')).toBeVisible()
-    await expect(page.getByRole('button', { name: /^Save the PDF/ })).toHaveCount(0)
+    await expect(page.getByText('Drawn from guesses, not for cutting.')).toBeVisible()
+    await expect(page.getByRole('button', { name: /^Save the PDF/ }).first()).toBeDisabled()
   })
 
   await test.step('tape typed in, in the ways she writes it', async () => {
