@@ -12,6 +12,7 @@ import { CannotDraw, undrawableSentence } from '../src/draft/cannot-draw.ts'
 import { CHOICES } from '../src/draft/choices.ts'
 import { GARMENTS, isGarmentId } from '../src/draft/garments.ts'
 import { findingSentence } from '../src/draft/finding.ts'
+import { toCut } from '../src/draft/to-cut.ts'
 import { record } from '../src/draft/record.ts'
 import { correctedDraft, type Corrected } from '../src/fitting/apply.ts'
 import type { Correction } from '../src/fitting/correction.ts'
@@ -120,7 +121,8 @@ async function main(args: readonly string[]): Promise<void> {
 
 async function draftInto(folder: string, order: DraftOrder): Promise<void> {
   const { units, allowances, corrections, invented } = order
-  const made = drawn(order)
+  const corrected = drawn(order)
+  const made = { ...corrected, draft: toCut(corrected.draft) }
   const refused = [...made.refused, ...withdrawnInVain(corrections)]
   const numbers: DraftNumbers = {
     ...plainRecord(made),

@@ -169,6 +169,12 @@ export const CHOICES = {
     [0, -25, 40, 1],
     COMMON,
   ),
+  dartSecondMouth: row(
+    'width of the second bust dart',
+    'So much of the bust dart, measured where it lies in the side, goes to its second place.',
+    [12, 5, 60, 1],
+    COMMON,
+  ),
   frontDartLow: row(
     'front dart below the waist',
     'Where the front dart closes under the waist.',

@@ -12,6 +12,8 @@ import { SAME_POINT } from '../geometry/tolerance.ts'
 import type { Choices } from './choices.ts'
 import { found } from '../units/amount.ts'
 import { mm } from '../units/length.ts'
+import { frontTip } from './blocks/blouse-numbers.ts'
+import { served } from './dart-service.ts'
 import { pieceOf, type Draft } from './draft.ts'
 import {
   armholeStrip,
@@ -22,7 +24,15 @@ import {
   type Finishing,
 } from './facing.ts'
 import { openings, through, type Opening } from './opening.ts'
-import { edge, footEdge, topEdge, withEdge, type InnerLine, type Piece } from './piece.ts'
+import {
+  edge,
+  footEdge,
+  sewnLength,
+  topEdge,
+  withEdge,
+  type InnerLine,
+  type Piece,
+} from './piece.ts'
 import type { Step } from './step.ts'
 import { vented } from './vent.ts'
 
@@ -32,7 +42,8 @@ export const opened = (d: Draft): Draft => whole(d, () => [])
 export const completed = (d: Draft): Draft => whole(d, finishingOf)
 
 function whole(d: Draft, finish: typeof finishingOf): Draft {
-  const [rawBack, rawFront] = [pieceOf(d, 'back'), pieceOf(d, 'front')]
+  const service = served(pieceOf(d, 'front'), d.choices, frontTip(d.body, d.choices))
+  const [rawBack, rawFront] = [pieceOf(d, 'back'), service.front]
   const list = openings(rawBack, rawFront, d.body, d.choices)
   const [openBack, openFront] = [rawBack, rawFront].map((p) =>
     openedPiece(p, rawBack, list, d.choices),
@@ -49,6 +60,7 @@ function whole(d: Draft, finish: typeof finishingOf): Draft {
     openings: list,
     steps: [
       ...d.steps,
+      ...service.steps,
       ...list.flatMap((o) =>
         o.kind === 'sideZip'
           ? [openStep(o, back), openStep(o, front)]
@@ -175,11 +187,13 @@ function finishingOf(
   const { choices } = d
   // The strip goes from centre to centre: what laps over is finished by its facing.
   const neck =
-    choices.neckFinish === 'facing'
+    // A facing cannot be traced from an edge that is drawn up or folded; a strip takes any.
+    choices.neckFinish === 'facing' && neckIsPlain(front)
       ? [neckFacing(back, choices), neckFacing(front, choices)]
       : [neckStrip(through(pieceOf(d, 'back'), pieceOf(d, 'front'), d.body).neck, choices)]
   const armhole = [back, front].flatMap((p) => p.edges.filter((e) => e.name === 'armhole'))
-  const round = armhole.reduce((sum, e) => sum + pathLength(e.path), 0)
+  const round =
+    armhole.length === 0 ? 0 : sewnLength(back, 'armhole') + sewnLength(front, 'armhole')
   const slit = list.find(({ kind }) => kind === 'neckSlit')
   const buttons = list.some(({ kind }) => kind === 'buttonedFront')
   return [
@@ -189,6 +203,9 @@ function finishingOf(
     ...(buttons ? [buttonFacing(front, choices)] : []),
   ]
 }
+
+const neckIsPlain = (front: Piece): boolean =>
+  ![...front.edgeDarts, ...(front.gathers ?? [])].some((d) => d.edge === 'neck')
 
 const OPEN_WORDS = {
   sideZip: {

@@ -61,6 +61,10 @@ export const FINDING_WORDS = {
     'Side and darts cannot take the waist in alone: a centre-back seam takes {value}.',
   dartOpen:
     'The hem is too near for this dart to close: it runs out open, {value} wide at the hem.',
+  dartStays:
+    'The bust dart of {value} stays in the side: the piece has no room for it where it was wanted.',
+  seamNotHere:
+    'The bust dart of {value} stays a dart: a style seam starts from shoulder or armhole.',
   bustDart:
     'The front is longer than the back over the body: a dart of {value} in the side takes what the raise of {limit} does not.',
   headUnknown:

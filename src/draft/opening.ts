@@ -53,7 +53,7 @@ export function through(back: Piece, front: Piece, body: Body): Through {
     knows(body, id) ? lengthOf(body, id) : undefined
   const [head, slip] = [taped('headGirth'), taped('slipThroughGirth')]
   return {
-    neck: mm(2 * (pathLength(edge(back, 'neck').path) + pathLength(edge(front, 'neck').path))),
+    neck: mm(2 * (sewnLength(back, 'neck') + sewnLength(front, 'neck'))),
     head: head === undefined ? undefined : mm(head + HEAD_ROOM),
     waist: mm(2 * (sewnWaist(back) + sewnWaist(front))),
     slip: slip === undefined ? undefined : mm(slip),

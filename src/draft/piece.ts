@@ -18,8 +18,10 @@ export type FinishingId =
   | 'skirtButtonFacing'
   | 'backWaistFacing'
   | 'frontWaistFacing'
+/** The front beyond a style seam. */
+export type PartedId = 'sideFront'
 export type SkirtId = 'skirtBack' | 'skirtFront'
-export type PieceId = HalfId | 'sleeve' | SkirtId | FinishingId
+export type PieceId = HalfId | 'sleeve' | SkirtId | PartedId | FinishingId
 
 /** fold: on the fold of the cloth. seam: sewn to its partner. edge: finished by itself. hem: turned up. */
 export type EdgeRole = 'fold' | 'seam' | 'edge' | 'hem'
@@ -29,6 +31,8 @@ export type EdgeName =
   | HalfEdgeName
   /** Where bodice and skirt are sewn together. */
   | 'waist'
+  /** From shoulder or armhole over the bust, where a front is parted. */
+  | 'styleSeam'
   /** Of a sleeve: over the shoulder, and its seam under the arm on either side. */
   | 'cap'
   | 'frontSeam'
@@ -49,6 +53,7 @@ export const EDGE_WORDS: Readonly<Record<EdgeName, string>> = {
   side: 'side seam',
   hem: 'hem',
   waist: 'waist seam',
+  styleSeam: 'style seam',
   cap: 'sleeve cap',
   frontSeam: 'front sleeve seam',
   backSeam: 'back sleeve seam',
@@ -67,6 +72,7 @@ export const PIECE_WORDS: Readonly<Record<PieceId, string>> = {
   armholeStrip: 'bias strip of the armhole',
   slitFacing: 'facing of the slit',
   buttonFacing: 'front facing',
+  sideFront: 'side front',
   skirtBack: 'skirt back',
   skirtFront: 'skirt front',
   skirtButtonFacing: 'skirt front facing',
@@ -96,13 +102,22 @@ export interface Dart {
 
 /** A dart whose mouth lies on an edge: legs from the tip to both ends of the mouth. */
 export interface EdgeDart {
-  readonly name: 'bustDart' | 'shoulderDart' | 'waistDart' | 'waistDart2'
+  readonly name: 'bustDart' | 'bustDart2' | 'shoulderDart' | 'waistDart' | 'waistDart2'
   readonly edge: EdgeName
   readonly tip: Point
   readonly upper: Point
   readonly lower: Point
   /** How far corrections turned the edge above the mouth against that below it, radians. */
   readonly turned?: number
+  /** Sewn as a seam that parts the piece and runs on into the waist dart. */
+  readonly seam?: true
+}
+
+/** Cloth gathered into an edge where a dart would have taken it. */
+export interface Gathers {
+  readonly edge: EdgeName
+  /** How much shorter the edge is once it is drawn up, mm. */
+  readonly takes: number
 }
 
 export type AnyDart = Dart['name'] | EdgeDart['name']
@@ -110,12 +125,13 @@ export const DART_WORDS: Readonly<Record<AnyDart, string>> = {
   waistDart: 'waist dart',
   waistDart2: 'second waist dart',
   bustDart: 'side bust dart',
+  bustDart2: 'second bust dart',
   shoulderDart: 'shoulder dart',
 }
 
 /** A line inside the outline that is sewn or marked: an opening, the centre of a buttoned front. */
 export interface InnerLine {
-  readonly name: 'zip' | 'slit' | 'buttons' | 'centreFront' | 'fold' | 'vent'
+  readonly name: 'zip' | 'slit' | 'buttons' | 'centreFront' | 'fold' | 'vent' | 'gathers'
   readonly words: string
   readonly path: Path
 }
@@ -136,6 +152,7 @@ export interface Piece {
   readonly edges: readonly Edge[]
   readonly darts: readonly Dart[]
   readonly edgeDarts: readonly EdgeDart[]
+  readonly gathers?: readonly Gathers[]
   readonly inner: readonly InnerLine[]
   /** Lettered points, and `apex` on the front. */
   readonly points: Readonly<Record<string, Point>>
@@ -162,7 +179,8 @@ export const sewnLength = (piece: Piece, name: EdgeName): number =>
   pathLength(edge(piece, name).path) -
   piece.edgeDarts
     .filter((d) => d.edge === name)
-    .reduce((sum, d) => sum + distance(d.upper, d.lower), 0)
+    .reduce((sum, d) => sum + distance(d.upper, d.lower), 0) -
+  (piece.gathers ?? []).reduce((sum, g) => sum + (g.edge === name ? g.takes : 0), 0)
 
 /** The seam over the shoulder or along the arm, whichever the piece has. */
 export const overShoulder = (piece: Piece): Edge =>

@@ -7,7 +7,7 @@ import { knows, lengthOf } from '../measurements/confirmed.ts'
 import { endTangent, startTangent } from '../geometry/path.ts'
 import { cross, distance, dot, type Point } from '../geometry/point.ts'
 import { selfIntersections } from '../geometry/self-intersection.ts'
-import { tangent } from '../geometry/segment.ts'
+import { tangent, type Segment } from '../geometry/segment.ts'
 import { mm } from '../units/length.ts'
 import { DART_ANGLE_MOST, DART_MOST } from './blocks/waist-plan.ts'
 import type { Draft } from './draft.ts'
@@ -117,7 +117,8 @@ function smoothSide(piece: Piece): Finding[] {
     const next = side[i + 1]
     const past = side[i + 2]
     if (mouth && s.kind !== 'line' && next?.kind === 'line' && past)
-      return [{ before: s, after: past, turned: mouth.turned ?? 0 }]
+      // A dart that was moved elsewhere, wholly or in part, has turned the side there.
+      return piece.points['Q'] ? [] : [{ before: s, after: past, turned: mouth.turned ?? 0 }]
     return next && s.kind !== 'line' && next.kind !== 'line'
       ? [{ before: s, after: next, turned: 0 }]
       : mouth || !next

@@ -33,7 +33,10 @@ export function stepTitle(step: Act): string {
     case 'change':
       return '·'
     case 'cutOff':
+    case 'moveDart':
       return step.at
+    case 'part':
+      return step.over
     case 'wedge':
       return 'P'
   }
@@ -82,6 +85,15 @@ export function sentence(step: Act, units: UnitChoice): string {
       return `Rule a rectangle ${fine(step.long)} long (${inWords(step.long, units)}) and ${fine(step.wide)} wide: ${step.why}.`
     case 'open':
       return `Mark the ${step.words}, ${say(step.long)} long: ${step.why}.`
+    case 'moveDart':
+      return (
+        `Q is where the middle line of the dart passes the bust tip. Mark ${step.at} on the ${EDGE_WORDS[step.edge]}, ${fine(step.along)} from ${step.end} along it. ` +
+        `Rule ${step.at} to ${step.pivot} and cut along the line, not through ${step.pivot}. ` +
+        `Fold the dart in the ${EDGE_WORDS[step.from]} shut until the cut stands open by ${fine(step.opens)} at its edge. ` +
+        `The new tip lies on the middle line, ${fine(step.tip)} from ${step.pivot}: ${step.why}.`
+      )
+    case 'part':
+      return `Cut the piece apart along the inner and the outer leg of its darts, from the ${EDGE_WORDS[step.from]} over ${step.over} to the ${EDGE_WORDS[step.to]}: ${step.why}.`
     case 'cutOff':
       return `Cut the piece off along the ${step.along}, from ${step.at} to the centre: ${step.why}.`
     case 'change':

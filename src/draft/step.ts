@@ -133,6 +133,28 @@ export type Act =
       readonly why: string
     }
   | {
+      readonly verb: 'part'
+      readonly from: EdgeName
+      readonly over: string
+      readonly to: EdgeName
+      readonly why: string
+    }
+  | {
+      readonly verb: 'moveDart'
+      /** The dart that is folded shut, wholly or in part, and its edge. */
+      readonly from: EdgeName
+      readonly edge: EdgeName
+      readonly at: string
+      /** Where it lies: so far along the edge from a lettered point. */
+      readonly along: Amount
+      readonly end: string
+      readonly pivot: string
+      /** How wide the cut opens at its edge. */
+      readonly opens: Amount
+      readonly tip: Amount
+      readonly why: string
+    }
+  | {
       readonly verb: 'cutOff'
       readonly at: string
       readonly along: string

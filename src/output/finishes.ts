@@ -26,6 +26,7 @@ export const MUSLIN_FINISHES = finishesWith({
   cap: 'muslinEdge',
   hem: 'muslinHem',
   waist: 'muslinSeam',
+  styleSeam: 'muslinSeam',
 })
 /** For a light woven cloth. */
 export const CLOTH_FINISHES = finishesWith({
@@ -41,6 +42,7 @@ export const CLOTH_FINISHES = finishesWith({
   sleeveEdge: 'rolledEdge',
   hem: 'doubleFoldHem',
   waist: 'plainSeam',
+  styleSeam: 'plainSeam',
 })
 
 /**

@@ -44,6 +44,9 @@ const MATCHED: readonly {
 }[] = [
   { id: 'back', edge: 'armhole', point: 'Z', twice: true },
   { id: 'front', edge: 'armhole', point: 'Z', twice: false },
+  // Where a style seam passes the bust tip.
+  { id: 'front', edge: 'styleSeam', point: 'Q', twice: false },
+  { id: 'sideFront', edge: 'styleSeam', point: 'Q', twice: false },
   { id: 'sleeve', edge: 'cap', point: 'L', twice: true },
   { id: 'sleeve', edge: 'cap', point: 'A', twice: false },
   { id: 'sleeve', edge: 'cap', point: 'K', twice: false },
@@ -64,7 +67,8 @@ export const isHalf = (piece: Pick<Piece, 'id'>): boolean =>
  * their construction gives; the middle of the cap meets the shoulder.
  */
 export function notches(piece: Piece, allowance: (edge: Edge) => number): Notch[] {
-  if (!isHalf(piece) && !isSkirt(piece.id) && piece.id !== 'sleeve') return []
+  const others: readonly PieceId[] = ['sleeve', 'sideFront']
+  if (!isHalf(piece) && !isSkirt(piece.id) && !others.includes(piece.id)) return []
   const seams = NOTCHED.flatMap((name) =>
     piece.edges.filter((e) => e.name === name && e.role === 'seam'),
   )

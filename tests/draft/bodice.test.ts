@@ -42,7 +42,7 @@ function dartAngle(d: Draft): number {
   const [dart] = pieceOf(d, 'front').edgeDarts
   if (!dart) throw new Error('no bust dart')
   const leg = at(d, 'front', 'U').x - at(d, 'front', 'apex').x
-  return (2 * Math.asin(distance(dart.upper, dart.lower) / (2 * leg)) * 180) / Math.PI
+  return (2 * Math.atan(distance(dart.upper, dart.lower) / (2 * leg)) * 180) / Math.PI
 }
 
 describe('proportional, by shares of the bust, cm of the worked table', () => {

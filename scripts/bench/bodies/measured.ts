@@ -76,7 +76,9 @@ export function sewnLength(piece: Piece, name: EdgeName): number {
   const taken = piece.edgeDarts
     .filter((d) => d.edge === name)
     .map((d) => Math.abs(along(path, d.lower) - along(path, d.upper)))
-  return pathLength(path) - taken.reduce((sum, length) => sum + length, 0)
+  // What is gathered in is drawn up by as much as the piece says.
+  const drawnUp = (piece.gathers ?? []).filter((g) => g.edge === name).map((g) => g.takes)
+  return pathLength(path) - [...taken, ...drawnUp].reduce((sum, length) => sum + length, 0)
 }
 const along = (path: Path, p: Point): number => lengthTo(path, project(path, p).place)
 

@@ -51,5 +51,6 @@ function mouthOf(body: Body, choices: Choices, frame: BodiceFrame, balance: numb
     choices.easeBust +
     share(choices, 'front') -
     lengthOf(body, 'apexSpacing') / 2
-  return 2 * leg * Math.sin(frame.dartAngle / 2)
+  // The mouth is plumb and square to the leg that runs level to the bust tip.
+  return 2 * leg * Math.tan(frame.dartAngle / 2)
 }

@@ -1,6 +1,6 @@
 /** The darted bodice block and the sleeveless blouse made from it. */
 import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
-import { pathLength } from '../../geometry/length.ts'
+import { distance } from '../../geometry/point.ts'
 import { mm } from '../../units/length.ts'
 import { ARMHOLE_ROOM, drawRoomyBodice } from '../blocks/armhole-rule.ts'
 import { bodiceFrame } from '../blocks/bodice-frame.ts'
@@ -10,7 +10,7 @@ import { completed, opened } from '../completed.ts'
 import { pieceOf, type Draft } from '../draft.ts'
 import { say, type Finding } from '../finding.ts'
 import type { DrawnPiece, Garment } from '../garment.ts'
-import { edge, namedPoint, type Piece } from '../piece.ts'
+import { namedPoint, sewnLength, type Piece } from '../piece.ts'
 import type { Sheet } from '../sheet.ts'
 import { armholeJoin, gettingIn, neckJoin, pair, soundness } from '../proof.ts'
 
@@ -32,6 +32,7 @@ const CHOICES: readonly ChoiceId[] = [
   'centreBackMost',
   'frontDartTip',
   'backDartTip',
+  'dartSecondMouth',
   'frontDartLow',
   'backDartLow',
   'ventLength',
@@ -58,17 +59,34 @@ export function bodiceProof(d: Draft, room: number = ARMHOLE_ROOM): readonly Fin
     ...gettingIn(back, front, d),
     ...armhole(back, front, d),
     ...deeper(back, d, room),
+    ...bustDart(front, d),
     ...across(back, front, d),
   ]
 }
 
 /** The rule could not lower the underarm far enough. */
 function armhole(back: Piece, front: Piece, { body }: Draft): Finding[] {
-  const round = pathLength(edge(back, 'armhole').path) + pathLength(edge(front, 'armhole').path)
+  const round = sewnLength(back, 'armhole') + sewnLength(front, 'armhole')
   if (!knows(body, 'upperArmGirth'))
     return [say('upperArmUnknown', 'muslin', 'front.armhole', round)]
   const need = lengthOf(body, 'upperArmGirth') + ARMHOLE_ROOM
   return round < need ? [say('armholeSmall', 'note', 'front.armhole', round, need)] : []
+}
+
+/** What was wanted of the bust dart and could not be done. */
+function bustDart(front: Piece, { choices }: Draft): Finding[] {
+  const dart = front.edgeDarts.find((x) => x.name === 'bustDart')
+  if (!dart) return []
+  const mouth = distance(dart.upper, dart.lower)
+  const inSide = front.points['J1'] !== undefined
+  return [
+    ...(choices.dartAt !== 'side' && inSide
+      ? [say('dartStays', 'note', 'front.bustDart', mouth)]
+      : []),
+    ...(choices.dartAs === 'seam' && dart.seam !== true
+      ? [say('seamNotHere', 'note', 'front.bustDart', mouth)]
+      : []),
+  ]
 }
 
 function deeper(back: Piece, { body, choices }: Draft, room: number): Finding[] {
@@ -97,7 +115,7 @@ export const BLOCK: Garment = {
   needs: BODICE_NEEDS,
   uses: BODICE_USES,
   choices: CHOICES,
-  options: ['construction', 'shaping', 'surplus', 'opening'],
+  options: ['construction', 'shaping', 'surplus', 'dartAt', 'dartSecond', 'dartAs', 'opening'],
   // 10 cm round the bust: a close British block and the older proportional one.
   standard: {
     easeBust: mm(25),
@@ -120,7 +138,7 @@ export const SLEEVELESS: Garment = {
   what: 'Woven, close at the armhole, with side bust dart and waist darts; neck and armholes finished with bias strips or facings.',
   notFor: 'Not for knits, or for a sleeve: its armhole is too high and too close for one.',
   choices: [...CHOICES, 'facingWidth', 'stripWidth', 'buttonOverlap'],
-  options: ['construction', 'shaping', 'surplus', 'opening', 'neckFinish'],
+  options: [...BLOCK.options, 'neckFinish'],
   // 50, 25 and 50 mm round: the close sleeveless preset of the ease tables.
   standard: {
     ...BLOCK.standard,

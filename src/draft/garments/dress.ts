@@ -187,7 +187,7 @@ export const DRESS: Garment = {
   what: 'Woven and sleeveless, a fitted bodice with a straight, flared or circle skirt sewn on at the waist.',
   notFor: 'Not for knits, gathered skirts or linings.',
   choices: [...SLEEVELESS.choices, 'skirtFlare', 'biasGive'],
-  options: ['construction', 'shaping', 'surplus', 'skirt', 'opening', 'neckFinish', 'waistFinish'],
+  options: [...SLEEVELESS.options, 'skirt', 'waistFinish'],
   // 75, 40 and 65 mm round: the preset of the ease tables for a darted dress.
   standard: {
     ...BLOCK.standard,

@@ -112,7 +112,15 @@ export const SLEEVED: Garment = {
   notFor: 'Not for knits, two-piece sleeves or collars.',
   needs: [...BODICE_NEEDS, 'upperArmGirth'],
   uses: BODICE_USES.filter((id) => id !== 'upperArmGirth'),
-  choices: [...SLEEVELESS.choices, 'armRoom', 'capEase', 'sleeveLength', 'sleeveHem'],
+  // Its sleeve is set into a plain armhole: the bust dart stays in the side.
+  options: SLEEVELESS.options.filter((id) => !['dartAt', 'dartSecond', 'dartAs'].includes(id)),
+  choices: [
+    ...SLEEVELESS.choices.filter((id) => id !== 'dartSecondMouth'),
+    'armRoom',
+    'capEase',
+    'sleeveLength',
+    'sleeveHem',
+  ],
   standard: {
     ...BLOCK.standard,
     easeBust: mm(22),

@@ -9,7 +9,7 @@ const pick = <const T extends readonly string[]>(what: string, names: T) =>
   v.picklist(names, oneOf(what, names))
 
 const HALVES = ['back', 'front'] as const
-const DARTS = ['waistDart', 'waistDart2', 'bustDart', 'shoulderDart'] as const
+const DARTS = ['waistDart', 'waistDart2', 'bustDart', 'bustDart2', 'shoulderDart'] as const
 const along = (issue: v.BaseIssue<unknown>): string =>
   `${shown(issue.input)} is no place on an edge; it goes from 0 to 1.`
 

@@ -108,6 +108,7 @@ export function lettersOf(step: Step): readonly string[] {
     case 'start':
     case 'dart':
     case 'cutOff':
+    case 'moveDart':
       return [step.at]
     case 'measure':
     case 'spot':
@@ -127,6 +128,8 @@ export function lettersOf(step: Step): readonly string[] {
     case 'open':
     case 'change':
       return []
+    case 'part':
+      return [step.over]
     case 'wedge':
       return [step.from, step.pivot]
   }

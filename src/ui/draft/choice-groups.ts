@@ -64,12 +64,13 @@ export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
   {
     id: 'waist',
     words: 'Waist and darts',
-    options: ['shaping', 'surplus'],
+    options: ['shaping', 'surplus', 'dartAt', 'dartSecond', 'dartAs'],
     ids: [
       'sideIntake',
       'centreBackMost',
       'frontDartTip',
       'backDartTip',
+      'dartSecondMouth',
       'frontDartLow',
       'backDartLow',
     ],
@@ -115,6 +116,8 @@ function moves(draft: Draft, id: ChoiceId): boolean {
       return buttoned
     case 'sideIntake':
       return choices.shaping === 'darts' || (skirted && !circle)
+    case 'dartSecondMouth':
+      return choices.dartSecond !== 'none'
     case 'skirtFlare':
       return choices.skirt === 'flared'
     case 'biasGive':

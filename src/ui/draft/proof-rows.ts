@@ -72,6 +72,8 @@ const KIND_OF: Readonly<Record<FindingId, ProofKind>> = {
   fullerBust: 'front and back',
   bustDart: 'front and back',
   dartLegs: 'darts',
+  dartStays: 'darts',
+  seamNotHere: 'darts',
   dartWide: 'darts',
   secondDart: 'darts',
   centreBackSeam: 'darts',
