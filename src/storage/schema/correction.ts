@@ -2,7 +2,6 @@
 import * as v from 'valibot'
 import { CHOICE_IDS } from '../../draft/choices.ts'
 import { COMPLAINT_IDS } from '../../fitting/complaints/complaint.ts'
-import { COMPLAINT_IDS as TALKED } from '../../fitting/complaints.ts'
 import { CountSchema, IdSchema, MmSchema, NameSchema } from './length.ts'
 import { OperationSchema } from './operation.ts'
 import { shown } from './parsed.ts'
@@ -28,8 +27,6 @@ export const PieceIdSchema = v.picklist(PIECE_IDS, oneOf('piece', PIECE_IDS))
 export const EdgeNameSchema = v.picklist(EDGE_NAMES, oneOf('edge', EDGE_NAMES))
 export const ChoiceIdSchema = v.picklist(CHOICE_IDS, oneOf('choice', CHOICE_IDS))
 export const ComplaintIdSchema = v.picklist(COMPLAINT_IDS, oneOf('complaint', COMPLAINT_IDS))
-/** Those the talk of the Fit screen knows. */
-export const TalkedIdSchema = v.picklist(TALKED, oneOf('complaint', TALKED))
 
 /** A share: more than nothing, at most all. */
 const ShareSchema = v.pipe(

@@ -6,7 +6,7 @@ import type { PreferenceStore } from '../preferences.svelte.ts'
 
 export const FIRST_THINGS = {
   pressed: 'The muslin is pressed, allowances pressed the way they will lie.',
-  underwear: 'Under it is what will be worn under the blouse.',
+  underwear: 'Under it is what will be worn under the garment.',
   arms: 'Arms hang down, weight on both feet, eyes on a mirror or a camera.',
   levels: 'Bust, waist and hip lines and both centres are drawn on the cloth.',
   square: 'The printed square measured right, or the pieces were drawn by hand.',
