@@ -43,7 +43,8 @@ describe('on a bodice block', () => {
     await screen.getByRole('textbox', { name: 'Whole fold' }).fill('1.0 cm')
     await userEvent.keyboard('{Enter}')
     await expect.element(screen.getByText(/The front neck edge comes in by 0.9 cm/)).toBeVisible()
-    await screen.getByRole('button', { name: 'Make this change' }).first().click()
+    await screen.getByRole('button', { name: 'See what would change' }).click()
+    await screen.getByRole('button', { name: 'Make this change' }).click()
     await expect.element(screen.getByText('The draft of round 2 has changed.')).toBeVisible()
 
     const [muslin, next] = session.roundsOf(garment)
