@@ -2,8 +2,8 @@
 import { pathLength } from '../geometry/length.ts'
 import { lengthTo, splitPath, type Path } from '../geometry/path.ts'
 import { project } from '../geometry/project.ts'
-import { distance, type Point } from '../geometry/point.ts'
-import { line } from '../geometry/segment.ts'
+import { between, distance, point, type Point } from '../geometry/point.ts'
+import { cubic, line, type Segment } from '../geometry/segment.ts'
 import { edge, namedPoint, type Edge, type EdgeDart, type Piece } from './piece.ts'
 
 /** Points of the torso that lie below its waist. */
@@ -53,12 +53,23 @@ const GRAIN = { from: 0.45, to: 0.88 } as const
 
 /** From the side to the centre, by way of both ends of every dart. */
 function waistPath(torso: Piece, side: Point, centre: Point): Path {
-  const between = [...torso.darts]
+  const mouths = [...torso.darts]
     .sort((a, b) => b.inner.x - a.inner.x)
     .flatMap((d) => [d.outer, d.inner])
-  const points = [side, ...between, centre]
-  return points.slice(1).map((p, i) => line(points[i]!, p))
+  const points = [side, ...mouths]
+  const inmost = points[points.length - 1]!
+  return [...points.slice(1).map((p, i) => line(points[i]!, p)), toCentre(inmost, centre)]
 }
+
+/** A waist that a correction tilted bends into the fold square, or the unfolded seam has a peak. */
+function toCentre(from: Point, centre: Point): Segment {
+  const straight = line(from, centre)
+  if (Math.abs(from.y - centre.y) < LEVEL) return straight
+  const third = (from.x - centre.x) / 3
+  return cubic(from, between(from, centre, 1 / 3), point(centre.x + third, centre.y), centre)
+}
+/** A waist as drafted is level; half a millimetre of tilt is not seen. Judgement. */
+const LEVEL = 0.5
 
 export interface WaistSeam {
   /** As sewn, darts folded. */

@@ -282,7 +282,7 @@ describe('points, widths and seams', () => {
   })
 })
 
-const GARMENTS = ['blouse', 'block', 'sleeveless', 'sleeve'] as const
+const GARMENTS = ['blouse', 'block', 'sleeveless', 'sleeve', 'dress'] as const
 const SEAMS = /Pair$|Join$|outlineCrosses|dartLegs|notSquare/
 
 describe.each(GARMENTS)('every operation at its cap: %s', (garment) => {
