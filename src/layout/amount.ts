@@ -26,7 +26,13 @@ export const SPARE_LEAST = mm(100)
 export const STRAIGHTENING = mm(50)
 export const STEP: Readonly<Record<SoldBy, Mm>> = { metre: mm(100), yard: mm(inches(36) / 8) }
 
-export function amountToBuy(length: Mm, cloth: Cloth, soldBy: SoldBy): Amount {
+/** @param spare share of the length, of which there is never less than `SPARE_LEAST` */
+export function amountToBuy(
+  length: Mm,
+  cloth: Cloth,
+  soldBy: SoldBy,
+  spare: number = SPARE_SHARE,
+): Amount {
   const repeat = cloth.repeat?.along
   const before = length / (1 - cloth.shrinkAlong)
   const items: AmountItem[] = [{ words: 'the layout', adds: length }]
@@ -36,7 +42,7 @@ export function amountToBuy(length: Mm, cloth: Cloth, soldBy: SoldBy): Amount {
   add('shrinkage', before - length)
   add('one repeat more, as the bolt may begin anywhere', repeat ?? 0)
   add('straightening the ends', STRAIGHTENING)
-  add('to spare', Math.max(SPARE_LEAST, before * SPARE_SHARE))
+  add('to spare', Math.max(SPARE_LEAST, before * spare))
   const sum = items.reduce((s, i) => s + i.adds, 0)
   const buy = roundedUp(sum, STEP[soldBy])
   add(soldBy === 'metre' ? 'up to the next 0.1 m' : 'up to the next ⅛ yd', buy - sum)

@@ -64,6 +64,8 @@ export const CLOTH_KINDS: Readonly<Record<ClothKind, ClothAdvice>> = {
   },
 }
 
+export const isClothKind = (name: string): name is ClothKind => Object.hasOwn(CLOTH_KINDS, name)
+
 const DRAPED: readonly GarmentId[] = ['blouse']
 /** A warning where the cloth works against the garment; nothing otherwise. */
 export const clothWarning = (kind: ClothKind, garment: GarmentId): string | undefined =>

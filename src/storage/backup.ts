@@ -20,9 +20,9 @@ import { RoundSchema } from './schema/round.ts'
 import type { Store } from './store.ts'
 
 export const BACKUP_FORMAT = 'tapetrue-backup'
-/** 2: garments carry how they are cut. A file of version 1 is read as it is. */
-export const BACKUP_VERSION = 2
-const READ_VERSIONS = [1, BACKUP_VERSION] as const
+/** 2: garments carry how they are cut; 3: cloth and what is sewn. Older files are read as they are. */
+export const BACKUP_VERSION = 3
+const READ_VERSIONS = [1, 2, BACKUP_VERSION] as const
 
 export interface BackedUpPhoto {
   readonly photo: KeptPhoto

@@ -15,7 +15,9 @@ import { addTape, emptyBook, proposeAll, withdrawTape, type Book } from '../meas
 import type { MeasurementId } from '../measurements/catalogue.ts'
 import { confirm, knows, preview, type Missing } from '../measurements/confirmed.ts'
 import type { EstimateOutcomes } from '../measurements/estimate.ts'
+import { USUAL_CLOTH, type ClothWishes } from '../layout/cloth-wishes.ts'
 import { USUAL_CUT, type CutWishes } from '../output/cutting.ts'
+import { ticked } from '../output/sewn.ts'
 import {
   branchFrom,
   close,
@@ -184,6 +186,25 @@ export class Session {
     return hung
       ? this.changeGarment({ ...hung, cutting: change(this.cutWishes(id)) })
       : Promise.resolve(false)
+  }
+  /** Her cloth: widths, folding, print, shrinkage. */
+  clothWishes = (id: string): ClothWishes => this.garment(id)?.cloth ?? USUAL_CLOTH
+  changeCloth = (id: string, change: (wishes: ClothWishes) => ClothWishes): Promise<boolean> => {
+    const hung = this.garment(id)
+    return hung
+      ? this.changeGarment({ ...hung, cloth: change(this.clothWishes(id)) })
+      : Promise.resolve(false)
+  }
+  /** A step of the sewing plan is done, or not after all. */
+  tickSewn = (id: string, step: string, done: boolean): Promise<boolean> => {
+    const hung = this.garment(id)
+    const sewn = ticked(hung?.sewn ?? {}, step, done ? this.today() : undefined)
+    return hung ? this.changeGarment({ ...hung, sewn }) : Promise.resolve(false)
+  }
+  /** The plan from its beginning: nothing is sewn. */
+  sewAnew = (id: string): Promise<boolean> => {
+    const hung = this.garment(id)
+    return hung ? this.changeGarment({ ...hung, sewn: {} }) : Promise.resolve(false)
   }
   garment = (id: string): HungGarment | undefined => this.garments.find((g) => g.id === id)
   roundsOf = (garmentId: string): readonly Round[] =>

@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { describe, expect, test } from 'vitest'
+import { USUAL_CLOTH } from '../../src/layout/cloth-wishes.ts'
 import { draftPdf } from '../../src/output/pdf.ts'
 import type { CutWishes } from '../../src/output/cutting.ts'
 import { redraft, withNotes, type Round } from '../../src/rounds/round.ts'
@@ -153,7 +154,7 @@ describe('a file that cannot be used changes nothing', () => {
       /altered or damaged/,
     ],
     ['no mark', (t: string) => changed(t, (f) => (f.sha256 = '')), /only partly copied/],
-    ['a later version', (t: string) => changed(t, (f) => (f.v = 3)), /newer version/],
+    ['a later version', (t: string) => changed(t, (f) => (f.v = 4)), /newer version/],
     ['text that is no JSON', () => 'Dear diary, the waist is too high.', /no backup of this page/],
     ['other JSON', () => '{"format":"shopping","v":1}', /no backup of this page/],
     ['an empty file', () => '', /no backup of this page/],
@@ -277,6 +278,18 @@ describe('restored where there is work already', () => {
     value(await other.saveGarment({ ...GARMENT, cutting: mine }))
     expect((await into(other, text)).copies).toEqual([])
     expect((await loaded(other)).garments.map((g) => g.cutting)).toEqual([mine])
+  })
+
+  test('cloth and what is sewn come along', async () => {
+    const cloth = { ...USUAL_CLOTH, kind: 'silk', width: mm(900), oneWay: true } as const
+    const sewn = { stay: '2026-11-28' }
+    const store = await journey()
+    value(await store.saveGarment({ ...GARMENT, cloth, sewn }))
+    const other = await opened(device())
+    await into(other, await textOf(store))
+    const [garment] = (await loaded(other)).garments
+    expect(garment?.cloth).toEqual(cloth)
+    expect(garment?.sewn).toEqual(sewn)
   })
 
   test('a file of version 1 is read as it is', async () => {

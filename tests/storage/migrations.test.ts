@@ -6,6 +6,7 @@ import { readFileSync } from 'node:fs'
 import type { IDBFactory } from 'fake-indexeddb'
 import { describe, expect, test } from 'vitest'
 import * as v from 'valibot'
+import { USUAL_CLOTH } from '../../src/layout/cloth-wishes.ts'
 import { redraft, type Round } from '../../src/rounds/round.ts'
 import { clothOf, noteOf, verdictOf } from '../../src/rounds/worn.ts'
 import { device, loaded, opened, value } from './opened.ts'
@@ -150,5 +151,60 @@ describe('a store of version 3', () => {
     const [round] = (await loaded(await opened(on))).rounds
     expect(round && [round.movements, round.verdicts, round.zoneNotes]).toEqual([[], [], []])
     expect(round && verdictOf(round)).toBeUndefined()
+  })
+})
+
+describe('a store of version 4', () => {
+  const CLOTH = {
+    kind: 'rayon',
+    widths: [900, 1150],
+    width: 1150,
+    manner: 'lengthwise',
+    oneWay: true,
+    selvedge: 15,
+    shrinkAlong: 0.04,
+    shrinkAcross: 0.01,
+    spare: 0.05,
+    repeatAlong: 60,
+    matchAt: 'underarm',
+    soldBy: 'metre',
+    price: 18.5,
+    have: { length: 2300, width: 1150 },
+  }
+  test('opens whole, with the cloth of the garment and the steps that are sewn', async () => {
+    const on = device()
+    await lying(fixture(4), on)
+    const all = await loaded(await opened(on))
+    expect(all.aside).toEqual([])
+    expect(all.garments.map((g) => g.cloth)).toEqual([CLOTH])
+    expect(all.garments[0]?.sewn).toEqual({
+      stay: '2026-11-27',
+      'dart.front.waistDart': '2026-11-28',
+    })
+  })
+  test('what is not understood of it takes its usual value, and the garment stays', async () => {
+    const on = device()
+    const old = fixture(4)
+    const rows = (old.tables['garments'] ?? []).map((row) => ({
+      ...row,
+      cloth: { ...CLOTH, kind: 'chain mail', shrinkAlong: 4, manner: 'rolled', widths: ['wide'] },
+      sewn: { stay: 'yesterday', 'seam.side': '2026-11-28' },
+    }))
+    await lying({ ...old, tables: { ...old.tables, garments: rows } }, on)
+    const [garment] = (await loaded(await opened(on))).garments
+    expect(garment?.cloth).toEqual({
+      ...CLOTH,
+      kind: USUAL_CLOTH.kind,
+      shrinkAlong: 0,
+      manner: 'shortest',
+      widths: USUAL_CLOTH.widths,
+    })
+    expect(garment?.sewn).toEqual({ 'seam.side': '2026-11-28' })
+  })
+  test('a garment of version 3 says nothing of its cloth yet', async () => {
+    const on = device()
+    await lying(fixture(3), on)
+    const [garment] = (await loaded(await opened(on))).garments
+    expect([garment?.cloth, garment?.sewn]).toEqual([undefined, undefined])
   })
 })

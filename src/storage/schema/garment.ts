@@ -1,7 +1,10 @@
 /** A garment on the rail: its name, when it was hung there, and its place in the order. */
 import * as v from 'valibot'
 import type { GarmentId } from '../../draft/draft.ts'
+import type { ClothWishes } from '../../layout/cloth-wishes.ts'
 import type { CutWishes } from '../../output/cutting.ts'
+import type { Sewn } from '../../output/sewn.ts'
+import { ClothWishesSchema, SewnSchema } from './cloth.ts'
 import { CutWishesSchema } from './cutting.ts'
 import { DateSchema, FiniteSchema, IdSchema, NameSchema } from './length.ts'
 import { GarmentIdSchema } from './round.ts'
@@ -18,6 +21,10 @@ export interface HungGarment {
   readonly takenOffOn?: string
   /** Finishes, allowances and paper; absent while she has chosen none. */
   readonly cutting?: CutWishes
+  /** Widths, folding, print and shrinkage; absent while she has said nothing of her cloth. */
+  readonly cloth?: ClothWishes
+  /** Steps of the sewing plan that are done. */
+  readonly sewn?: Sewn
 }
 
 export const HungGarmentSchema = v.strictObject({
@@ -29,4 +36,6 @@ export const HungGarmentSchema = v.strictObject({
   order: FiniteSchema,
   takenOffOn: v.exactOptional(DateSchema),
   cutting: v.exactOptional(CutWishesSchema),
+  cloth: v.exactOptional(ClothWishesSchema),
+  sewn: v.exactOptional(SewnSchema),
 })

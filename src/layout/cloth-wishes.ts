@@ -1,0 +1,87 @@
+/**
+ * What she said of her cloth: kept with the garment, so that the layout is the same tomorrow.
+ * The cloth of a layout follows from it and a width.
+ */
+import type { ClothKind } from '../output/cloth-kind.ts'
+import { mm, type Mm } from '../units/length.ts'
+import { SPARE_SHARE, type SoldBy } from './amount.ts'
+import { SELVEDGE, USUAL_WIDTHS, type Cloth } from './cloth.ts'
+import type { Manner } from './lay.ts'
+
+/** The shop's cloth has a border along one selvedge, as deep as this. */
+export interface Border {
+  readonly depth: Mm
+  /** From that selvedge to where the finished hem shall lie. */
+  readonly hemAt: Mm
+}
+/** The level at the side that stripes and checks are matched at. */
+export type MatchAt = 'waist' | 'underarm' | 'hem'
+export const MATCH_AT_WORDS: Readonly<Record<MatchAt, string>> = {
+  waist: 'waist at the side',
+  underarm: 'underarm at the side',
+  hem: 'hem at the side',
+}
+
+export interface ClothWishes {
+  readonly kind: ClothKind
+  /** In the order of their size, side by side; one of them is drawn. */
+  readonly widths: readonly Mm[]
+  readonly width: Mm
+  readonly manner: Manner | 'shortest'
+  readonly oneWay: boolean
+  readonly selvedge: Mm
+  readonly shrinkAlong: number
+  readonly shrinkAcross: number
+  /** Share of the length to spare. */
+  readonly spare: number
+  readonly repeatAlong?: Mm
+  readonly repeatAcross?: Mm
+  readonly matchAt: MatchAt
+  readonly border?: Border
+  readonly soldBy?: SoldBy
+  /** Of one metre or one yard, in whatever money. */
+  readonly price?: number
+  /** Cloth she has already. */
+  readonly have?: { readonly length: Mm; readonly width: Mm }
+}
+
+const WIDTH = mm(1400)
+export const USUAL_CLOTH: ClothWishes = {
+  kind: 'lightCotton',
+  widths: USUAL_WIDTHS,
+  width: WIDTH,
+  manner: 'shortest',
+  oneWay: false,
+  selvedge: SELVEDGE,
+  shrinkAlong: 0,
+  shrinkAcross: 0,
+  spare: SPARE_SHARE,
+  matchAt: 'waist',
+}
+
+/** Narrower is ribbon, wider is sheeting for theatres. Judgement. */
+export const CLOTH_WIDTHS = { min: mm(300), max: mm(3000) } as const
+/** More side by side are no help in a shop. Judgement. */
+export const MOST_WIDTHS = 6
+/** Beyond a quarter the square was measured wrong. Judgement. */
+export const MOST_SHRINKAGE = 0.25
+export const MOST_SPARE = 0.5
+export const REPEATS = { min: mm(3), max: mm(1200) } as const
+export const SELVEDGES = { min: mm(0), max: mm(60) } as const
+
+/** The cloth of one width. */
+export const clothOf = (w: ClothWishes, width: Mm = w.width): Cloth => ({
+  width,
+  selvedge: w.selvedge,
+  shrinkAlong: w.shrinkAlong,
+  shrinkAcross: w.shrinkAcross,
+  oneWay: w.oneWay,
+  ...(w.repeatAlong === undefined && w.repeatAcross === undefined
+    ? {}
+    : {
+        repeat: {
+          ...(w.repeatAlong === undefined ? {} : { along: w.repeatAlong }),
+          ...(w.repeatAcross === undefined ? {} : { across: w.repeatAcross }),
+        },
+      }),
+})
