@@ -108,8 +108,6 @@ function readPair(
 function readSewn(stored: unknown): Sewn {
   const entries = Object.entries(isRecord(stored) ? stored : {})
   return Object.fromEntries(
-    entries.filter(
-      (e): e is [string, string] => typeof e[1] === 'string' && isIsoDate(e[1]),
-    ),
+    entries.filter((e): e is [string, string] => typeof e[1] === 'string' && isIsoDate(e[1])),
   )
 }
