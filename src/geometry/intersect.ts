@@ -1,9 +1,11 @@
 /**
- * Where two segments cross. Lines and arcs by formula; anything with a cubic by halving both
- * until the boxes part or the pieces are straight, then Newton on the pair of parameters.
+ * Where two segments cross. Lines meet lines and arcs by formula and cubics at the zeros of the
+ * cubic's height over them; two curves by halving both until the boxes part or the pieces are
+ * straight, then Newton on the pair of parameters.
  */
+import { cubicZeros } from './cubic-zeros.ts'
 import { cross, dot, subtract, type Point } from './point.ts'
-import { at, derivative, part, type Arc, type Line, type Segment } from './segment.ts'
+import { at, derivative, part, type Arc, type Cubic, type Line, type Segment } from './segment.ts'
 import type { Path, Place } from './path.ts'
 
 export interface Crossing {
@@ -20,10 +22,14 @@ const clip = (t: number): number => Math.min(1, Math.max(0, t))
 export function intersect(a: Segment, b: Segment): Crossing[] {
   if (a.kind === 'line' && b.kind === 'line') return lineLine(a, b)
   if (a.kind === 'line' && b.kind === 'arc') return lineArc(a, b)
-  if (a.kind === 'arc' && b.kind === 'line')
-    return lineArc(b, a).map(({ t, u, at }) => ({ t: u, u: t, at }))
+  if (a.kind === 'arc' && b.kind === 'line') return turnedAbout(lineArc(b, a))
+  if (a.kind === 'cubic' && b.kind === 'line') return cubicLine(a, b)
+  if (a.kind === 'line' && b.kind === 'cubic') return turnedAbout(cubicLine(b, a))
   return unique(byHalving(a, b, 0, 1, 0, 1, 0))
 }
+
+const turnedAbout = (list: readonly Crossing[]): Crossing[] =>
+  list.map(({ t, u, at }) => ({ t: u, u: t, at }))
 
 function lineLine(a: Line, b: Line): Crossing[] {
   const [da, db, gap] = [subtract(a.to, a.from), subtract(b.to, b.from), subtract(b.from, a.from)]
@@ -44,6 +50,21 @@ function lineArc(l: Line, c: Arc): Crossing[] {
       const p = at(l, t)
       const u = turnTo(c, Math.atan2(p.y - c.centre.y, p.x - c.centre.x))
       return within(t) && u !== undefined ? [{ t: clip(t), u, at: p }] : []
+    }),
+  )
+}
+
+function cubicLine(c: Cubic, l: Line): Crossing[] {
+  const along = subtract(l.to, l.from)
+  const long = Math.hypot(along.x, along.y)
+  if (long === 0) return []
+  const [w, h] = [along.x / long, along.y / long]
+  const over = (p: Point): number => w * (p.y - l.from.y) - h * (p.x - l.from.x)
+  return unique(
+    cubicZeros(over(c.from), over(c.c1), over(c.c2), over(c.to)).flatMap((t) => {
+      const p = at(c, t)
+      const u = (w * (p.x - l.from.x) + h * (p.y - l.from.y)) / long
+      return within(u) ? [{ t, u: clip(u), at: p }] : []
     }),
   )
 }
