@@ -22,7 +22,7 @@ export const NEWER =
 export const BLOCKED =
   'Another window still has an older version of this page open. Nothing was changed. Close that window, then reload this one.'
 export const CHANGED_ELSEWHERE =
-  'This round was changed in another window, so the last change here was not kept. Reload this page to see the other change, then do yours again.'
+  'This was changed in another window at the same time, so the last change here was not kept. What the other window kept is shown now; do yours again if you still want it.'
 export const UNSURE =
   'The browser could not reach its storage, so the last change was not kept; everything before it is. Close other windows and reload this page.'
 

@@ -27,7 +27,7 @@ export interface Restored {
 
 /** Load again afterwards: what a window shows is older than the store then. */
 export function restore(store: Store, content: BackupContent): Promise<Kept<Restored>> {
-  return store.inTurn(async (db) => {
+  return store.keep(async (db) => {
     const now = await loadAll(db, content.on)
     const plan = planned(now, content)
     await db.book.put({ v: 1, id: BOOK_KEY, book: uniteBooks(now.book, content.book) })

@@ -18,7 +18,9 @@ import { BOOK_KEY, parseGarmentRow, parsePhotoRow, parsePixelsRow, parseRoundRow
 import type { HungGarment } from './schema/garment.ts'
 import { parsed, type Parsed } from './schema/parsed.ts'
 import { RoundSchema } from './schema/round.ts'
+import { mergedGarment } from './merge-garment.ts'
 import { uniteBooks } from './unite.ts'
+import { otherWindows, type Windows } from './windows.ts'
 
 export interface StoreOptions extends Opening {
   /** The date of today, ISO; for records that are put aside. */
@@ -42,6 +44,9 @@ export class Store {
   readonly #today: () => string
   /** How often each round was kept when this window last saw it. */
   #seen = new Map<string, number>()
+  /** Each garment as this window last saw it. */
+  #hung = new Map<string, HungGarment>()
+  #windows: Windows | undefined
   #last: Promise<unknown> = Promise.resolve()
 
   constructor(db: Database, today: () => string) {
@@ -53,6 +58,7 @@ export class Store {
     return this.inTurn(async (db) => {
       const loaded = await loadAll(db, this.#today())
       this.#seen = new Map(Object.entries(loaded.savedTimes))
+      this.#hung = new Map(loaded.garments.map((garment) => [garment.id, garment]))
       return kept(loaded)
     })
   }
@@ -61,20 +67,30 @@ export class Store {
   saveBook(book: Book): Promise<Kept<Book>> {
     const unfit = unfitFor(parseBook(book))
     if (unfit) return Promise.resolve(unfit)
-    return this.inTurn(async (db) => {
+    return this.keep(async (db) => {
       const united = uniteBooks(book, await readBook(db, this.#today()))
       await db.book.put({ v: 1, id: BOOK_KEY, book: united })
       return kept(united)
     })
   }
 
-  /** To take a garment off the rail keep it with `takenOffOn`; nothing is deleted. */
+  /**
+   * To take a garment off the rail keep it with `takenOffOn`; nothing is deleted. What another
+   * window changed of it meanwhile stays, and is in the garment that is given back.
+   */
   saveGarment(garment: HungGarment): Promise<Kept<HungGarment>> {
     const unfit = unfitFor(parseGarmentRow(garment))
     if (unfit) return Promise.resolve(unfit)
-    return this.inTurn(async (db) => {
-      await db.garments.put(garment)
-      return kept(garment)
+    return this.keep(async (db) => {
+      const row = parseGarmentRow(await db.garments.get(garment.id))
+      const seen = this.#hung.get(garment.id)
+      const next = row.ok && seen ? mergedGarment(seen, garment, row.value) : garment
+      if (!next) return failed(CHANGED_ELSEWHERE)
+      await db.garments.put(next)
+      return kept(next)
+    }).then((outcome) => {
+      if (outcome.ok) this.#hung.set(garment.id, outcome.value)
+      return outcome
     })
   }
 
@@ -85,20 +101,20 @@ export class Store {
   saveRound(round: Round): Promise<Kept<Round>> {
     const unfit = unfitFor(parsed(RoundSchema, round))
     if (unfit) return Promise.resolve(unfit)
-    return this.inTurn(async (db) => {
+    return this.keep(async (db) => {
       const row: unknown = await db.rounds.get(round.id)
       const stored = row === undefined ? undefined : parseRoundRow(row)
       if (stored && !stored.ok)
         await putAside(db, 'rounds', round.id, stored.reason, row, this.#today())
       const before = stored?.ok ? stored.value : undefined
       if (before) {
+        if (before.savedTimes !== this.#seen.get(round.id)) return failed(CHANGED_ELSEWHERE)
         const changed = printedFieldChanged(before.round, round)
         if (changed !== undefined)
           throw new Error(
             `saveRound: round ${round.number} is printed; its ${changed} cannot change`,
           )
-        if (before.savedTimes !== this.#seen.get(round.id)) return failed(CHANGED_ELSEWHERE)
-      }
+      } else if (await numberTaken(db, round)) return failed(CHANGED_ELSEWHERE)
       const savedTimes = (before?.savedTimes ?? 0) + 1
       await db.rounds.put({ v: 1, id: round.id, garmentId: round.garmentId, savedTimes, round })
       return kept({ round, savedTimes })
@@ -114,7 +130,7 @@ export class Store {
     const { row, pixels } = await preparePhoto(photo, about)
     const unfit = unfitFor(parsePhotoRow(row))
     if (unfit) return unfit
-    return this.inTurn(async (db) => {
+    return this.keep(async (db) => {
       await db.photos.put(row)
       await db.pixels.put(pixels)
       return kept(row.sha256)
@@ -131,7 +147,7 @@ export class Store {
 
   /** Keeps the numbers, lets the photo go: pixels deleted, every mention of it marked. */
   async letPhotoGo(sha256: string, on: string): Promise<Kept<readonly Round[]>> {
-    const outcome = await this.inTurn(async (db) => kept(await letGo(db, sha256, on)))
+    const outcome = await this.keep(async (db) => kept(await letGo(db, sha256, on)))
     if (!outcome.ok) return outcome
     // A round that another window has changed meanwhile stays one this window has not seen.
     for (const { id, savedTimes } of outcome.value)
@@ -141,7 +157,7 @@ export class Store {
 
   /** One thing of hers that is no work, such as paper and allowances; plain data. */
   saveSetting(key: string, value: unknown): Promise<Kept<undefined>> {
-    return this.inTurn(async (db) => {
+    return this.keep(async (db) => {
       await db.settings.put({ v: 1, key, value })
       return kept(undefined)
     })
@@ -155,13 +171,32 @@ export class Store {
       : { usedBytes: usage, quotaBytes: quota }
   }
 
-  /** Asks the browser not to clear the work when room gets short; false when it will not promise. */
+  /** Whether the browser has promised not to clear the work when room gets short. */
+  async promised(): Promise<boolean> {
+    return (await storageManager()?.persisted?.()) ?? false
+  }
+  /** Asks it to promise; false when it will not. */
   async persist(): Promise<boolean> {
     return (await storageManager()?.persist?.()) ?? false
   }
 
+  /** Calls `heard` whenever another window of this browser has kept something. */
+  watch(heard: () => void): void {
+    this.#windows?.close()
+    this.#windows = otherWindows(this.#db.name, heard)
+  }
+
   close(): void {
+    this.#windows?.close()
+    this.#windows = undefined
     this.#db.close()
+  }
+
+  /** The same as `inTurn`, and other windows are told once it is kept. */
+  async keep<T>(work: (db: Database) => Promise<Kept<T>>): Promise<Kept<T>> {
+    const outcome = await this.inTurn(work)
+    if (outcome.ok) this.#windows?.tell()
+    return outcome
   }
 
   /** One transaction over all tables, after every earlier one: all of it is kept, or nothing. */
@@ -178,6 +213,15 @@ export class Store {
     this.#last = turn.catch(() => undefined)
     return turn
   }
+}
+
+/** Another window has begun a round of this garment under the same number. */
+async function numberTaken(db: Database, { id, garmentId, number }: Round): Promise<boolean> {
+  const rows = await db.rounds.where('garmentId').equals(garmentId).toArray()
+  return rows.some((row) => {
+    const read = parseRoundRow(row)
+    return read.ok && read.value.id !== id && read.value.round.number === number
+  })
 }
 
 /** What could not be read back is not written: it would be put aside when the page opens next. */

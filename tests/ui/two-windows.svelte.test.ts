@@ -1,0 +1,79 @@
+/** Two windows of one browser on the same work: each sees the other's change, none is lost. */
+import { expect, it, vi } from 'vitest'
+import { openStore } from '../../src/storage/store.ts'
+import { Session } from '../../src/ui/session.svelte.ts'
+import { mm } from '../../src/units/length.ts'
+import { bookOf, INVENTED_ON, MIDDLE } from '../bodies.ts'
+import { seeded } from './draft/seeded.ts'
+
+async function another(): Promise<Session> {
+  const opened = await openStore()
+  if (!opened.ok) throw new Error(opened.sentence)
+  const session = new Session(opened.store, {
+    now: () => new Date(`${INVENTED_ON}T11:00:00Z`),
+    newId: () => crypto.randomUUID(),
+  })
+  await session.open()
+  return session
+}
+
+it('what one window keeps appears in the other', async () => {
+  const { session: left, garment } = await seeded(bookOf(MIDDLE))
+  const right = await another()
+  await left.typeReading('bustGirth', mm(941))
+  await vi.waitFor(() => expect(right.book.bustGirth?.tape.map((r) => r.value)).toContain(941))
+  expect(right.changedElsewhere).toBeDefined()
+  expect(left.changedElsewhere).toBeUndefined()
+  await right.turnChoice(garment, 'lengthAdded', mm(15))
+  await vi.waitFor(() => expect(left.latest(garment)?.choices.lengthAdded).toBe(15))
+  await left.turnChoice(garment, 'easeBust', mm(30))
+  await vi.waitFor(() => expect(right.latest(garment)?.choices.easeBust).toBe(30))
+  expect(right.latest(garment)?.choices.lengthAdded).toBe(15)
+})
+
+it('edits of both at the same moment: the later one is told, or both are kept', async () => {
+  const { session: left, garment } = await seeded(bookOf(MIDDLE))
+  await left.turnChoice(garment, 'lengthAdded', mm(5))
+  const right = await another()
+  const [hung] = right.garments
+  if (!hung) throw new Error('nothing hangs')
+  // Name and cut of one garment lie in one row: both changes stay.
+  const both = await Promise.all([
+    left.changeGarment({ ...hung, name: 'Named on the left' }),
+    right.changeCut(garment, (wishes) => ({ ...wishes, paper: 'a3' })),
+  ])
+  expect(both).toEqual([true, true])
+  await vi.waitFor(() =>
+    expect([left.garment(garment)?.name, left.garment(garment)?.cutting?.paper]).toEqual([
+      'Named on the left',
+      'a3',
+    ]),
+  )
+  // Two names at once, or one choice turned twice: one is kept, the other is told so.
+  const names = await Promise.all([
+    left.changeGarment({ ...hung, name: 'One' }),
+    right.changeGarment({ ...hung, name: 'Two' }),
+  ])
+  expect(names.filter(Boolean)).toHaveLength(1)
+  expect([left.problem, right.problem].filter((p) => p?.includes('another window'))).toHaveLength(1)
+  const turned = await Promise.all([
+    left.turnChoice(garment, 'lengthAdded', mm(10)),
+    right.turnChoice(garment, 'lengthAdded', mm(25)),
+  ])
+  expect(turned.filter(Boolean)).toHaveLength(1)
+  await vi.waitFor(() =>
+    expect(left.latest(garment)?.choices.lengthAdded).toBe(
+      right.latest(garment)?.choices.lengthAdded,
+    ),
+  )
+})
+
+it('a round begun in both windows is begun once', async () => {
+  const { session: left, garment } = await seeded(bookOf(MIDDLE))
+  await left.putOnPaper(garment)
+  const right = await another()
+  const begun = await Promise.all([left.startNext(garment), right.startNext(garment)])
+  expect(begun.filter(Boolean)).toHaveLength(1)
+  await vi.waitFor(() => expect(right.roundsOf(garment).map((r) => r.number)).toEqual([1, 2]))
+  await vi.waitFor(() => expect(left.roundsOf(garment).map((r) => r.number)).toEqual([1, 2]))
+})
