@@ -141,3 +141,12 @@ export function yesMeans(complaint: Complaint, test: number): string {
   const names = complaint.causes.filter(({ number }) => yes.includes(number)).map((c) => c.name)
   return names.length > 0 ? `Then: ${names.join('; or ')}.` : 'Then nothing in the draft.'
 }
+
+/** What a no leaves: the causes that no yes to a test up to this one would have pointed to. */
+export function noMeans(complaint: Complaint, test: number): string {
+  const ruledOut = complaint.tests.filter(({ number }) => number <= test).flatMap(({ yes }) => yes)
+  const left = complaint.causes.filter(({ number }) => !ruledOut.includes(number))
+  return left.length > 0
+    ? `Then it is not that. Left: ${left.map((c) => c.name).join('; or ')}.`
+    : 'Then it is something else.'
+}

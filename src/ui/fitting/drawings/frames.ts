@@ -1,0 +1,23 @@
+/** Views and close-ups that the drawings of signs and tests share. */
+import { framed } from './sketch.ts'
+
+export const FRONT = framed('front')
+export const BACK = framed('back')
+export const SIDE = framed('side')
+export const SLEEVE = framed('sleeve')
+export const WING = framed('wing')
+export const FRONT_NECK = framed('front', 32, 2, 56)
+export const BACK_NECK = framed('back', 32, 2, 56)
+export const FRONT_TOP = framed('front', 20, 6, 80)
+export const BACK_TOP = framed('back', 20, 6, 80)
+export const SHOULDER = framed('front', 56, 4, 50)
+export const BUST = framed('front', 22, 24, 76)
+export const ONE_BUST = framed('front', 54, 28, 50)
+export const ARMHOLE = framed('front', 54, 14, 52)
+export const BACK_ARMHOLE = framed('back', 54, 14, 52)
+export const FRONT_WAIST = framed('front', 22, 46, 76)
+export const BACK_WAIST = framed('back', 22, 46, 76)
+export const SIDE_LOW = framed('side', 20, 34, 82)
+export const SIDE_TOP = framed('side', 28, 0, 68)
+export const CAP = framed('sleeve', 34, 10, 66)
+export const SIDE_MIDDLE = framed('side', 26, 30, 72)
