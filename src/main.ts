@@ -2,12 +2,12 @@
 import { mount } from 'svelte'
 import { registerSW } from 'virtual:pwa-register'
 import { openStore } from './storage/store.ts'
-import App from './ui/App.svelte'
+import { Desk } from './ui/example/desk.svelte.ts'
 import NoStore from './ui/NoStore.svelte'
 import { Offline } from './ui/offline.svelte.ts'
-import { pageStore, Preferences } from './ui/preferences.svelte.ts'
+import { pageMemory, pageStore, Preferences } from './ui/preferences.svelte.ts'
+import Root from './ui/Root.svelte'
 import { Session } from './ui/session.svelte.ts'
-import { TapeStanding } from './ui/tape/standing.svelte.ts'
 import './ui/styles/base.css'
 
 const target = document.getElementById('app')
@@ -17,16 +17,12 @@ const dark = window.matchMedia('(prefers-color-scheme: dark)').matches
 const preferences = new Preferences(pageStore(), dark)
 const opened = await openStore()
 if (opened.ok) {
-  const session = new Session(opened.store, {
-    now: () => new Date(),
-    newId: () => crypto.randomUUID(),
-  })
+  const world = { now: () => new Date(), newId: () => crypto.randomUUID() }
+  const session = new Session(opened.store, world)
   await session.open()
-  const standing = new TapeStanding()
-  mount(App, {
-    target,
-    props: { preferences, session, standing, offline: new Offline(registerSW) },
-  })
+  const desk = new Desk(session, world, { memory: pageMemory(), locks: navigator.locks })
+  await desk.begin()
+  mount(Root, { target, props: { desk, preferences, offline: new Offline(registerSW) } })
 } else {
   mount(NoStore, { target, props: { sentence: opened.sentence } })
 }

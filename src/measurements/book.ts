@@ -94,6 +94,9 @@ export function standing(entry: Entry | undefined, id: MeasurementId): Standing 
   return nearestGap(values) <= allowedGap(id) ? 'agreed' : 'once more'
 }
 
+/** Whether any number was ever taped or read from a photo. */
+export const tapeBegun = (book: Book): boolean => Object.keys(book).length > 0
+
 /** The number a draft may use: the mean of the two nearest readings, once they agree. */
 export function agreedValue(entry: Entry | undefined, id: MeasurementId): Mm | undefined {
   return standing(entry, id) === 'agreed' ? nearestMean(entry, id) : undefined

@@ -37,6 +37,11 @@ export class Database extends Dexie {
   }
 }
 
+/** Deletes a whole database; waits until every window that has it open has let it go. */
+export async function removeDatabase(name: string): Promise<void> {
+  await Dexie.delete(name)
+}
+
 export interface Opening {
   readonly name?: string
   /** Called when a newer version in another window takes the database over. */

@@ -112,4 +112,13 @@ export function pageStore(): PreferenceStore | undefined {
   }
 }
 
+/** What the page remembers as long as its tab is open, or undefined where that is denied. */
+export function pageMemory(): Storage | undefined {
+  try {
+    return globalThis.sessionStorage
+  } catch {
+    return undefined
+  }
+}
+
 export const [usePreferences, providePreferences, hasPreferences] = createContext<Preferences>()
