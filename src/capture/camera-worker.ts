@@ -6,7 +6,8 @@ import { expose } from 'comlink'
 import { findSheet, ID1, refineTaps, type CardOutcome } from './card.ts'
 import { fetchWeights, type Fetched } from './detector-weights.ts'
 import { filesUnder, openDetector, type Detector } from './detector.ts'
-import type { CardQuestion, LiveFrame } from './camera.ts'
+import type { CardQuestion, LiveFrame, MuslinRead } from './camera.ts'
+import { readFolds } from './folds/read-folds.ts'
 import { smallPicture } from './live-frame.ts'
 import type { Sight } from './live-pose.ts'
 import type { Picture } from './picture.ts'
@@ -43,6 +44,15 @@ const road = {
     const company = person ? await model?.hasCompany(picture, person) : false
     const seen = person && company ? { ...person, company } : person
     return placePoints(view, picture, seen, cardIn(picture, card, person))
+  },
+  /** Reading and sight of one look: nothing is asked of the model twice. */
+  async muslin(base: string, view: View, picture: Picture): Promise<MuslinRead> {
+    await road.warm(base)
+    const person = await (await detector)?.find(picture)
+    const card = cardIn(picture, { how: 'sheet' }, person)
+    const folds = view === 'side' ? {} : { folds: readFolds(view, picture, person, card) }
+    const reading = placePoints(view, picture, person, card)
+    return { reading, sight: { lines: [], ...folds } }
   },
   /** A frame of the live picture, made small. The mask stays here: the hints need the joints alone. */
   async look(base: string, frame: LiveFrame): Promise<Sight | undefined> {

@@ -5,6 +5,7 @@ import type { CameraRoad } from './camera-worker.ts'
 import type { CardSize } from './card.ts'
 import type { Fetched } from './detector-weights.ts'
 import type { Sight } from './live-pose.ts'
+import type { MuslinSight } from './muslin-sight.ts'
 import type { Picture } from './picture.ts'
 import type { View, ViewReading } from './reading.ts'
 
@@ -19,12 +20,19 @@ export type CardQuestion =
 /** A frame as the page takes it from a video; the worker does the drawing and closes it. */
 export type LiveFrame = ImageBitmap | VideoFrame
 
+export interface MuslinRead {
+  readonly reading: ViewReading
+  readonly sight: MuslinSight
+}
+
 /** Every call rejects when the worker breaks or is closed; none is left waiting. */
 export interface Camera {
   /** Loads the model ahead of the first photograph; rejects when the files or WebAssembly fail. */
   warm(onFetched?: (fetched: Fetched) => void): Promise<void>
   /** Never refuses as a whole: what was not found stands in the reading as a reason. */
   read(view: View, picture: Picture, card: CardQuestion): Promise<ViewReading>
+  /** The photo of a muslin: the same reading, and what it shows of the cloth. */
+  muslin(view: View, picture: Picture): Promise<MuslinRead>
   /** One frame of the live picture, given away: its joints, or undefined when nobody is seen. */
   look(frame: LiveFrame): Promise<Sight | undefined>
   close(): void
@@ -60,6 +68,7 @@ export function openCamera(baseUrl: string): Camera {
   return {
     warm: (onFetched) => asked(() => road.warm(baseUrl, onFetched && proxy(onFetched))),
     read: (view, picture, card) => asked(() => road.read(baseUrl, view, picture, card)),
+    muslin: (view, picture) => asked(() => road.muslin(baseUrl, view, picture)),
     look: (frame) => asked(() => road.look(baseUrl, transfer(frame, [frame]))),
     close: () => {
       worker.terminate()

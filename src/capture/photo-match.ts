@@ -65,6 +65,8 @@ const LEAST_ROWS = 40
 
 const NOBODY = (which: string): string =>
   `In the ${which} photo no whole standing person was found, so the two cannot be brought to one scale by themselves. Mark the same two places in both.`
+const SAME_PLACE =
+  'The two marks of one photo lie on each other. Draw them apart: one at the neck, one at the hip.'
 const OTHER_VIEW = 'One photo is from another side. Choose two photos of the same view.'
 
 export function matchPhotos(earlier: ViewReading, later: ViewReading): PhotoMatchOutcome {
@@ -127,6 +129,17 @@ function edgeApart(
     return line ? [Math.abs(here.x - line.x)] : []
   })
   return apart.sort((x, y) => x - y)[apart.length >> 1]
+}
+
+/** By two places she marked in both photos, the upper first: no scale, and nothing to judge it by. */
+export function matchByMarks(
+  earlier: readonly [Point, Point],
+  later: readonly [Point, Point],
+): PhotoMatchOutcome {
+  const fit = solved(later.flatMap((p, k) => onto(p, earlier[k] ?? p, 1)))
+  if (!fit || distance(...later) === 0 || distance(...earlier) === 0)
+    return { ok: false, reason: SAME_PLACE }
+  return { ok: true, match: said(fit, [undefined, undefined], { shoulders: 0, hips: 0 }) }
 }
 
 interface Standing {

@@ -20,7 +20,10 @@ import { RoundSchema } from './schema/round.ts'
 import type { Store } from './store.ts'
 
 export const BACKUP_FORMAT = 'tapetrue-backup'
-/** 2: garments carry how they are cut; 3: cloth and what is sewn. Older files are read as they are. */
+/**
+ * 2: garments carry how they are cut. 3: garments carry cloth, what is sewn and the corrections they
+ * began with, photos of a muslin what they show. Older files are read as they are.
+ */
 export const BACKUP_VERSION = 3
 const READ_VERSIONS = [1, 2, BACKUP_VERSION] as const
 

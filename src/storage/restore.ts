@@ -131,7 +131,12 @@ function copied(
   return {
     id,
     hung: hung && { ...hung, id, name: `${hung.name} (backup of ${on.slice(0, 10)})` },
-    rounds: rounds.map((r) => ({ ...r, id: named(r.id), garmentId: id })),
+    rounds: rounds.map((r) => ({
+      ...r,
+      id: named(r.id),
+      garmentId: id,
+      ...(r.from === undefined ? {} : { from: named(r.from) }),
+    })),
   }
 }
 

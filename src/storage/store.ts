@@ -6,6 +6,8 @@
  * Writes wait for one another, so two quick changes of one round cannot pass each other.
  */
 import type { Transaction } from 'dexie'
+import type { MuslinSight } from '../capture/muslin-sight.ts'
+import type { ViewReading } from '../capture/reading.ts'
 import type { Book } from '../measurements/book.ts'
 import { parseBook } from '../measurements/stored.ts'
 import type { Round } from '../rounds/round.ts'
@@ -17,6 +19,7 @@ import { letGo, preparePhoto, type AboutPhoto } from './photos.ts'
 import { BOOK_KEY, parseGarmentRow, parsePhotoRow, parsePixelsRow, parseRoundRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
 import { parsed, type Parsed } from './schema/parsed.ts'
+import type { KeptPhoto } from './schema/photo.ts'
 import { RoundSchema } from './schema/round.ts'
 import { mergedGarment } from './merge-garment.ts'
 import { uniteBooks } from './unite.ts'
@@ -137,6 +140,22 @@ export class Store {
     })
   }
 
+  /** What was read from a photo that is kept; what is not given stays as it was. */
+  noteRead(
+    sha256: string,
+    read: { readonly reading?: ViewReading; readonly muslin?: MuslinSight },
+  ): Promise<Kept<KeptPhoto>> {
+    return this.keep(async (db) => {
+      const row = parsePhotoRow(await db.photos.get(sha256))
+      if (!row.ok) return failed(NO_PHOTO)
+      const next = { ...row.value, ...read }
+      const unfit = unfitFor(parsePhotoRow(next))
+      if (unfit) return unfit
+      await db.photos.put(next)
+      return kept(next)
+    })
+  }
+
   /** The pixels, or undefined when they were let go or are not in this browser. */
   readPhoto(sha256: string): Promise<Kept<Blob | undefined>> {
     return this.inTurn(async (db) => {
@@ -223,6 +242,7 @@ async function numberTaken(db: Database, { id, garmentId, number }: Round): Prom
     return read.ok && read.value.id !== id && read.value.round.number === number
   })
 }
+const NO_PHOTO = 'This photo is no longer kept here. Add it once more.'
 
 /** What could not be read back is not written: it would be put aside when the page opens next. */
 const unfitFor = (read: Parsed<unknown>): Failure | undefined =>

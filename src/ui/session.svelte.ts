@@ -6,6 +6,7 @@
  * work as it is. Long, because book, rounds and photos must be kept in one order: an edit of the book moves rounds.
  */
 import { createContext } from 'svelte'
+import type { MuslinSight } from '../capture/muslin-sight.ts'
 import type { ViewReading } from '../capture/reading.ts'
 import type { ChoiceId, Choices } from '../draft/choices.ts'
 import type { Draft, GarmentId } from '../draft/draft.ts'
@@ -238,6 +239,18 @@ export class Session {
       return here.sha256
     })
   }
+  /** What was read from a photo of a muslin, or traced on it, is kept with the photo. */
+  async noteRead(
+    sha256: string,
+    read: { readonly reading?: ViewReading; readonly muslin?: MuslinSight },
+  ): Promise<boolean> {
+    const kept = await this.#kept(this.#store.noteRead(sha256, read))
+    if (!kept) return false
+    this.photos = this.photos.map((p) => (p.sha256 === sha256 ? { ...p, ...read } : p))
+    return true
+  }
+  photo = (sha256: string | undefined): PhotoHere | undefined =>
+    this.photos.find((p) => p.sha256 === sha256)
   async readPhoto(sha256: string): Promise<Blob | undefined> {
     const read = await this.#store.readPhoto(sha256)
     return read.ok ? read.value : undefined

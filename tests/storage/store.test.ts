@@ -1,6 +1,7 @@
 /** The store against a second implementation of IndexedDB, written by others (fake-indexeddb). */
 import { createHash } from 'node:crypto'
 import { describe, expect, test } from 'vitest'
+import type { MuslinSight } from '../../src/capture/muslin-sight.ts'
 import { addTape, agreedValue, emptyBook, withdrawTape } from '../../src/measurements/book.ts'
 import { redraft, withNotes, withSeen } from '../../src/rounds/round.ts'
 import { record } from '../../src/draft/record.ts'
@@ -182,6 +183,43 @@ describe('photos', () => {
     expect(all.rounds[0]?.photos).toEqual([{ view: 'front', sha256, removedOn: '2026-11-25' }])
     const [round] = changed
     if (round) value(await store.saveRound(withNotes(round, 'still mine to change')))
+  })
+
+  test('what was read from it and traced on it comes back, also when the pixels are let go', async () => {
+    const on = device()
+    const store = await opened(on)
+    const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
+    const sha256 = value(await store.savePhoto(phonePhoto(), about))
+    const muslin: MuslinSight = {
+      folds: {
+        ok: true,
+        folds: [
+          {
+            line: [
+              { x: 10, y: 20 },
+              { x: 90, y: 22.5 },
+            ],
+            angle: 0.1,
+            lengthMm: 80,
+            places: ['betweenApexes'],
+          },
+        ],
+        places: ['betweenApexes'],
+      },
+      lines: [{ name: 'waistLine', from: { x: 1, y: 5 }, to: { x: 9, y: 6 }, by: 'hand' }],
+      marks: [
+        { x: 4, y: 1 },
+        { x: 4, y: 9 },
+      ],
+    }
+    value(await store.noteRead(sha256, { muslin }))
+    // A card between two likely ones says by how much it is in doubt.
+    const card = READING.card.ok ? { ...READING.card.card, doubt: 0.02 } : undefined
+    const reading = card ? { ...READING, card: { ok: true as const, card } } : READING
+    value(await store.noteRead(sha256, { reading }))
+    value(await store.letPhotoGo(sha256, '2026-11-25'))
+    expect((await loaded(await opened(on))).photos).toMatchObject([{ sha256, reading, muslin }])
+    expect(await store.noteRead('0'.repeat(64), { muslin })).toMatchObject({ ok: false })
   })
 
   test('what is no JPEG never enters', async () => {

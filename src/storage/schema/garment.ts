@@ -1,10 +1,12 @@
 /** A garment on the rail: its name, when it was hung there, and its place in the order. */
 import * as v from 'valibot'
 import type { GarmentId } from '../../draft/draft.ts'
+import type { Correction } from '../../fitting/correction.ts'
 import type { ClothWishes } from '../../layout/cloth-wishes.ts'
 import type { CutWishes } from '../../output/cutting.ts'
 import type { Sewn } from '../../output/sewn.ts'
 import { ClothWishesSchema, SewnSchema } from './cloth.ts'
+import { CorrectionsSchema } from './correction.ts'
 import { CutWishesSchema } from './cutting.ts'
 import { DateSchema, FiniteSchema, IdSchema, NameSchema } from './length.ts'
 import { GarmentIdSchema } from './round.ts'
@@ -25,6 +27,8 @@ export interface HungGarment {
   readonly cloth?: ClothWishes
   /** Steps of the sewing plan that are done. */
   readonly sewn?: Sewn
+  /** Corrections of another garment that come from the body: the first round begins with them. */
+  readonly carried?: readonly Correction[]
 }
 
 export const HungGarmentSchema = v.strictObject({
@@ -38,4 +42,5 @@ export const HungGarmentSchema = v.strictObject({
   cutting: v.exactOptional(CutWishesSchema),
   cloth: v.exactOptional(ClothWishesSchema),
   sewn: v.exactOptional(SewnSchema),
+  carried: v.exactOptional(CorrectionsSchema),
 })

@@ -1,5 +1,8 @@
 /** A kept photo without its pixels: what it shows, what it belongs to, what was read from it. */
 import * as v from 'valibot'
+import { FOLD_PLACES } from '../../capture/folds/fold-places.ts'
+import { MUSLIN_LINES } from '../../capture/muslin-lines.ts'
+import type { MuslinSight } from '../../capture/muslin-sight.ts'
 import { POINT_NAMES, VIEWS, type View, type ViewReading } from '../../capture/reading.ts'
 import { DateSchema, FiniteSchema, IdSchema, MmSchema, ShaSchema, TextSchema } from './length.ts'
 
@@ -16,6 +19,8 @@ export interface KeptPhoto {
   readonly roundId: string | null
   readonly takenOn: string
   readonly reading?: ViewReading
+  /** What a photo of a muslin shows of its cloth: folds, drawn lines, places she marked. */
+  readonly muslin?: MuslinSight
   /** The pixels were let go on this day; the numbers stay. */
   readonly removedOn?: string
 }
@@ -46,6 +51,7 @@ const CardSchema = v.variant('ok', [
       homography: HomographySchema,
       mmPerPx: FiniteSchema,
       residualPx: FiniteSchema,
+      doubt: v.exactOptional(FiniteSchema),
     }),
   }),
   RefusedSchema,
@@ -95,6 +101,41 @@ export const ViewReadingSchema = v.strictObject({
   crown: v.exactOptional(FiniteSchema),
 })
 
+const PlacesSchema = v.pipe(v.array(v.picklist(FOLD_PLACES)), v.readonly())
+const FoldsSchema = v.variant('ok', [
+  v.strictObject({
+    ok: v.literal(true),
+    folds: v.pipe(
+      v.array(
+        v.strictObject({
+          line: v.pipe(v.array(PointSchema), v.readonly()),
+          angle: FiniteSchema,
+          lengthMm: FiniteSchema,
+          places: PlacesSchema,
+        }),
+      ),
+      v.readonly(),
+    ),
+    places: PlacesSchema,
+  }),
+  RefusedSchema,
+])
+export const MuslinSightSchema = v.strictObject({
+  folds: v.exactOptional(FoldsSchema),
+  lines: v.pipe(
+    v.array(
+      v.strictObject({
+        name: v.picklist(MUSLIN_LINES),
+        from: PointSchema,
+        to: PointSchema,
+        by: v.picklist(['camera', 'hand']),
+      }),
+    ),
+    v.readonly(),
+  ),
+  marks: v.exactOptional(v.pipe(v.strictTuple([PointSchema, PointSchema]), v.readonly())),
+})
+
 export const KeptPhotoSchema = v.strictObject({
   v: v.literal(1),
   sha256: ShaSchema,
@@ -103,5 +144,6 @@ export const KeptPhotoSchema = v.strictObject({
   roundId: v.nullable(IdSchema),
   takenOn: DateSchema,
   reading: v.exactOptional(ViewReadingSchema),
+  muslin: v.exactOptional(MuslinSightSchema),
   removedOn: v.exactOptional(DateSchema),
 })

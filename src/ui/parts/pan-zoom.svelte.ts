@@ -1,6 +1,7 @@
 /**
  * The view of one drawing and the gestures that move it: drag, pinch, wheel, double tap, keys.
- * Pixels come in, millimetres of the drawing are kept. One instance belongs to one Drawing.
+ * Pixels come in, millimetres of the drawing are kept. One instance belongs to one Drawing,
+ * or to several of one size that are looked at together.
  */
 import { boxHeight, boxWidth, type Box } from '../../geometry/box.ts'
 import { distance, type Point } from '../../geometry/point.ts'

@@ -51,6 +51,7 @@ async function opened(change: Partial<LiveTools> = {}, stance?: Stance) {
       return scene.stance && sightOf(scene.stance)
     },
     read: () => Promise.reject(new Error('not asked here')),
+    muslin: () => Promise.reject(new Error('not asked here')),
     close: () => undefined,
   }
   const desk = new LiveDesk({
@@ -162,6 +163,7 @@ it('without the model the key counts down and takes the photo', async () => {
     warm: () => Promise.reject(new Error('no model')),
     look: () => Promise.reject(new Error('no model')),
     read: () => Promise.reject(new Error('no model')),
+    muslin: () => Promise.reject(new Error('no model')),
     close: () => undefined,
   }
   const { screen, scene } = await opened({ camera: () => broken })

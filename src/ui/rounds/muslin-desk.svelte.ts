@@ -1,0 +1,120 @@
+/**
+ * Photos of muslins being read: one after the other, in the worker of the camera road, with a stop.
+ * What was read is kept with the photo at once, so nothing is read twice.
+ */
+import { openCamera, type Camera } from '../../capture/camera.ts'
+import { openDarkroom, type Darkroom } from '../../capture/darkroom.ts'
+import type { Fetched } from '../../capture/detector-weights.ts'
+import { linesOf } from '../../capture/muslin-lines.ts'
+import type { View } from '../../capture/reading.ts'
+import type { Session } from '../session.svelte.ts'
+
+export interface ToRead {
+  readonly sha256: string
+  readonly view: View
+  readonly round: number
+}
+
+const FAILED =
+  'The photos could not be read: the model did not arrive, or this browser blocks WebAssembly. ' +
+  'Connect once and try again. The photos lie side by side meanwhile.'
+const GONE = 'A photo is not in this browser, so it cannot be read.'
+
+/** The page's own camera road. */
+export const pageCamera = (): Camera => openCamera(new URL('./', location.href).href)
+
+export class MuslinDesk {
+  reading = $state.raw(false)
+  fetched = $state.raw<Fetched | undefined>()
+  status = $state.raw('')
+  problem = $state.raw<string | undefined>()
+  readonly #session: Session
+  readonly #openCamera: () => Camera
+  readonly #openDarkroom: () => Darkroom
+  #camera: Camera | undefined
+  #darkroom: Darkroom | undefined
+  /** Counts the runs: what an earlier one still brings is not listened to. */
+  #run = 0
+
+  constructor(
+    session: Session,
+    camera: () => Camera = pageCamera,
+    darkroom: () => Darkroom = openDarkroom,
+  ) {
+    this.#session = session
+    this.#openCamera = camera
+    this.#openDarkroom = darkroom
+  }
+
+  camera = (): Camera => (this.#camera ??= this.#openCamera())
+  dropCamera = (): void => {
+    this.#camera?.close()
+    this.#camera = undefined
+  }
+  get darkroom(): Darkroom {
+    return (this.#darkroom ??= this.#openDarkroom())
+  }
+
+  async read(photos: readonly ToRead[]): Promise<void> {
+    if (this.reading || photos.length === 0) return
+    const run = (this.#run += 1)
+    const stopped = (): boolean => run !== this.#run
+    this.reading = true
+    this.problem = undefined
+    this.status = 'Fetching the model that finds shoulders and hips: 13 MB, once.'
+    try {
+      const camera = this.camera()
+      await camera.warm((fetched) => {
+        if (!stopped()) this.fetched = fetched
+      })
+      for (const [k, photo] of photos.entries()) {
+        if (stopped()) return
+        this.fetched = undefined
+        this.status = `Reading photo ${k + 1} of ${photos.length}: round ${photo.round}.`
+        const refused = await this.#one(camera, photo)
+        if (stopped()) return
+        if (refused !== undefined) this.problem = refused
+      }
+      this.status = this.problem === undefined ? 'The photos are read.' : ''
+    } catch {
+      if (stopped()) return
+      this.status = ''
+      this.problem = FAILED
+      this.dropCamera()
+    } finally {
+      if (!stopped()) {
+        this.reading = false
+        this.fetched = undefined
+      }
+    }
+  }
+
+  /** Why this photo was not read, or undefined. */
+  async #one(camera: Camera, { sha256, view }: ToRead): Promise<string | undefined> {
+    const blob = await this.#session.readPhoto(sha256)
+    if (!blob) return GONE
+    const opened = await this.darkroom.decode(blob)
+    if (!opened.ok) return opened.reason
+    const { reading, sight } = await camera.muslin(view, opened.picture)
+    const old = this.#session.photo(sha256)?.muslin
+    const traced = (old?.lines ?? []).filter((line) => line.by === 'hand')
+    const muslin = { ...old, ...sight, lines: linesOf([...traced, ...sight.lines]) }
+    return (await this.#session.noteRead(sha256, { reading, muslin }))
+      ? undefined
+      : this.#session.problem
+  }
+
+  stop = (): void => {
+    this.#run += 1
+    this.reading = false
+    this.fetched = undefined
+    this.status = 'Stopped. What was read is kept; go on when you like.'
+    this.dropCamera()
+  }
+  leave = (): void => {
+    this.#run += 1
+    this.dropCamera()
+    this.#darkroom?.close()
+    this.#darkroom = undefined
+  }
+}
