@@ -38,6 +38,9 @@ export interface Camera {
   close(): void
 }
 
+/** The page's own, which knows where its model lies. */
+export const pageCamera = (): Camera => openCamera(new URL('./', location.href).href)
+
 /** `baseUrl` is the absolute address the page was served from, with a slash at the end. */
 export function openCamera(baseUrl: string): Camera {
   const worker = new Worker(new URL('./camera-worker.ts', import.meta.url), { type: 'module' })

@@ -2,7 +2,7 @@
  * Photos of muslins being read: one after the other, in the worker of the camera road, with a stop.
  * What was read is kept with the photo at once, so nothing is read twice.
  */
-import { openCamera, type Camera } from '../../capture/camera.ts'
+import { pageCamera, type Camera } from '../../capture/camera.ts'
 import { openDarkroom, type Darkroom } from '../../capture/darkroom.ts'
 import type { Fetched } from '../../capture/detector-weights.ts'
 import { linesOf } from '../../capture/muslin-lines.ts'
@@ -19,9 +19,6 @@ const FAILED =
   'The photos could not be read: the model did not arrive, or this browser blocks WebAssembly. ' +
   'Connect once and try again. The photos lie side by side meanwhile.'
 const GONE = 'A photo is not in this browser, so it cannot be read.'
-
-/** The page's own camera road. */
-export const pageCamera = (): Camera => openCamera(new URL('./', location.href).href)
 
 export class MuslinDesk {
   reading = $state.raw(false)
