@@ -1,9 +1,8 @@
 /** npm run fit -- --case FILE.json: decides a case, or a list of cases. */
 import { readFileSync } from 'node:fs'
-import { drawn, proved } from '../../src/draft/garments.ts'
-import { dartsOf, measuredReaches } from '../../src/fitting/measured-reaches.ts'
+import { fitMuslin } from '../../src/fitting/fit-muslin.ts'
 import { decideCase, readCase, resultOf, type CaseFile } from '../../src/fitting/rules/case.ts'
-import type { Facts } from '../../src/fitting/rules/judged.ts'
+import type { Decision } from '../../src/fitting/rules/decide.ts'
 import { readDraftInput } from '../../src/storage/read-draft-input.ts'
 import { Unusable } from './unusable.ts'
 
@@ -16,7 +15,7 @@ export function runCases([file, ...more]: readonly string[]): void {
   for (const [i, one] of list.entries()) {
     const read = readCase(one, i + 1)
     if (!read.ok) throw new Unusable(`${file}: ${read.reason}`)
-    const decision = decideCase(read.value, factsOf(read.value))
+    const decision = decisionOf(read.value)
     if (read.value.unknown.length > 0)
       say(`${read.value.id}: lengths with no meaning here: ${read.value.unknown.join(', ')}.`)
     for (const reason of decision.reasons) say(`${read.value.id}: ${reason}`)
@@ -25,9 +24,9 @@ export function runCases([file, ...more]: readonly string[]): void {
   say(`RESULT ${JSON.stringify(result)}`)
 }
 
-/** A case with whole input is drafted, and its lengths are measured on the pieces. */
-function factsOf(c: CaseFile): Partial<Facts> {
-  if (c.input === undefined) return {}
+/** A case with whole input is drafted, its lengths are measured on the pieces, and its edits tried on them. */
+function decisionOf(c: CaseFile): Decision {
+  if (c.input === undefined) return decideCase(c)
   const today = new Date().toISOString().slice(0, 10)
   const given =
     typeof c.input === 'object' && c.input !== null && !('garment' in c.input) && c.garment
@@ -36,8 +35,19 @@ function factsOf(c: CaseFile): Partial<Facts> {
   const order = readDraftInput(JSON.stringify(given), today)
   if (!order.ok) throw new Unusable(`${c.id}: input: ${order.reason}`)
   const { garment, body, choices } = order.value
-  const draft = proved(drawn(garment, body, choices))
-  return { garment, reaches: measuredReaches(draft), darts: dartsOf(draft) }
+  const { decision, notDrawn } = fitMuslin({
+    garment,
+    body,
+    choices,
+    corrections: [],
+    complaints: c.complaints,
+    sewn: c.lengths,
+    round: 1,
+    on: today,
+    rules: c.rules,
+  })
+  const undrawn = notDrawn.map(({ complaint, why }) => `${complaint}: ${why}`)
+  return { ...decision, reasons: [...decision.reasons, ...undrawn] }
 }
 
 function fileJson(path: string): unknown {

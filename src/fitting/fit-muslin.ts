@@ -4,19 +4,18 @@
  * proves wrong goes back as a proposal to be taped. Pure: ids and the date come in.
  */
 import type { Choices } from '../draft/choices.ts'
-import type { GarmentId } from '../draft/draft.ts'
-import type { MeasurementId } from '../measurements/catalogue.ts'
-import type { Body } from '../measurements/confirmed.ts'
+import type { Draft, GarmentId } from '../draft/draft.ts'
+import { MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
+import { knows, type Body } from '../measurements/confirmed.ts'
 import { correctedDraft } from './apply.ts'
 import type { Correction } from './correction.ts'
 import { STANDARD_RULES, type AmountRules } from './half-amount.ts'
 import { dartsOf, measuredReaches } from './measured-reaches.ts'
 import type { NewCorrection } from './propose.ts'
 import type { Reaches } from './reaches.ts'
-import { decide, type Decision } from './rules/decide.ts'
-import type { Reported } from './rules/judged.ts'
+import { decideOn, type Drawable, type OnDraft } from './rules/drawable.ts'
+import type { Facts, Reported } from './rules/judged.ts'
 import { proposalsFrom, type TapeProposal } from './rules/tape-proposals.ts'
-import { correctionsFor, type NotDrawn } from './rules/to-corrections.ts'
 
 export interface Muslin {
   readonly garment: GarmentId
@@ -35,29 +34,45 @@ export interface Muslin {
   readonly rules?: AmountRules
 }
 
-export interface Fitted {
-  readonly decision: Decision
-  readonly corrections: readonly NewCorrection[]
+export interface Fitted extends Drawable {
   readonly proposals: readonly TapeProposal[]
-  /** Edits that no drawing of this garment can carry, each with what to do instead. */
-  readonly notDrawn: readonly NotDrawn[]
 }
 
 export function fitMuslin(m: Muslin): Fitted {
   const { draft } = correctedDraft(m.garment, m.body, m.choices, m.corrections)
-  const decision = decide(
-    m.complaints,
-    {
-      garment: m.garment,
+  const on: OnDraft = {
+    draft,
+    facts: {
+      ...factsOf(draft),
       reaches: { ...measuredReaches(draft), ...m.sewn },
-      darts: dartsOf(draft),
       ...(m.retaped ? { retaped: m.retaped } : {}),
     },
-    m.rules ?? STANDARD_RULES,
-  )
-  const { corrections, notDrawn } = correctionsFor(decision, draft, m.round, m.rules)
-  return { decision, corrections, proposals: proposalsFrom(decision, m.on), notDrawn }
+    round: m.round,
+    tries: (list) => {
+      const fresh = numbered(list, FRESH)
+      const all = [...m.corrections, ...fresh]
+      const made = correctedDraft(m.garment, m.body, m.choices, all)
+      const places = new Map(fresh.map(({ id }, at) => [id, at]))
+      const refused = made.refused.flatMap(({ correction, why }) => {
+        const at = places.get(correction)
+        return at === undefined ? [] : [{ at, why }]
+      })[0]
+      return { draft: made.draft, refused, notes: fresh.flatMap(({ id }) => made.notes[id] ?? []) }
+    },
+  }
+  const made = decideOn(m.complaints, on, m.rules ?? STANDARD_RULES)
+  return { ...made, proposals: proposalsFrom(made.decision, m.on) }
 }
+/** Past the number of any correction that is kept. */
+const FRESH = 1e6
+
+/** What the rules read of a draft. */
+export const factsOf = (draft: Draft): Facts => ({
+  garment: draft.garment,
+  reaches: measuredReaches(draft),
+  darts: dartsOf(draft),
+  taped: MEASUREMENT_IDS.filter((id) => knows(draft.body, id)),
+})
 
 /** The list with ids, after those that are kept. */
 export const numbered = (list: readonly NewCorrection[], from: number): readonly Correction[] =>

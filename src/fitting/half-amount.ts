@@ -104,7 +104,8 @@ export interface Settled {
 }
 
 /** Pinned cloth is shared; a level that was read and a seam that was slit are not. */
-const isPinned = (how: How): boolean => how === 'fold' || how === 'pinch' || how === 'newLine'
+export const isPinned = (how: How): boolean =>
+  how === 'fold' || how === 'pinch' || how === 'newLine'
 
 /** Share first, then the most of one round. Nothing of an amount too small to cut. */
 export function settled(

@@ -5,7 +5,8 @@
 import { describe, expect, test } from 'vitest'
 import { standardFor } from '../../src/draft/garments.ts'
 import { FITS } from '../../src/draft/choices.ts'
-import type { GarmentId } from '../../src/draft/draft.ts'
+import { pieceOf, type GarmentId } from '../../src/draft/draft.ts'
+import { namedPoint } from '../../src/draft/piece.ts'
 import { sewnEase } from '../../src/draft/ease.ts'
 import { correctedDraft } from '../../src/fitting/apply.ts'
 import { complaintOf } from '../../src/fitting/complaints/catalogue.ts'
@@ -15,7 +16,7 @@ import type { How } from '../../src/fitting/half-amount.ts'
 import { onPaper } from '../../src/fitting/on-paper.ts'
 import type { Reported } from '../../src/fitting/rules/judged.ts'
 import { mm } from '../../src/units/length.ts'
-import { body } from '../bodies.ts'
+import { body, bodyOf, MIDDLE, SMALL, TALL, type InventedNumbers } from '../bodies.ts'
 
 const said = (
   id: Reported['id'],
@@ -63,10 +64,24 @@ describe('what is said becomes what is drawn', () => {
       { measurement: 'sideNeckOverApexToWaist', by: 14, complaint: 'B2', on: '2026-11-25' },
     ])
     const slope = redrawn(muslin('block', said('SH1', 1, 'shoulder', 'newLine', 10)))
-    // 10 × 0.87.
-    expect(slope.fitted.corrections[0]).toMatchObject({
-      operation: { op: 'MOVE', point: 'shoulderTip', down: expect.closeTo(8.7, 9), carries: true },
-      because: { pinned: { how: 'seamToPin', read: 10, share: 0.87 }, watch: 0 },
+    // 10 × 0.87. The level of the armpit is taped, so the underarm is not carried along.
+    const [down] = slope.fitted.corrections
+    expect(down).toEqual({
+      kind: 'operate',
+      operation: {
+        op: 'MOVE',
+        piece: 'both',
+        point: 'shoulderTip',
+        out: 0,
+        down: expect.closeTo(8.7, 9),
+      },
+      because: {
+        complaint: 'SH1',
+        cause: 'SH1.1',
+        pinned: { how: 'seamToPin', read: 10, share: 0.87 },
+        watch: 0,
+        round: 1,
+      },
     })
     const apex = redrawn(muslin('block', said('B5', 1, 'dart', 'level', -12)))
     expect(
@@ -77,6 +92,57 @@ describe('what is said becomes what is drawn', () => {
     ])
     // The bust tip lies higher, so farther above the waist.
     expect(apex.fitted.proposals[0]).toMatchObject({ measurement: 'waistToBustLevel', by: 12 })
+  })
+  // The tape fixes the armpit; a slope carries nothing off it (common practice: a level that is
+  // measured stands over one that follows).
+  test('a slope leaves the underarm on its taped level, and takes it along where there is none', () => {
+    const level = (numbers: Partial<InventedNumbers>): readonly [number, number] => {
+      const m = { ...muslin('block', said('SH1', 1, 'shoulder', 'newLine', 10)) }
+      const own = { ...m, body: bodyOf(numbers) }
+      const { draft } = redrawn(own)
+      const plain = correctedDraft('block', own.body, own.choices, []).draft
+      const y = (d: typeof draft, name: string) => namedPoint(pieceOf(d, 'back'), name).y
+      return [y(draft, 'U') - y(plain, 'U'), y(draft, 'P') - y(plain, 'P')]
+    }
+    const [held, tip] = level(MIDDLE)
+    expect(held).toBeCloseTo(0, 2)
+    expect(tip).toBeGreaterThan(7)
+    const { napeToArmpitLevel: _level, ...untaped } = MIDDLE
+    expect(level(untaped)[0]).toBeCloseTo(8.7, 1)
+  })
+  // 14 × 0.87 = 12.18 at the armhole; hip and waist are not to change for a gape.
+  test('a gape on a front without a bust dart: the dart is drawn, the hip stays', () => {
+    const shallow = body({}, { ...MIDDLE, sideNeckOverApexToWaist: 398 })
+    const m = { ...muslin('block', said('B8', 1, 'armhole', 'pinch', 14)), body: shallow }
+    const { fitted, draft, refused } = redrawn(m)
+    const plain = correctedDraft('block', m.body, m.choices, []).draft
+    expect(pieceOf(plain, 'front').edgeDarts.map(({ name }) => name)).not.toContain('bustDart')
+    expect(refused).toEqual([])
+    expect(fitted.corrections[0]).toMatchObject({
+      operation: { op: 'ROT', into: 'bustDart', width: expect.closeTo(12.18, 6) },
+    })
+    expect(fitted.decision.reasons.join()).toContain('had no side dart; one is drawn')
+    const hip = (d: typeof draft) => sewnEase(d).find((e) => e.level === 'hip')!.sewn
+    expect(hip(draft)).toBeCloseTo(hip(plain), 1)
+  })
+  test('a dart that is full hands the turn on; what cannot be drawn whole is drawn in part', () => {
+    // Every body and amount: nothing is offered that the draft then refuses.
+    for (const numbers of [MIDDLE, SMALL, TALL])
+      for (const garment of ['blouse', 'block', 'sleeveless', 'dress'] as const)
+        for (const one of [
+          said('B8', 1, 'armhole', 'pinch', 18),
+          said('N1', 1, 'neck', 'pinch', 18),
+          said('B1', 1, 'cf', 'slit', 40),
+          said('K6', 1, 'cb', 'pinch', 50),
+        ]) {
+          const m = { ...muslin(garment, one), body: body({}, numbers) }
+          const { fitted, refused } = redrawn(m)
+          const name = `${garment} ${one.id} ${numbers.bustGirth}`
+          expect(refused, name).toEqual([])
+          if (fitted.decision.decision === 'change')
+            expect(fitted.corrections.length + fitted.notDrawn.length, name).toBeGreaterThan(0)
+          for (const { why } of fitted.notDrawn) expect(why).toMatch(/\d/)
+        }
   })
   test('waist 20 too low all round: length between bust and waist, and the tape again', () => {
     const { fitted } = redrawn(muslin('blouse', said('W2', 1, 'allRound', 'pinch', 20)))

@@ -75,11 +75,8 @@ const tapedBy = (ids: readonly MeasurementId[], answerer: Answerer): Numbers =>
 
 const keyOf = (a: Asked): string => `${a.complaint} ${a.tape?.join() ?? a.what}`
 const answerable = (a: Asked): boolean => a.tape !== undefined || testOf(a) !== undefined
-/** A question is a test of the catalogue, by the number it begins with. */
-function testOf(a: Asked) {
-  const number = Number(/^Test (\d+)/.exec(a.what)?.[1] ?? NaN)
-  return complaintOf(a.complaint).tests.find((t) => t.number === number)
-}
+/** A question is a test of the catalogue. */
+const testOf = (a: Asked) => complaintOf(a.complaint).tests.find((t) => t.number === a.test)
 
 function reported(
   { id, pin }: Sign,

@@ -5,6 +5,9 @@ import { causes, edit, letOut, ORDER, place, see, takeIn, tests, turned } from '
 const zone = { kind: 'shape', order: ORDER.armhole } as const
 const under = { point: 'underarm' } as const
 
+const REACH =
+  'The fold is the room to reach forward: 6 to 13 mm on each half stay. Leave the draft.'
+
 export const ARMHOLE: readonly Complaint[] = [
   {
     id: 'A1',
@@ -134,9 +137,9 @@ export const ARMHOLE: readonly Complaint[] = [
       ['shoulder too long', see('SH3', 1)],
     ),
     tests: tests(
-      ['Cross the arms in front. Is there still slack?', [1]],
+      ['Cross the arms in front. Is there still slack?', [1], { on: false, why: REACH }],
       ['Does the shoulder seam lie past the bone?', [2]],
-      ['Does the fold vanish when the arms are crossed?', []],
+      ['Does the fold vanish when the arms are crossed?', [], { on: true, why: REACH }],
     ),
     ...zone,
     usual: [3, 10],

@@ -90,6 +90,8 @@ export interface Work {
   /** Most of the half amount in one round, mm; degrees for a swing. */
   readonly cap: number
   readonly capUnit?: 'deg'
+  /** A new line here is a mark on the body, not cloth in pins: it is taken whole. */
+  readonly marked?: true
 }
 
 export type Remedy =
@@ -120,6 +122,8 @@ export interface Test {
   readonly ask: string
   /** Numbers of the causes a yes points to. */
   readonly yes: readonly number[]
+  /** This answer says that nothing is wrong with the draft, and why. */
+  readonly leaves?: { readonly on: boolean; readonly why: string }
 }
 
 /** Kind of change: at most one group of each in a round. */

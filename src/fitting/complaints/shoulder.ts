@@ -93,7 +93,7 @@ export const SHOULDER: readonly Complaint[] = [
     where: 'outer shoulder, top of the armhole',
     sign: 'The armhole seam lies past the bone, with upright folds beside it; the sleeve looks too long.',
     causes: causes(
-      ['shoulder too long', takeIn('asRead', 15, tipAlong('in'))],
+      ['shoulder too long', takeIn('asRead', 15, tipAlong('in'), { marked: true })],
       ['neck too wide', see('N5', 1)],
       ['chest and back too wide altogether', see('B10', 1)],
     ),

@@ -72,8 +72,9 @@ export const tape = (ids: readonly MeasurementId[], advice: string): Remedy => (
 export const causes = (...list: readonly (readonly [string, Remedy])[]): readonly Cause[] =>
   list.map(([name, remedy], i) => ({ number: i + 1, name, remedy }))
 export const tests = (
-  ...list: readonly (readonly [string, readonly number[]])[]
-): readonly Test[] => list.map(([ask, yes], i) => ({ number: i + 1, ask, yes }))
+  ...list: readonly (readonly [string, readonly number[], Test['leaves']?])[]
+): readonly Test[] =>
+  list.map(([ask, yes, leaves], i) => ({ number: i + 1, ask, yes, ...(leaves ? { leaves } : {}) }))
 
 /** The place of a zone in the order of corrections. */
 export const ORDER = {

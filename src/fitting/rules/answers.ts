@@ -16,26 +16,40 @@ export interface ReadAnswers {
   readonly unread: readonly string[]
   /** Tests not answered yet that could tell the open causes apart. */
   readonly openTests: readonly number[]
+  /** Causes she ruled out by name, not by a test that failed to show them. */
+  readonly denied: readonly number[]
+  /** What was said to each test that was answered. */
+  readonly tested: Readonly<Record<number, boolean>>
 }
 
 export function readAnswers(id: ComplaintId, answers: Answers): ReadAnswers {
   const c = complaintOf(id)
   const [direct, tested, no] = [new Set<number>(), new Set<number>(), new Set<number>()]
-  const [unread, answered]: [string[], Set<number>] = [[], new Set()]
+  const denied = new Set<number>()
+  const [unread, answered]: [string[], Record<number, boolean>] = [[], {}]
   for (const [key, said] of Object.entries(answers)) {
     const named = namedBy(c, key)
     if (!named) unread.push(key)
-    else if (named.kind === 'cause') (said ? direct : no).add(named.number)
-    else {
-      answered.add(named.number)
+    else if (named.kind === 'cause') {
+      ;(said ? direct : no).add(named.number)
+      if (!said) denied.add(named.number)
+    } else {
+      answered[named.number] = said
       for (const n of testCauses(c, named.number)) (said ? tested : no).add(n)
     }
   }
   // A cause named outright tells more than a test that points to several.
   const yes = direct.size > 0 ? direct : new Set([...tested].filter((n) => !no.has(n)))
   const ruledOut = [...no].filter((n) => !yes.has(n))
-  const openTests = c.tests.map(({ number }) => number).filter((n) => !answered.has(n))
-  return { yes: sorted(yes), no: ruledOut.sort((x, y) => x - y), unread, openTests }
+  const openTests = c.tests.map(({ number }) => number).filter((n) => answered[n] === undefined)
+  return {
+    yes: sorted(yes),
+    no: ruledOut.sort((x, y) => x - y),
+    unread,
+    openTests,
+    denied: sorted(denied),
+    tested: answered,
+  }
 }
 const sorted = (set: ReadonlySet<number>): number[] => [...set].sort((a, b) => a - b)
 

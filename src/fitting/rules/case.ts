@@ -10,7 +10,7 @@ import { COMPLAINT_IDS, PLACES, type ComplaintId, type PinPlace } from '../compl
 import { HOWS, PIN_SIDES, STANDARD_RULES, type AmountRules, type Pin } from '../half-amount.ts'
 import { readReaches, type Reaches } from '../reaches.ts'
 import { decide, type Decision } from './decide.ts'
-import type { Facts, Reported } from './judged.ts'
+import type { Reported } from './judged.ts'
 
 export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string }
@@ -173,17 +173,9 @@ export function resultOf(d: Decision): object {
   }
 }
 
-export const decideCase = (c: CaseFile, facts: Partial<Facts> = {}): Decision =>
-  decide(
-    c.complaints,
-    {
-      garment: c.garment,
-      darts: undefined,
-      ...facts,
-      reaches: { ...(facts.reaches ?? {}), ...c.lengths },
-    },
-    c.rules,
-  )
+/** Of lengths alone. */
+export const decideCase = ({ complaints, garment, lengths, rules }: CaseFile): Decision =>
+  decide(complaints, { garment, darts: undefined, reaches: lengths }, rules)
 
 /** What a case may say, for --schema. */
 export const complaintWords = (): readonly object[] =>

@@ -4,13 +4,15 @@
  * one of shape and one of girth or sleeve in a round is our judgement.
  */
 import { COMPLAINT_IDS } from '../complaints/complaint.ts'
-import { halfAmount, STANDARD_RULES, type AmountRules, type Pin } from '../half-amount.ts'
+import { STANDARD_RULES, type AmountRules, type Pin } from '../half-amount.ts'
 import type { EditAmount } from './edit-amounts.ts'
 import { offScale } from './gates.ts'
 import { ONE_CAUSE } from './interactions.ts'
 import { judge } from './judge.ts'
 import type { Asked, Facts, HeldBack, Judged, Reported } from './judged.ts'
+import { apart } from './pins.ts'
 import {
+  askedInTurn,
   easeKept,
   evenPart,
   explained,
@@ -54,6 +56,7 @@ export function decide(
   list = waiting(list)
   list = easeKept(list, facts)
   list = grouped(list)
+  list = askedInTurn(list)
   return summed(list, choices)
 }
 
@@ -86,8 +89,7 @@ function bySides(reported: readonly Reported[], rules: AmountRules): Sided[][] {
     const [left, right] = [on('left')[0], on('right')[0]]
     const both = pins.find((p) => p.side === 'one' || p.side === 'both')
     if (left && right) {
-      const apart = Math.abs(halfAmount(left, 'asRead') - halfAmount(right, 'asRead'))
-      if (id !== 'SH8' && apart <= rules.sameSides)
+      if (id !== 'SH8' && apart(left, right) <= rules.sameSides)
         return [{ report, pins: [left, right], side: undefined }]
       return [
         { report, pins: [left], side: 'left' },

@@ -14,25 +14,39 @@ export type Derived =
   /** The lengths say that nothing is wrong there. */
   | { readonly kind: 'enough'; readonly why: string; readonly raw?: undefined }
 
+/** The amount under nought goes the other way, where the complaint is open to both. */
 export function derivedAmount(id: ComplaintId, r: Reaches): Derived | undefined {
-  const amount = (raw: number | undefined): Derived | undefined =>
-    raw === undefined || !(Math.abs(raw) > 0) ? undefined : { kind: 'amount', raw: Math.abs(raw) }
   switch (id) {
-    case 'B4':
-      return amount(minus(r.dartTipWanted, r.dartTip))
+    case 'B4': {
+      const short = minus(r.dartTipWanted, r.dartTip)
+      return above(short, 'the tip already lies as far from the bust tip as is wanted.')
+    }
     case 'B6': {
       const apart = minus(r.apexSpacing, r.apexSpacingDraft)
-      return amount(apart === undefined ? undefined : apart / 2)
+      return apart === undefined || apart === 0 ? undefined : { kind: 'amount', raw: apart / 2 }
     }
     case 'B7':
       return tooWide(r)
     case 'L6':
+      return above(
+        minus(capEase(r), r.capEaseWanted),
+        'the cap has no more ease than the cloth takes.',
+      )
     case 'L7':
-      return amount(minus(capEase(r), r.capEaseWanted))
+      return above(
+        minus(r.capEaseWanted, capEase(r)),
+        'the cap has as much ease as the cloth takes.',
+      )
     default:
       return undefined
   }
 }
+const above = (raw: number | undefined, enough: string): Derived | undefined =>
+  raw === undefined
+    ? undefined
+    : raw > 0
+      ? { kind: 'amount', raw }
+      : { kind: 'enough', why: `by the lengths given ${enough}` }
 const minus = (a: number | undefined, b: number | undefined): number | undefined =>
   a === undefined || b === undefined ? undefined : a - b
 

@@ -47,7 +47,8 @@ export function editAmounts(
   const edits = work.edits.flatMap((e): EditAmount[] => {
     const part = e.part ?? 1
     const most = capOf(work, e, cap * part, reaches)
-    const share = settled(raw, how, work.moves, most === undefined ? undefined : most / part, rules)
+    const ofWhole = most === undefined ? undefined : most / part
+    const share = settled(raw, readFor(work, how), work.moves, ofWhole, rules)
     const own = {
       target: e.target,
       op: e.op,
@@ -65,6 +66,10 @@ export function editAmounts(
   })
   return { edits, missing: [...new Set(missing)] }
 }
+
+/** A mark on the body is a line that was read, however it was made. */
+export const readFor = ({ marked }: Work, how: How): How =>
+  marked && how === 'newLine' ? 'level' : how
 
 /** A cap in degrees is a distance at the radius; without one nothing caps it. */
 function capOf(work: Work, e: Edit, cap: number, reaches: Reaches): number | undefined {

@@ -4,6 +4,7 @@
  */
 import type { GarmentId } from '../../draft/draft.ts'
 import type { Angle, Edit, PinPlace, Target, Work } from '../complaints/complaint.ts'
+import type { MeasurementId } from '../../measurements/catalogue.ts'
 import type { Reaches } from '../reaches.ts'
 
 export interface GarmentFacts {
@@ -11,6 +12,10 @@ export interface GarmentFacts {
   readonly reaches: Reaches
   /** Darts the draft has; undefined while only lengths are known. */
   readonly darts: readonly string[] | undefined
+  /** Darts that can take no more of a turn. */
+  readonly full?: readonly string[]
+  /** Numbers that are known by tape; what rests on them stays where it is. */
+  readonly taped?: readonly MeasurementId[]
 }
 
 export const cutInOne = ({ garment }: Pick<GarmentFacts, 'garment'>): boolean =>
@@ -21,9 +26,18 @@ const sleeved = ({ garment }: GarmentFacts): boolean =>
 /** The work on this garment; no edits are left where it has no meaning there. */
 export function workFor(work: Work, facts: GarmentFacts, where: PinPlace | undefined): Work {
   const lone = work.edits.every((e) => e.target.startsWith('sleeve.'))
-  const edits = work.edits.filter((e) => lone || sleeved(facts) || !e.target.startsWith('sleeve.'))
+  const edits = work.edits.filter(
+    (e) =>
+      (lone || sleeved(facts) || !e.target.startsWith('sleeve.')) &&
+      !(e.point === 'underarm' && underarmHeld(work, facts)),
+  )
   return { ...work, edits: edits.flatMap((e) => editFor(e, facts, where)) }
 }
+
+/** A slope takes the underarm along, unless the level of the armpit was taped: that stands. */
+export const underarmHeld = (work: Work, { taped }: GarmentFacts): boolean =>
+  (taped?.includes('napeToArmpitLevel') ?? false) &&
+  work.edits.some(({ op, point }) => op === 'MOVE' && point === 'shoulderTip')
 
 function editFor(e: Edit, facts: GarmentFacts, where: PinPlace | undefined): readonly Edit[] {
   const { garment } = facts
@@ -70,18 +84,27 @@ function targetFor(target: Target, facts: GarmentFacts, where: PinPlace | undefi
   }
 }
 
-/** The dart that takes a turn up: the one the draft has, else the one whose leg is known. */
+/**
+ * The dart that takes a turn up: on a cut-in-one front the waist dart, else the one named, which is
+ * drawn where the draft lacks it; the other where that one is full. Of lengths alone, the one
+ * whose leg is known.
+ */
 function angleFor(angle: Angle, facts: GarmentFacts): Angle {
   if (angle.kind !== 'turn' || !angle.opens) return angle
   const { target, reach } = angle.opens
-  const has = (t: Target): boolean => facts.darts?.includes(t) ?? true
-  const known = (r: typeof reach): boolean => facts.reaches[r] !== undefined
   const other = OTHER[target]
   if (!other) return angle
   const swap = { ...angle, opens: other }
-  if (cutInOne(facts) && target === 'front.bustDart' && has(other.target)) return swap
-  if (!has(target) && has(other.target)) return swap
-  return !known(reach) && known(other.reach) ? swap : angle
+  const { darts, full = [], reaches } = facts
+  if (full.includes(target) !== full.includes(other.target))
+    return full.includes(target) ? swap : angle
+  const inOne = cutInOne(facts) && target === 'front.bustDart'
+  if (inOne && (darts?.includes(other.target) ?? true)) return swap
+  if (darts === undefined)
+    return reaches[reach] === undefined && reaches[other.reach] !== undefined ? swap : angle
+  // A waist dart that is not there would have to be cut up from the hem: the other one is there.
+  const has = (t: Target): boolean => darts.includes(t)
+  return target.endsWith('waistDart') && !has(target) && has(other.target) ? swap : angle
 }
 const OTHER: Partial<Record<Target, NonNullable<Extract<Angle, { kind: 'turn' }>['opens']>>> = {
   'front.bustDart': { target: 'front.waistDart', reach: 'apexToWaist' },

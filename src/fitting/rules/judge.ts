@@ -4,15 +4,17 @@
  * after step, that reads worse in two files.
  */
 import { causeId, complaintOf } from '../complaints/catalogue.ts'
-import type { Cause, Complaint, ComplaintId, Remedy, Way, Work } from '../complaints/complaint.ts'
-import { halfAmount, type AmountRules, type Pin } from '../half-amount.ts'
+import type { Cause, Complaint, ComplaintId, Remedy, Work } from '../complaints/complaint.ts'
+import type { AmountRules, Pin } from '../half-amount.ts'
 import { mm } from '../../units/length.ts'
-import { causeSaid, readAnswers } from './answers.ts'
+import { causeSaid, readAnswers, type ReadAnswers } from './answers.ts'
+import { leftAlone, untold, whatTells } from './asking.ts'
 import { derivedAmount } from './derived.ts'
 import { editAmounts } from './edit-amounts.ts'
-import { cutInOne, workFor } from './for-garment.ts'
+import { cutInOne, underarmHeld, workFor } from './for-garment.ts'
 import { contradicted, stretchedBy, TAPE_AT } from './gates.ts'
 import type { Asked, Facts, Judged, Reported } from './judged.ts'
+import { absurd, halfOf, oddPin, wayOf } from './pins.ts'
 import { howItCame, pastCap, tenth } from './told.ts'
 
 /** @param pins of one side; more than one are averaged */
@@ -71,19 +73,25 @@ export function judge(
       causeId(id, made.number),
     ])
 
+  const left = leftAlone(c, read)
+  if (left) return nothing(`${id}: ${left}`)
+  const odd = oddPin(id, pins, rules)
+  if (odd?.small) return nothing(odd.why)
+  if (odd) return ask([{ complaint: id, what: odd.why }])
+
   const against = contradicted(id, facts.reaches)
   if (against && !facts.retaped?.includes(TAPE_AT[against.level]))
     return ask([{ complaint: id, what: against.why, tape: [TAPE_AT[against.level]] }])
 
-  const untold = read.openTests.filter((n) => !cannotTell.includes(n))
-  const settled = settledCause(c, read.yes, open, Object.keys(answers).length > 0)
+  const tests = untold(c, open, read.openTests, cannotTell)
+  const settled = settledCause(c, read, open)
   // With nothing left to try the likeliest is taken, and said to be no more than that.
   const likeliest =
-    settled === undefined && read.yes.length === 0 && cannotTell.length > 0 && untold.length === 0
-      ? c.causes.find(({ number }) => open.includes(number))
+    settled === undefined && read.yes.length === 0 && tests.length === 0
+      ? likeliestOf(c, open, cannotTell)
       : undefined
   const cause = settled ?? likeliest
-  if (!cause) return ask(whatTells(c, read.yes, untold))
+  if (!cause) return ask(whatTells(c, read.yes, open, tests))
   const { chain, remedy, leads } = followed(id, cause)
   const to = complaintOf(leads)
   const causes = chain.map(({ of, number }) => causeId(of, number))
@@ -106,12 +114,14 @@ export function judge(
   const pin = pins[0]
   if (pin && remedy.never?.places.includes(pin.where))
     return ask([{ complaint: id, what: remedy.never.why }], along)
-  const work = turnedAbout(workFor(workAt(remedy, pin), facts, pin?.where), leads, pins)
-  if (work.edits.length === 0)
-    return nothing(`${id}: this garment has no part for it. ${elsewhere(facts)}`, causes)
+  const own = workFor(workAt(remedy, pin), facts, pin?.where)
   const derived = pin ? undefined : derivedAmount(leads, facts.reaches)
   if (derived?.kind === 'enough') return nothing(`${id}: ${derived.why}`, causes)
-  const raw = pin ? meanOf(pins.map((p) => halfAmount(p, work.readAs))) : derived?.raw
+  const signed = pin ? halfOf(pins, own.readAs) : derived?.raw
+  const work = wayOf(own, leads, signed ?? 0)
+  if (work.edits.length === 0)
+    return nothing(`${id}: this garment has no part for it. ${elsewhere(facts)}`, causes)
+  const raw = signed === undefined ? undefined : Math.abs(signed)
   if (raw === undefined)
     return ask(
       [
@@ -129,6 +139,8 @@ export function judge(
       causes,
     )
   const cap = capFor(leads, id, work, rules)
+  const past = absurd(raw, work, cap)
+  if (past !== undefined) return ask([{ complaint: id, what: past }], { ...along, work })
   const { edits, missing } = editAmounts(work, mm(raw), how, cap, facts.reaches, rules)
   const sided = edits.map((e) => (side ? { ...e, side } : e))
   return {
@@ -153,6 +165,11 @@ export function judge(
       ...(pin?.side === 'one' && CENTRED.every((w) => w !== pin.where)
         ? [`${id}: repeated on the other side; say so if the other side lies as it should.`]
         : []),
+      ...(underarmHeld(remedy, facts)
+        ? [
+            `${id}: the underarm stays where its level was taped; the armhole changes by as much, look at it on the next muslin.`,
+          ]
+        : []),
       ...(cutInOne(facts) && leads !== id && leads.startsWith('SH')
         ? [`${id}: on a sleeve cut in one the overarm swings about the side neck.`]
         : []),
@@ -171,63 +188,37 @@ function elsewhere({ garment }: Facts): string {
 
 const CENTRED = ['cf', 'cb', 'centre', 'allRound'] as const
 
-const meanOf = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0) / list.length
-
-/** Where the way is open a reading under nought goes the other way: up for down, in for out. */
-const EITHER_WAY: readonly ComplaintId[] = ['B5', 'B6', 'SH6', 'L4', 'L9', 'D5', 'W6', 'W7']
-const BACK: Readonly<Record<Way, Way>> = {
-  out: 'in',
-  in: 'out',
-  up: 'down',
-  down: 'up',
-  forward: 'back',
-  back: 'forward',
-  wider: 'narrower',
-  narrower: 'wider',
-}
-function turnedAbout(work: Work, leads: ComplaintId, pins: readonly Pin[]): Work {
-  if (!EITHER_WAY.includes(leads) || !((pins[0]?.value ?? 0) < 0)) return work
-  return { ...work, edits: work.edits.map((e) => ({ ...e, way: BACK[e.way] })) }
-}
-
 /** The most of one round: what she set for it, else that of the work. */
 const capFor = (leads: ComplaintId, id: ComplaintId, work: Work, rules: AmountRules): number =>
   rules.caps[id] ?? rules.caps[leads] ?? work.cap
 
-/** One cause, or several that come to the same; undefined while they cannot be told apart. */
+/**
+ * One cause that an answer speaks for, or several that come to the same; the only one there is;
+ * or the one left when she ruled out all others by name. Tests that all fail settle nothing.
+ */
 function settledCause(
   c: Complaint,
-  yes: readonly number[],
+  { yes, no, denied }: ReadAnswers,
   open: readonly number[],
-  answered: boolean,
 ): Cause | undefined {
-  const of = (numbers: readonly number[]): Cause[] =>
-    c.causes.filter(({ number }) => numbers.includes(number))
-  const alike = (list: readonly Cause[]): Cause | undefined => {
-    const [first, ...rest] = list
-    const same = rest.every((x) => JSON.stringify(x.remedy) === JSON.stringify(first?.remedy))
-    return same ? first : undefined
-  }
-  if (yes.length > 0) return alike(of(yes))
-  if (c.causes.length === 1 && open.length === 1) return c.causes[0]
-  return answered && open.length > 0 ? alike(of(open)) : undefined
+  const byName = denied.length > 0 && no.every((n) => denied.includes(n))
+  const only = c.causes.length === 1 || byName ? open : []
+  const numbers = yes.length > 0 ? yes : only
+  const [first, ...rest] = c.causes.filter(({ number }) => numbers.includes(number))
+  const same = rest.every((x) => JSON.stringify(x.remedy) === JSON.stringify(first?.remedy))
+  return same ? first : undefined
 }
 
-function whatTells(
+/** Of the causes that she could not tell by a test, the first in the ranking of the trade. */
+const likeliestOf = (
   c: Complaint,
-  yes: readonly number[],
-  openTests: readonly number[],
-): readonly Asked[] {
-  if (yes.length > 1)
-    return [
-      {
-        complaint: c.id,
-        what: `${yes.map((n) => causeSaid(c.id, n)).join(' and ')} are different work. Which pin makes it vanish, with no new fold?`,
-      },
-    ]
-  const list = c.tests.filter(({ number }) => openTests.includes(number))
-  const asks = list.length > 0 ? list : c.tests
-  return asks.map(({ number, ask }) => ({ complaint: c.id, what: `Test ${number}: ${ask}` }))
+  open: readonly number[],
+  cannotTell: readonly number[],
+): Cause | undefined => {
+  const doubted = c.tests
+    .filter(({ number }) => cannotTell.includes(number))
+    .flatMap(({ yes }) => yes)
+  return c.causes.find(({ number }) => open.includes(number) && doubted.includes(number))
 }
 
 interface Link {

@@ -24,6 +24,8 @@ export interface Asked {
   readonly complaint: ComplaintId
   /** A test to make, an amount to read, a place to pin, or a tape. */
   readonly what: string
+  /** The number of the test, where it is one. */
+  readonly test?: number
   readonly tape?: readonly MeasurementId[]
 }
 

@@ -12,14 +12,14 @@ import { distance } from '../../geometry/point.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import type { ComplaintId, Way } from '../complaints/complaint.ts'
 import type { Because } from '../correction.ts'
-import { STANDARD_RULES, type AmountRules, type How, type Pin } from '../half-amount.ts'
+import { isPinned, STANDARD_RULES, type AmountRules, type How, type Pin } from '../half-amount.ts'
 import { PINNED_AT, PINNED_ON_BACK } from '../landmarks.ts'
 import type { Operation, WedgeLevel } from '../ops/operation.ts'
 import type { HowRead } from '../pinned.ts'
 import type { NewCorrection } from '../propose.ts'
 import { capEaseFor } from './cap-height.ts'
 import type { Decision } from './decide.ts'
-import type { EditAmount } from './edit-amounts.ts'
+import { readFor, type EditAmount } from './edit-amounts.ts'
 import type { Judged } from './judged.ts'
 
 export interface NotDrawn {
@@ -94,8 +94,9 @@ const HOW: Readonly<Record<How, HowRead>> = {
 }
 function becauseOf(j: Judged, round: number, rules: AmountRules): Because {
   const pin: Pin | undefined = j.pin
-  const how = HOW[pin?.how ?? 'level']
-  const taken = j.work?.moves === 'in' && how !== 'levelError' && how !== 'slitOpen'
+  const read = pin?.how ?? 'level'
+  const how = HOW[read]
+  const taken = j.work?.moves === 'in' && isPinned(readFor(j.work, read))
   return {
     complaint: j.id,
     cause: j.causes[j.causes.length - 1] ?? j.id,
@@ -163,7 +164,8 @@ function restOf(j: Judged, e: EditAmount, draft: Draft): Act {
   if (e.point === 'sideNeck' && e.target === 'front.neck' && j.edits[0]?.point !== 'sideNeck')
     return actOf(j, e, draft)
   if (e.op === 'MOVE' && e.target === 'front.waistDart') return actOf(j, e, draft)
-  if (e.op === 'UNDERARM' && j.edits[0]?.op === 'ANGLE') return { told: true }
+  if (e.target === 'front.side' && e.op === 'UNDERARM' && j.edits[0]?.op === 'ANGLE')
+    return actOf(j, e, draft)
   return { told: true }
 }
 
@@ -221,7 +223,7 @@ function actOf(j: Judged, e: EditAmount, draft: Draft): Act {
         ? { choice: 'frontShare', by: piece === 'front' ? by : -by }
         : operation({ op: 'SWAP', by: mm(piece === 'front' ? -by : by) })
     case 'MOVE':
-      return moveAct(e, piece, part, by, draft)
+      return moveAct(j, e, piece, part, by, draft)
     case 'GROUP':
       return hasDart(draft, piece, part)
         ? operation({ op: 'GROUP', piece, dart: part as AnyDart, out: mm(0), down: mm(by) })
@@ -289,6 +291,7 @@ function edgeAct(
 }
 
 function moveAct(
+  j: Judged,
   e: EditAmount,
   piece: 'front' | 'back',
   part: string,
@@ -301,7 +304,13 @@ function moveAct(
   })
   switch (e.point) {
     case 'shoulderTip':
-      return move({ piece: 'both', point: 'shoulderTip', out: mm(0), down: mm(by), carries: true })
+      return move({
+        piece: 'both',
+        point: 'shoulderTip',
+        out: mm(0),
+        down: mm(by),
+        ...(j.edits.some(({ point }) => point === 'underarm') ? { carries: true } : {}),
+      })
     case 'sideNeck':
       if (part === 'shoulder' || part === 'overarm')
         return move({ piece, point: 'sideNeck', out: mm(0), down: mm(by) })

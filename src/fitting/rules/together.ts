@@ -197,6 +197,46 @@ const KIND_WORDS: Readonly<Record<Kind, string>> = {
   girth: 'girth or sleeve',
 }
 
+/**
+ * One talk at a time: a test is not asked for while another complaint comes first, explains this
+ * one, or takes the only change of its kind. Numbers in doubt are still told.
+ */
+export function askedInTurn(list: readonly Judged[]): Judged[] {
+  const tested = (j: Judged): boolean => j.status === 'ask' && j.asks.some((a) => a.test)
+  return list.reduce<Judged[]>(
+    (out, j) => {
+      const first = tested(j) ? firstBefore(j, out) : undefined
+      if (!first) return out
+      const said = `${j.id} is asked about when ${first} is settled.`
+      return out.map((x) => (x === j ? { ...j, asks: [], reasons: [said] } : x))
+    },
+    [...list],
+  )
+
+  function firstBefore(j: Judged, now: readonly Judged[]): ComplaintId | undefined {
+    const others = now.filter((o) => o.id !== j.id)
+    const standing = others.filter((o) => o.status === 'change' || tested(o))
+    const pair = FIRST.find(
+      ({ of, before }) => before.includes(j.id) && standing.some((o) => of.includes(o.id)),
+    )
+    const before = pair?.of.find((id) => standing.some((o) => o.id === id))
+    const explains = standing.find((o) => leadsTo(j.id, o.id) && !leadsTo(o.id, j.id))
+    const same = others.find(
+      (o) => o.status === 'change' && o.kind === j.kind && !areOne(o.id, j.id),
+    )
+    return before ?? explains?.id ?? same?.id
+  }
+}
+/** Is one of its causes another complaint, straight or by way of a third? */
+function leadsTo(from: ComplaintId, to: ComplaintId, seen: readonly ComplaintId[] = []): boolean {
+  return complaintOf(from).causes.some(
+    ({ remedy }) =>
+      remedy.kind === 'see' &&
+      !seen.includes(remedy.complaint) &&
+      (remedy.complaint === to || leadsTo(remedy.complaint, to, [...seen, from])),
+  )
+}
+
 const working = (list: readonly Judged[], id: ComplaintId): Judged | undefined =>
   list.find((j) => j.id === id && j.status === 'change')
 

@@ -1,7 +1,8 @@
 /** How an amount came about, in sentences, and what of it waits for the next muslin. */
 import type { ComplaintId, Work } from '../complaints/complaint.ts'
-import { clothOf, type AmountRules, type Pin } from '../half-amount.ts'
+import { clothOf, isPinned, type AmountRules, type Pin } from '../half-amount.ts'
 import type { Mm } from '../../units/length.ts'
+import { readFor } from './edit-amounts.ts'
 import type { HeldBack, Judged } from './judged.ts'
 
 export const tenth = (x: number): number => Math.round(x * 10) / 10
@@ -35,7 +36,7 @@ export function howItCame(
   const cloth =
     pins.length > 1 ? 'the mean of both sides' : `${tenth(Math.abs(clothOf(pin)))} mm of cloth`
   const share =
-    work.moves === 'in' && (pin.how === 'fold' || pin.how === 'pinch' || pin.how === 'newLine')
+    work.moves === 'in' && isPinned(readFor(work, pin.how))
       ? ` ${Math.round(rules.takeInShare * 100)} in a hundred of a pinned take-in:`
       : ''
   const most = `${tenth(cap)}${work.capUnit === 'deg' ? '°' : ' mm'}`

@@ -1,0 +1,58 @@
+/** What is asked while the cause of a complaint is open, and when answers leave the draft alone. */
+import { complaintOf } from '../complaints/catalogue.ts'
+import type { Complaint, Test } from '../complaints/complaint.ts'
+import { causeSaid, type ReadAnswers } from './answers.ts'
+import type { Asked } from './judged.ts'
+
+/** Tests not made yet that still could tell something. */
+export const untold = (
+  c: Complaint,
+  open: readonly number[],
+  openTests: readonly number[],
+  cannotTell: readonly number[],
+): readonly Test[] =>
+  c.tests.filter(
+    ({ number, yes, leaves }) =>
+      openTests.includes(number) &&
+      !cannotTell.includes(number) &&
+      (leaves !== undefined || yes.some((n) => open.includes(n))),
+  )
+
+/** An answer that says the draft is right; a cause that was named speaks louder. */
+export function leftAlone(c: Complaint, { yes, tested }: ReadAnswers): string | undefined {
+  if (yes.length > 0) return undefined
+  return c.tests.find(({ number, leaves }) => leaves && tested[number] === leaves.on)?.leaves?.why
+}
+
+export function whatTells(
+  c: Complaint,
+  yes: readonly number[],
+  open: readonly number[],
+  tests: readonly Test[],
+): readonly Asked[] {
+  if (yes.length > 1)
+    return [
+      {
+        complaint: c.id,
+        what: `${yes.map((n) => causeSaid(c.id, n)).join(' and ')} are different work. Which pin makes it vanish, with no new fold?`,
+      },
+    ]
+  if (tests.length === 0) return [{ complaint: c.id, what: noneSaid(c, open) }]
+  return tests.map(({ number, ask }) => ({
+    complaint: c.id,
+    what: `Test ${number}: ${ask}`,
+    test: number,
+  }))
+}
+
+/** No test spoke for a cause: none is taken because it is the last. */
+function noneSaid(c: Complaint, open: readonly number[]): string {
+  const untested = c.causes.filter(
+    ({ number }) => open.includes(number) && !c.tests.some(({ yes }) => yes.includes(number)),
+  )
+  const look = untested.flatMap(({ name, remedy }) =>
+    remedy.kind === 'see' ? [`${name} (${complaintOf(remedy.complaint).name})`] : [name],
+  )
+  const besides = look.length > 0 ? ` Look besides for: ${look.join('; ')}.` : ''
+  return `Every test was answered no, so none of its causes is shown. Press the muslin, put it on again with the arms down, and pin and measure it once more; until then the draft stays.${besides}`
+}
