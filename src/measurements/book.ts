@@ -21,6 +21,8 @@ export interface TapeReading {
 export interface Proposal {
   readonly estimate: Estimate
   readonly on: string
+  /** Asked which is right, she said on this day: the tape. A newer proposal may ask again. */
+  readonly tapeStandsOn?: string
 }
 export interface Entry {
   readonly proposal?: Proposal
@@ -119,6 +121,31 @@ export function nearestMean(entry: Entry | undefined, id: MeasurementId): Mm | u
 export function spread(entry: Entry | undefined, id: MeasurementId): Mm | undefined {
   const values = keptReadings(entry, id).map(({ reading }) => reading.value)
   return values.length < 2 ? undefined : mm(nearestGap(values))
+}
+
+/**
+ * The photo's number where the tape lies further from it than twice its ±, and she has not said
+ * which is right. Either may be wrong, so this asks and stops nothing.
+ * Twice the half width of 90 %: by chance alone once in a thousand (normal distribution).
+ */
+export function photoDiffers(entry: Entry | undefined, id: MeasurementId): Estimate | undefined {
+  const taped = nearestMean(entry, id)
+  const proposal = entry?.proposal
+  if (taped === undefined || !proposal || proposal.tapeStandsOn !== undefined) return undefined
+  const { value, pm90 } = proposal.estimate
+  return Math.abs(taped - value) > 2 * pm90 + SLACK ? proposal.estimate : undefined
+}
+
+/** She said that the tape is right; the proposal stays in the book, and asks no more. */
+export function tapeStands(book: Book, id: MeasurementId, on: string): Book {
+  const entry = entryOf(book, id)
+  if (!entry.proposal) throw new Error(`tapeStands: no photo says anything of ${id}`)
+  return { ...book, [id]: { ...entry, proposal: { ...entry.proposal, tapeStandsOn: isoDate(on) } } }
+}
+
+/** Neither is trusted: every reading is withdrawn, and it is taped anew. */
+export function tapeAnew(book: Book, id: MeasurementId): Book {
+  return keptReadings(book[id], id).reduce((b, { index }) => withdrawTape(b, id, index), book)
 }
 
 /** What is still to be done before a draft may use this measurement. */

@@ -61,7 +61,13 @@ function parseProposal(stored: unknown): Proposal | undefined {
   const { value, pm90, basis } = stored.estimate
   if (!isReadingValue(value) || typeof pm90 !== 'number' || !(pm90 >= 0)) return undefined
   if (!Number.isFinite(pm90) || typeof basis !== 'string') return undefined
-  return { estimate: { value: mm(value), pm90: mm(pm90), basis }, on: stored.on }
+  const { tapeStandsOn } = stored
+  if (tapeStandsOn !== undefined && !isDate(tapeStandsOn)) return undefined
+  return {
+    estimate: { value: mm(value), pm90: mm(pm90), basis },
+    on: stored.on,
+    ...(tapeStandsOn !== undefined && { tapeStandsOn }),
+  }
 }
 
 export const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>

@@ -13,7 +13,17 @@ import type { Draft, GarmentId } from '../draft/draft.ts'
 import { draft, GARMENTS, standardFor } from '../draft/garments.ts'
 import type { Corrected } from '../fitting/apply.ts'
 import type { NewCorrection } from '../fitting/propose.ts'
-import { addTape, emptyBook, proposeAll, withdrawTape, type Book } from '../measurements/book.ts'
+import {
+  addTape,
+  emptyBook,
+  keptReadings,
+  propose,
+  proposeAll,
+  tapeAnew,
+  tapeStands,
+  withdrawTape,
+  type Book,
+} from '../measurements/book.ts'
 import type { MeasurementId } from '../measurements/catalogue.ts'
 import { confirm, knows, preview, type Missing } from '../measurements/confirmed.ts'
 import type { EstimateOutcomes } from '../measurements/estimate.ts'
@@ -60,6 +70,8 @@ import {
   readingCorrected,
   readingTyped,
   readingWithdrawn,
+  saidTapeStands,
+  tapedAnew,
 } from './undo/act-words.ts'
 import { Undoing, type Act } from './undo/undoing.svelte.ts'
 
@@ -187,6 +199,29 @@ export class Session {
   }
   propose = (outcomes: EstimateOutcomes): Promise<boolean> =>
     this.#inTurn(() => this.#editBook((book) => proposeAll(book, outcomes, this.today())))
+
+  /** Asked which is right, tape or photo: the tape. */
+  tapeStands = (id: MeasurementId): Promise<boolean> => {
+    const asked = this.book[id]?.proposal
+    if (!asked) return Promise.resolve(false)
+    return this.#act({
+      what: saidTapeStands(id),
+      again: () => this.#editBook((book) => tapeStands(book, id, this.today())),
+      back: () => this.#editBook((book) => propose(book, id, asked.estimate, asked.on)),
+    })
+  }
+  /** Neither: all readings are withdrawn, and it is taped anew. */
+  tapeAnew = (id: MeasurementId): Promise<boolean> => {
+    const values = keptReadings(this.book[id], id).map(({ reading }) => reading.value)
+    return this.#act({
+      what: tapedAnew(id),
+      again: () => this.#editBook((book) => tapeAnew(book, id)),
+      back: () =>
+        this.#editBook((book) =>
+          values.reduce((b, value) => addTape(b, id, value, this.today()), book),
+        ),
+    })
+  }
 
   #reading(id: MeasurementId, index: number) {
     const reading = this.book[id]?.tape[index]

@@ -45,6 +45,8 @@ function strokes(pdf: Buffer): number[] {
   return lengths
 }
 
+const napeToWaist = (page: Page) => page.getByRole('row', { name: /^Nape to waist/ }).first()
+
 async function shownLength(page: Page, row: RegExp): Promise<readonly [number, number]> {
   const cells = await page.getByRole('row', { name: row }).first().getByRole('cell').allInnerTexts()
   return [Number(cells[0]), Number(cells[1])]
@@ -91,11 +93,24 @@ test('photos → tape → draft → muslin → pinned gape → correction → co
     await page.getByRole('button', { name: 'Read the photos' }).click()
     await expect(page.getByText('Photos read.')).toBeVisible({ timeout: 180_000 })
     await page.getByRole('button', { name: 'Accept these points' }).click()
+    await page.getByRole('button', { name: 'Keep the photos on this device' }).click()
+    await expect(napeToWaist(page)).toContainText('±')
+    await expect(napeToWaist(page)).toContainText('not taped')
+  })
+
+  await test.step('a tape far outside ± asks which is right, over the photo; then taped anew', async () => {
+    const field = page.getByLabel('Nape to waist, tape 1', { exact: true }).first()
+    await field.fill('52')
+    await field.press('Enter')
+    await expect(napeToWaist(page)).toContainText('photo differs')
+    await expect(page.getByText(/^Tape and photo differ by/).filter({ visible: true })).toBeVisible()
+    await expect(
+      page.getByRole('img', { name: 'The side photo with the line the length was read along' }),
+    ).toBeVisible()
+    await page.getByRole('button', { name: /^Tape it anew/ }).click()
+    await expect(napeToWaist(page)).toContainText('not taped')
+    await expect(napeToWaist(page)).not.toContainText('photo differs')
     await page.getByRole('button', { name: 'Keep the numbers, let the photos go' }).click()
-    await expect(page.getByRole('row', { name: /^Nape to waist/ }).first()).toContainText('±')
-    await expect(page.getByRole('row', { name: /^Nape to waist/ }).first()).toContainText(
-      'not taped',
-    )
   })
 
   await test.step('a guess draws nothing for cutting', async () => {

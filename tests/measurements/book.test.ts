@@ -6,10 +6,13 @@ import {
   emptyBook,
   keptReadings,
   nearestMean,
+  photoDiffers,
   propose,
   proposeAll,
   spread,
   standing,
+  tapeAnew,
+  tapeStands,
   whyNotAgreed,
   withdrawTape,
   type Book,
@@ -171,5 +174,41 @@ describe('a stored book', () => {
     const parsed = parseBook(stored)
     expect(parsed.ok).toBe(false)
     if (!parsed.ok) expect(parsed.reason).toMatch(/\.$/)
+  })
+})
+
+describe('tape against photo', () => {
+  // The guess is 412 ± 9, so twice its ± is 18. The multiple is common practice, no source.
+  const asked = (book: Book) => photoDiffers(book.napeToWaist, 'napeToWaist')
+  const withGuess = (...values: number[]) => propose(taped(...values), 'napeToWaist', guess, ON)
+
+  it.each([
+    [[], false],
+    [[430], false],
+    [[394], false],
+    [[431], true],
+    [[393, 392], true],
+    [[431, 420], false],
+  ] as const)('%j asks: %s', (values, asks) => {
+    expect(asked(withGuess(...values)) !== undefined).toBe(asks)
+  })
+
+  it('asks without a guess never, stops nothing, and no more once she has said', () => {
+    expect(asked(taped(500, 500))).toBeUndefined()
+    const differing = withGuess(440, 440)
+    expect(agreed(differing)).toBe(440)
+    const said = tapeStands(differing, 'napeToWaist', '2026-11-28')
+    expect(asked(said)).toBeUndefined()
+    expect(asked(addTape(said, 'napeToWaist', mm(470), ON))).toBeUndefined()
+    expect(asked(propose(said, 'napeToWaist', guess, '2026-11-29'))).toEqual(guess)
+    const stored = parseBook(JSON.parse(JSON.stringify(said)))
+    expect(stored).toEqual({ ok: true, value: said })
+  })
+
+  it('taped anew: nothing counts, everything stays', () => {
+    const anew = tapeAnew(withGuess(440, 441), 'napeToWaist')
+    expect(standingOf(anew)).toBe('untaped')
+    expect(anew.napeToWaist?.tape.map((r) => r.withdrawn)).toEqual([true, true])
+    expect(anew.napeToWaist?.proposal?.estimate).toEqual(guess)
   })
 })

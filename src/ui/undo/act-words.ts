@@ -24,6 +24,15 @@ export const readingCorrected =
   (units) =>
     `${measure(id).label}, ${formatLength(was, units)} made ${formatLength(value, units)}`
 
+export const saidTapeStands =
+  (id: MeasurementId): What =>
+  () =>
+    `${measure(id).label}, the tape is right`
+export const tapedAnew =
+  (id: MeasurementId): What =>
+  () =>
+    `${measure(id).label}, all readings withdrawn`
+
 export const changeMade =
   ({ complaint }: Because): What =>
   () =>
