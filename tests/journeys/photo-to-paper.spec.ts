@@ -45,7 +45,7 @@ function strokes(pdf: Buffer): number[] {
   return lengths
 }
 
-const napeToWaist = (page: Page) => page.getByRole('row', { name: /^Nape to waist/ }).first()
+const napeToWaist = (page: Page) => page.getByRole('row', { name: /^Nape to waist moves/ })
 
 async function shownLength(page: Page, row: RegExp): Promise<readonly [number, number]> {
   const cells = await page.getByRole('row', { name: row }).first().getByRole('cell').allInnerTexts()
