@@ -103,7 +103,9 @@ test('photos → tape → draft → muslin → pinned gape → correction → co
     await field.fill('52')
     await field.press('Enter')
     await expect(napeToWaist(page)).toContainText('photo differs')
-    await expect(page.getByText(/^Tape and photo differ by/).filter({ visible: true })).toBeVisible()
+    await expect(
+      page.getByText(/^Tape and photo differ by/).filter({ visible: true }),
+    ).toBeVisible()
     await expect(
       page.getByRole('img', { name: 'The side photo with the line the length was read along' }),
     ).toBeVisible()
