@@ -11,13 +11,14 @@ export interface Box {
 
 export function boxOfPoints(points: readonly Point[]): Box {
   if (points.length === 0) throw new Error('box: no points')
-  const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)]
-  return {
-    left: Math.min(...xs),
-    top: Math.min(...ys),
-    right: Math.max(...xs),
-    bottom: Math.max(...ys),
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity]
+  for (const { x, y } of points) {
+    if (x < left) left = x
+    if (x > right) right = x
+    if (y < top) top = y
+    if (y > bottom) bottom = y
   }
+  return { left, top, right, bottom }
 }
 export const boxOf = (paths: readonly Path[]): Box => boxOfPoints(paths.flatMap((p) => flatten(p)))
 export const grown = (b: Box, by: number): Box => ({
@@ -28,3 +29,6 @@ export const grown = (b: Box, by: number): Box => ({
 })
 export const boxWidth = (b: Box): number => b.right - b.left
 export const boxHeight = (b: Box): number => b.bottom - b.top
+/** Do two boxes have a point in common? */
+export const boxesMeet = (a: Box, b: Box): boolean =>
+  a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom

@@ -4,8 +4,19 @@
  * straight, then Newton on the pair of parameters.
  */
 import { cubicZeros } from './cubic-zeros.ts'
-import { cross, dot, subtract, type Point } from './point.ts'
-import { at, derivative, part, type Arc, type Cubic, type Line, type Segment } from './segment.ts'
+import { boxesMeet, boxOfPoints, grown, type Box } from './box.ts'
+import { cross, distance, dot, subtract, type Point } from './point.ts'
+import {
+  at,
+  derivative,
+  endOf,
+  part,
+  startOf,
+  type Arc,
+  type Cubic,
+  type Line,
+  type Segment,
+} from './segment.ts'
 import type { Path, Place } from './path.ts'
 
 export interface Crossing {
@@ -25,7 +36,7 @@ export function intersect(a: Segment, b: Segment): Crossing[] {
   if (a.kind === 'arc' && b.kind === 'line') return turnedAbout(lineArc(b, a))
   if (a.kind === 'cubic' && b.kind === 'line') return cubicLine(a, b)
   if (a.kind === 'line' && b.kind === 'cubic') return turnedAbout(cubicLine(b, a))
-  return unique(byHalving(a, b, 0, 1, 0, 1, 0))
+  return unique(byHalving(stretch(a, 0, 1), stretch(b, 0, 1), 0, []))
 }
 
 const turnedAbout = (list: readonly Crossing[]): Crossing[] =>
@@ -55,18 +66,23 @@ function lineArc(l: Line, c: Arc): Crossing[] {
 }
 
 function cubicLine(c: Cubic, l: Line): Crossing[] {
-  const along = subtract(l.to, l.from)
-  const long = Math.hypot(along.x, along.y)
+  const long = distance(l.from, l.to)
   if (long === 0) return []
-  const [w, h] = [along.x / long, along.y / long]
-  const over = (p: Point): number => w * (p.y - l.from.y) - h * (p.x - l.from.x)
-  return unique(
-    cubicZeros(over(c.from), over(c.c1), over(c.c2), over(c.to)).flatMap((t) => {
-      const p = at(c, t)
-      const u = (w * (p.x - l.from.x) + h * (p.y - l.from.y)) / long
-      return within(u) ? [{ t, u: clip(u), at: p }] : []
-    }),
-  )
+  const w = (l.to.x - l.from.x) / long
+  const h = (l.to.y - l.from.y) / long
+  const off = l.from.x * h - l.from.y * w
+  const found: Crossing[] = []
+  for (const t of cubicZeros(
+    w * c.from.y - h * c.from.x + off,
+    w * c.c1.y - h * c.c1.x + off,
+    w * c.c2.y - h * c.c2.x + off,
+    w * c.to.y - h * c.to.x + off,
+  )) {
+    const p = at(c, t)
+    const u = (w * (p.x - l.from.x) + h * (p.y - l.from.y)) / long
+    if (within(u)) found.push({ t, u: clip(u), at: p })
+  }
+  return found
 }
 
 /** The arc's own parameter for a compass direction, if the arc reaches it. */
@@ -77,42 +93,55 @@ function turnTo(c: Arc, angle: number): number | undefined {
 }
 
 /** A box that surely holds the segment: control points of a cubic, bulge of an arc. */
-function hull(s: Segment): { l: number; r: number; t: number; b: number } {
-  const bulge =
-    s.kind === 'arc' ? s.radius * (1 - Math.cos(Math.min(Math.PI, Math.abs(s.sweep) / 2))) : 0
-  const points = s.kind === 'cubic' ? [s.from, s.c1, s.c2, s.to] : [at(s, 0), at(s, 1)]
-  const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)]
-  return {
-    l: Math.min(...xs) - bulge,
-    r: Math.max(...xs) + bulge,
-    t: Math.min(...ys) - bulge,
-    b: Math.max(...ys) + bulge,
+function hull(s: Segment): Box {
+  switch (s.kind) {
+    case 'cubic':
+      return {
+        left: Math.min(s.from.x, s.c1.x, s.c2.x, s.to.x),
+        right: Math.max(s.from.x, s.c1.x, s.c2.x, s.to.x),
+        top: Math.min(s.from.y, s.c1.y, s.c2.y, s.to.y),
+        bottom: Math.max(s.from.y, s.c1.y, s.c2.y, s.to.y),
+      }
+    case 'line':
+    case 'arc': {
+      const bulge =
+        s.kind === 'arc' ? s.radius * (1 - Math.cos(Math.min(Math.PI, Math.abs(s.sweep) / 2))) : 0
+      return grown(boxOfPoints([startOf(s), endOf(s)]), bulge)
+    }
   }
 }
 
-function byHalving(
-  a: Segment,
-  b: Segment,
-  t0: number,
-  t1: number,
-  u0: number,
-  u1: number,
-  depth: number,
-): Crossing[] {
-  const [ha, hb] = [hull(part(a, t0, t1)), hull(part(b, u0, u1))]
-  if (ha.l > hb.r || hb.l > ha.r || ha.t > hb.b || hb.t > ha.b) return []
-  if (depth >= 12) {
-    const found = newton(a, b, (t0 + t1) / 2, (u0 + u1) / 2)
-    return found ? [found] : []
-  }
-  const [tm, um] = [(t0 + t1) / 2, (u0 + u1) / 2]
-  return [
-    ...byHalving(a, b, t0, tm, u0, um, depth + 1),
-    ...byHalving(a, b, t0, tm, um, u1, depth + 1),
-    ...byHalving(a, b, tm, t1, u0, um, depth + 1),
-    ...byHalving(a, b, tm, t1, um, u1, depth + 1),
-  ]
+/** A part of a segment with the box that holds it. */
+interface Stretch {
+  readonly s: Segment
+  readonly from: number
+  readonly to: number
+  readonly box: Box
 }
+const stretch = (s: Segment, from: number, to: number): Stretch => ({
+  s,
+  from,
+  to,
+  box: hull(from === 0 && to === 1 ? s : part(s, from, to)),
+})
+const halves = ({ s, from, to }: Stretch): readonly [Stretch, Stretch] => {
+  const middle = (from + to) / 2
+  return [stretch(s, from, middle), stretch(s, middle, to)]
+}
+
+function byHalving(a: Stretch, b: Stretch, depth: number, found: Crossing[]): Crossing[] {
+  if (!boxesMeet(a.box, b.box)) return found
+  if (depth >= DEEPEST) {
+    const hit = newton(a.s, b.s, (a.from + a.to) / 2, (b.from + b.to) / 2)
+    if (hit) found.push(hit)
+    return found
+  }
+  const [bs, next] = [halves(b), depth + 1]
+  for (const half of halves(a)) for (const other of bs) byHalving(half, other, next, found)
+  return found
+}
+/** So small a part of a drawn curve is straight. */
+const DEEPEST = 12
 
 function newton(a: Segment, b: Segment, t: number, u: number): Crossing | undefined {
   for (let i = 0; i < 12; i++) {

@@ -21,14 +21,17 @@ const BENT = { times: 1.6, depth: 6 }
 /** Speed of travel at t, mm for each unit of t; written out, because no other sum is done as often. */
 function speed({ from, c1, c2, to }: Cubic, t: number): number {
   const u = 1 - t
-  const [a, b, c] = [3 * u * u, 6 * u * t, 3 * t * t]
+  const a = 3 * u * u
+  const b = 6 * u * t
+  const c = 3 * t * t
   const dx = a * (c1.x - from.x) + b * (c2.x - c1.x) + c * (to.x - c2.x)
   const dy = a * (c1.y - from.y) + b * (c2.y - c1.y) + c * (to.y - c2.y)
   return Math.sqrt(dx * dx + dy * dy)
 }
 
 function quadrature(s: Cubic, t0: number, t1: number): number {
-  const [half, middle] = [(t1 - t0) / 2, (t1 + t0) / 2]
+  const half = (t1 - t0) / 2
+  const middle = (t1 + t0) / 2
   let sum = WEIGHTS[0]! * speed(s, middle)
   for (let i = 1; i <= 2; i++) {
     const off = half * NODES[i]!
@@ -46,7 +49,8 @@ function halving(
   trust: number,
 ): number {
   const middle = (t0 + t1) / 2
-  const [a, b] = [quadrature(s, t0, middle), quadrature(s, middle, t1)]
+  const a = quadrature(s, t0, middle)
+  const b = quadrature(s, middle, t1)
   if ((depth >= trust && Math.abs(a + b - whole) < LENGTH_ERROR / 16) || depth >= DEEPEST)
     return a + b
   return halving(s, t0, middle, a, depth + 1, trust) + halving(s, middle, t1, b, depth + 1, trust)

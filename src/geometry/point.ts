@@ -15,8 +15,13 @@ export const scale = (a: Point, k: number): Point => ({ x: a.x * k, y: a.y * k }
 export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y
 /** Positive when b lies clockwise of a as seen on the page (y is down). */
 export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x
-export const norm = (a: Point): number => Math.hypot(a.x, a.y)
-export const distance = (a: Point, b: Point): number => Math.hypot(b.x - a.x, b.y - a.y)
+// On paper nothing overflows, and a plain root takes a fraction of the time of Math.hypot.
+export const norm = (a: Point): number => Math.sqrt(a.x * a.x + a.y * a.y)
+export function distance(a: Point, b: Point): number {
+  const dx = b.x - a.x
+  const dy = b.y - a.y
+  return Math.sqrt(dx * dx + dy * dy)
+}
 export const between = (a: Point, b: Point, t: number): Point => ({
   x: a.x + (b.x - a.x) * t,
   y: a.y + (b.y - a.y) * t,
@@ -31,8 +36,10 @@ export function unit(a: Point): Point {
 
 /** Rotates `p` about `pivot`; positive radians turn clockwise on the page because y is down. */
 export function rotate(p: Point, pivot: Point, radians: number): Point {
-  const [c, s] = [Math.cos(radians), Math.sin(radians)]
-  const [dx, dy] = [p.x - pivot.x, p.y - pivot.y]
+  const c = Math.cos(radians)
+  const s = Math.sin(radians)
+  const dx = p.x - pivot.x
+  const dy = p.y - pivot.y
   return { x: pivot.x + c * dx - s * dy, y: pivot.y + s * dx + c * dy }
 }
 

@@ -30,34 +30,58 @@ function nearestT(s: Segment, p: Point): number {
 }
 const clip = (t: number): number => Math.min(1, Math.max(0, t))
 
-/** Sampled first, then golden section between the neighbours of the best sample, then Newton. */
+/** Sampled first; each sample nearer than its neighbours is followed to the foot beside it. */
 function nearestOnCubic(s: Cubic, p: Point): number {
-  const away = (t: number): number => {
-    const q = at(s, t)
-    return (q.x - p.x) ** 2 + (q.y - p.y) ** 2
+  const away = SAMPLED.map((t) => squared(at(s, t), p))
+  let [best, least] = [0, Infinity]
+  for (let i = 0; i <= SAMPLES; i++) {
+    if (away[i]! > (away[i - 1] ?? Infinity) || away[i]! > (away[i + 1] ?? Infinity)) continue
+    const t = footBeside(s, p, i / SAMPLES)
+    const here = squared(at(s, t), p)
+    if (here < least) [best, least] = [t, here]
   }
-  let best = 0
-  for (let i = 0; i <= SAMPLES; i++) if (away(i / SAMPLES) < away(best)) best = i / SAMPLES
-  let [low, high] = [Math.max(0, best - 1 / SAMPLES), Math.min(1, best + 1 / SAMPLES)]
-  const ratio = (Math.sqrt(5) - 1) / 2
-  while (high - low > 1e-10) {
-    const [a, b] = [high - ratio * (high - low), low + ratio * (high - low)]
-    if (away(a) < away(b)) high = b
-    else low = a
+  return best
+}
+const SAMPLED = Array.from({ length: SAMPLES + 1 }, (_, i) => i / SAMPLES)
+
+/**
+ * Beside a sample nearer than its neighbours (q − p)·q′ changes from coming to going: Newton's
+ * steps on it, held between the neighbours.
+ */
+function footBeside(s: Cubic, p: Point, sample: number): number {
+  let [low, high] = [Math.max(0, sample - 1 / SAMPLES), Math.min(1, sample + 1 / SAMPLES)]
+  let t = sample
+  while (high - low > NEAR) {
+    const [gap, d] = [subtract(at(s, t), p), derivative(s, t)]
+    const going = dot(gap, d)
+    if (going < 0) low = t
+    else high = t
+    const next = t - going / (dot(d, d) + dot(gap, second(s, t)))
+    const held = next > low && next < high ? next : (low + high) / 2
+    if (Math.abs(held - t) < NEAR) return held
+    t = held
   }
-  const t = (low + high) / 2
-  // One Newton step on (q − p)·q′ = 0 removes the flat bottom of the squared distance.
-  const [gap, d] = [subtract(at(s, t), p), derivative(s, t)]
-  const speed = dot(d, d)
-  const better = speed > 0 ? Math.min(1, Math.max(0, t - dot(gap, d) / speed)) : t
-  return away(better) <= away(t) ? better : t
+  return t
+}
+/** A t this near is found. */
+const NEAR = 1e-12
+
+const squared = (q: Point, p: Point): number => (q.x - p.x) ** 2 + (q.y - p.y) ** 2
+
+/** Second derivative by t. */
+function second({ from, c1, c2, to }: Cubic, t: number): Point {
+  const [a, b] = [6 * (1 - t), 6 * t]
+  return {
+    x: a * (c2.x - 2 * c1.x + from.x) + b * (to.x - 2 * c2.x + c1.x),
+    y: a * (c2.y - 2 * c1.y + from.y) + b * (to.y - 2 * c2.y + c1.y),
+  }
 }
 
 export function project(path: Path, p: Point): Nearest {
   const all = path.map((s, index) => {
     const t = nearestT(s, p)
     const q = at(s, t)
-    return { place: { index, t }, at: q, distance: Math.hypot(q.x - p.x, q.y - p.y) }
+    return { place: { index, t }, at: q, distance: distance(q, p) }
   })
   return all.reduce((best, n) => (n.distance < best.distance ? n : best))
 }

@@ -7,6 +7,7 @@ import {
   add,
   between,
   distance,
+  norm,
   point,
   rotate,
   scale,
@@ -68,7 +69,10 @@ export function at(s: Segment, t: number): Point {
     }
     case 'cubic': {
       const u = 1 - t
-      const [a, b, c, d] = [u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t]
+      const a = u * u * u
+      const b = 3 * u * u * t
+      const c = 3 * u * t * t
+      const d = t * t * t
       return point(
         a * s.from.x + b * s.c1.x + c * s.c2.x + d * s.to.x,
         a * s.from.y + b * s.c1.y + c * s.c2.y + d * s.to.y,
@@ -89,10 +93,12 @@ export function derivative(s: Segment, t: number): Point {
     }
     case 'cubic': {
       const u = 1 - t
-      const [a, b, c] = [3 * u * u, 6 * u * t, 3 * t * t]
-      return add(
-        add(scale(subtract(s.c1, s.from), a), scale(subtract(s.c2, s.c1), b)),
-        scale(subtract(s.to, s.c2), c),
+      const a = 3 * u * u
+      const b = 6 * u * t
+      const c = 3 * t * t
+      return point(
+        a * (s.c1.x - s.from.x) + b * (s.c2.x - s.c1.x) + c * (s.to.x - s.c2.x),
+        a * (s.c1.y - s.from.y) + b * (s.c2.y - s.c1.y) + c * (s.to.y - s.c2.y),
       )
     }
   }
@@ -101,7 +107,7 @@ export function derivative(s: Segment, t: number): Point {
 /** Unit direction of travel; at a cubic end whose handle has no length the next handle is taken. */
 export function tangent(s: Segment, t: number): Point {
   const d = derivative(s, t)
-  if (Math.hypot(d.x, d.y) > 1e-9) return unit(d)
+  if (norm(d) > 1e-9) return unit(d)
   const step = t < 0.5 ? 1e-4 : -1e-4
   return unit(scale(subtract(at(s, t + step), at(s, t)), Math.sign(step)))
 }

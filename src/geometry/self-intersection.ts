@@ -6,7 +6,6 @@ import type { Point } from './point.ts'
 import { flatten, type Path } from './path.ts'
 import { intersect } from './intersect.ts'
 import { line, type Line } from './segment.ts'
-import { SAME_POINT } from './tolerance.ts'
 
 /** Chords this near the curve: a crossing that matters on paper is far larger. */
 const COARSE = 0.1
@@ -18,7 +17,10 @@ interface Chord {
   readonly bottom: number
 }
 
-/** Places where a closed path meets itself other than at its joins; empty for a sound outline. */
+/**
+ * Places where a closed path meets itself other than at its joins; empty for a sound outline.
+ * Neighbours are straight and share an end: they have nothing else in common.
+ */
 export function selfIntersections(closed: Path): Point[] {
   const points = flatten(closed, COARSE).filter(
     (p, i, all) => i === 0 || p.x !== all[i - 1]!.x || p.y !== all[i - 1]!.y,
@@ -29,10 +31,17 @@ export function selfIntersections(closed: Path): Point[] {
     return { l: line(from, p), i, top: Math.min(from.y, p.y), bottom: Math.max(from.y, p.y) }
   })
   const found: Point[] = []
-  let open: Chord[] = []
+  const open: Chord[] = []
   for (const b of chords.sort((x, y) => x.top - y.top)) {
-    open = open.filter((a) => a.bottom >= b.top)
-    for (const a of open) if (overlapAcross(a.l, b.l)) found.push(...meetings(a, b, last))
+    let kept = 0
+    for (const a of open) {
+      if (a.bottom < b.top) continue
+      open[kept++] = a
+      const apart = Math.abs(a.i - b.i)
+      if (apart > 1 && apart < last && overlapAcross(a.l, b.l))
+        for (const { at } of intersect(a.l, b.l)) found.push(at)
+    }
+    open.length = kept
     open.push(b)
   }
   return found
@@ -41,16 +50,3 @@ export function selfIntersections(closed: Path): Point[] {
 const overlapAcross = (a: Line, b: Line): boolean =>
   Math.max(a.from.x, a.to.x) >= Math.min(b.from.x, b.to.x) &&
   Math.max(b.from.x, b.to.x) >= Math.min(a.from.x, a.to.x)
-
-function meetings(a: Chord, b: Chord, last: number): Point[] {
-  const [first, second] = a.i < b.i ? [a, b] : [b, a]
-  const joint =
-    second.i === first.i + 1
-      ? first.l.to
-      : first.i === 0 && second.i === last
-        ? first.l.from
-        : undefined
-  return intersect(a.l, b.l)
-    .map((c) => c.at)
-    .filter((p) => !joint || Math.hypot(p.x - joint.x, p.y - joint.y) > SAME_POINT * 100)
-}

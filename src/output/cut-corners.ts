@@ -119,7 +119,7 @@ export function blunted(
   ]
   const path = own?.path ?? []
   const tight = (s: Segment | undefined): boolean =>
-    path.length > 1 && s?.kind === 'arc' && s.sweep < 0 && s.radius <= by
+    path.length > 1 && s?.kind === 'arc' && s.sweep < 0 && s.radius <= by + SAME_POINT
   const blunt = {
     start: own !== undefined && before !== undefined && tight(path[0]) && runsOn(before, own),
     end: own !== undefined && after !== undefined && tight(path.at(-1)) && runsOn(own, after),

@@ -12,7 +12,7 @@ import { intersect } from '../../src/geometry/intersect.ts'
 import { pathLength, segmentLength, tAtLength } from '../../src/geometry/length.ts'
 import { offset } from '../../src/geometry/offset.ts'
 import { flatten, placeAt, pointAtLength, splitPath } from '../../src/geometry/path.ts'
-import { distance, point, type Point } from '../../src/geometry/point.ts'
+import { distance, dot, point, subtract, type Point } from '../../src/geometry/point.ts'
 import { project } from '../../src/geometry/project.ts'
 import {
   arc,
@@ -159,6 +159,15 @@ describe('crossings and nearest places', () => {
       }),
       { numRuns: 150 },
     )
+  })
+  test('the way from the nearest place on a cubic stands square on it', () => {
+    const c = cubic(point(0, 0), point(60, 5), point(100, 40), point(100, 110))
+    for (const p of [point(40, 60), point(80, -10), point(104, 70), point(55, 30)]) {
+      const { place, at: foot } = project([c], p)
+      expect(place.t).toBeGreaterThan(0)
+      expect(place.t).toBeLessThan(1)
+      expect(dot(subtract(p, foot), tangent(c, place.t))).toBeCloseTo(0, 8)
+    }
   })
   test('the nearest place on a cubic is no farther than any of a thousand samples', () => {
     fc.assert(
