@@ -6,7 +6,7 @@
  */
 import { flatten } from '../geometry/path.ts'
 import type { Point } from '../geometry/point.ts'
-import { isHalf, type Piece, type PieceId } from '../draft/piece.ts'
+import { isHalf, outline as seamLine, type Piece, type PieceId } from '../draft/piece.ts'
 import { cuttingLine, type Allowances } from '../output/allowance.ts'
 import type { Mm } from '../units/length.ts'
 import { grownOutline, outlineOf, type Outline } from './outline.ts'
@@ -37,6 +37,8 @@ export interface CutPart {
   readonly outline: Outline
   /** The cutting line itself, in chords. */
   readonly exact: Outline
+  /** The seam line in chords: what is sewn, to be drawn inside. */
+  readonly seam: Outline
   /** Undefined where nothing is matched: strips and facings. */
   readonly match?: Match
 }
@@ -63,16 +65,19 @@ export function cutParts(
     const ring = flatten(cut.path, CHORDS).map(lie)
     const exact = outlineOf(ring)
     const grown = grownOutline(thinned(exact, THINNING), THINNING)
+    const seam = outlineOf(flatten(seamLine(piece), CHORDS).map(lie))
     // The fold is no line to stay clear of: the layers go on behind it.
-    const outline = kind === 'onFold' ? grown.map((v, i) => (i % 2 === 1 && v < 0 ? 0 : v)) : grown
+    const folded = (ring: Outline): Outline =>
+      kind === 'onFold' ? ring.map((v, i) => (i % 2 === 1 && v < 0 ? 0 : v)) : ring
     const match = matchOf(piece, lie)
     parts.push({
       id: piece.id,
       words: piece.words,
       kind,
       count: countOf(piece),
-      outline,
-      exact: kind === 'onFold' ? exact.map((v, i) => (i % 2 === 1 && v < 0 ? 0 : v)) : exact,
+      outline: folded(grown),
+      exact: folded(exact),
+      seam: folded(seam),
       ...(match ? { match } : {}),
     })
   }

@@ -177,24 +177,29 @@ function outlineOfPoints(points: readonly [number, number][]): Outline {
 }
 
 function stripPiece(w: Wanted, cloth: Cloth): StripPiece {
-  const ways: readonly { outline: Outline; sign: number }[] = [
-    { outline: w.outline, sign: 1 },
-    ...(w.over ? [{ outline: turnedOver(w.outline), sign: 1 }] : []),
+  const round = turnedOutline(w.outline, 180)
+  const over = turnedOver(w.outline)
+  const ways: readonly Way[] = [
+    { outline: w.outline },
+    ...(w.over ? [{ outline: over, over: true } as const] : []),
     ...(cloth.oneWay
       ? []
       : [
           // End for end: a half on the fold keeps its fold by being turned over as well.
           ...(w.low === 0 && w.high === 0
-            ? [{ outline: turnedOver(turnedOutline(w.outline, 180)), sign: -1 }]
-            : [{ outline: turnedOutline(w.outline, 180), sign: -1 }]),
-          ...(w.over ? [{ outline: turnedOver(turnedOutline(w.outline, 180)), sign: -1 }] : []),
+            ? [{ outline: turnedOver(round), round: true, over: true } as const]
+            : [{ outline: round, round: true } as const]),
+          ...(w.over ? [{ outline: turnedOver(round), round: true, over: true } as const] : []),
         ]),
   ]
-  return { id: w.part.id, poses: ways.map(({ outline, sign }) => pose(w, cloth, outline, sign)) }
+  return { id: w.part.id, poses: ways.map((way) => pose(w, cloth, way)) }
 }
 
-function pose(w: Wanted, cloth: Cloth, outline: Outline, sign: number): Pose {
+type Way = Pick<Pose, 'outline' | 'round' | 'over'>
+
+function pose(w: Wanted, cloth: Cloth, way: Way): Pose {
   const { match } = w.part
+  const sign = way.round ? -1 : 1
   const alongStep = cloth.repeat?.along
   // End for end the piece counts its stripes the other way.
   const along: Lattice | undefined =
@@ -208,7 +213,7 @@ function pose(w: Wanted, cloth: Cloth, outline: Outline, sign: number): Pose {
       ? { first: modulo(-match.across, acrossStep), step: acrossStep }
       : undefined
   return {
-    outline,
+    ...way,
     ...(w.low === undefined ? {} : { low: w.low }),
     ...(w.high === undefined ? {} : { high: w.high }),
     ...(along ? { along } : {}),

@@ -19,6 +19,9 @@ export interface Pose {
   /** Where the origin of `outline` may come to lie along and across the cloth. */
   readonly along?: Lattice
   readonly across?: Lattice
+  /** For telling only: end for end, or the other side up. */
+  readonly round?: true
+  readonly over?: true
 }
 
 export interface StripPiece {

@@ -30,6 +30,11 @@ export type Answer =
       readonly ways: readonly { readonly words: string; readonly layout: ClothLayout }[]
     }
 
+export interface Given {
+  readonly words: string
+  readonly parts: readonly CutPart[]
+}
+
 export interface HaveOptions {
   readonly seed: number
   readonly manners: readonly Manner[]
@@ -37,8 +42,11 @@ export interface HaveOptions {
   readonly tries: number
   /** From the seam line of a new centre-back seam to its cutting line, mm. */
   readonly seam: Mm
-  /** Drafts with something given up, a shorter sleeve or hem: made by the caller, tried here. */
-  readonly others?: readonly { readonly words: string; readonly parts: readonly CutPart[] }[]
+  /**
+   * Drafts with something given up, a shorter sleeve or hem: made by the caller, tried here. Each
+   * list begins with what costs least; of it only the first that fits is told.
+   */
+  readonly others?: readonly (readonly Given[])[]
 }
 
 export function whatIHave(
@@ -50,16 +58,19 @@ export function whatIHave(
   const room = lengthLeft(bought, cloth)
   const layout = shortest(parts, cloth, room, options)
   if (layout && layout.length <= room) return { fits: true, layout, left: room - layout.length }
-  const tried = [
+  const tried: readonly (readonly Given[])[] = [
     ...(['crosswiseFacings', 'otherClothFacings', 'centreBackSeam'] as const).flatMap((way) => {
       const given = givenUp(parts, way, options.seam)
-      return given ? [{ words: WAY_OUT_WORDS[way], parts: given }] : []
+      return given ? [[{ words: WAY_OUT_WORDS[way], parts: given }]] : []
     }),
     ...(options.others ?? []),
   ]
-  const ways = tried.flatMap(({ words, parts: given }) => {
-    const found = shortest(given, cloth, room, options)
-    return found && found.length <= room ? [{ words, layout: found }] : []
+  const ways = tried.flatMap((list) => {
+    for (const { words, parts: given } of list) {
+      const found = shortest(given, cloth, room, options)
+      if (found && found.length <= room) return [{ words, layout: found }]
+    }
+    return []
   })
   return {
     fits: false,
@@ -120,6 +131,7 @@ function crosswise(p: CutPart): CutPart {
     kind: p.kind === 'onFold' ? 'single' : p.kind,
     outline: turned(p.outline),
     exact: turned(p.exact),
+    seam: turned(p.seam),
   }
 }
 
@@ -144,5 +156,7 @@ function seamed(p: CutPart, by: Mm): CutPart {
     count: 2 * p.count,
     outline: wider(p.outline),
     exact: wider(p.exact),
+    // Its centre is a seam now, and is sewn where the fold was.
+    seam: p.seam,
   }
 }

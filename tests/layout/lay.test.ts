@@ -45,6 +45,7 @@ const part = (given: Partial<CutPart>): CutPart => ({
   count: 1,
   outline: HALF,
   exact: HALF,
+  seam: HALF,
   ...given,
 })
 

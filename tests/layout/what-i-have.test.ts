@@ -25,6 +25,7 @@ const part = (
   count,
   outline: rectangle(long, wide),
   exact: rectangle(long, wide),
+  seam: rectangle(long, wide),
   ...(id === 'back' || id === 'front'
     ? { match: { words: 'waist at the side', along: 0, across: 0, lag: 0 } }
     : {}),
@@ -65,7 +66,7 @@ test('a shorter draft is tried too', () => {
   const shorter = [part('back', 'onFold', 1, 650, 250), part('front', 'onFold', 1, 650, 250)]
   const answer = whatIHave(GARMENT, cloth(600), mm(1360), {
     ...OPTIONS,
-    others: [{ words: 'Shorter by 5 cm.', parts: shorter }],
+    others: [[{ words: 'Shorter by 5 cm.', parts: shorter }]],
   })
   // 1360 − 50 = 1310: 1400 does not go, 1300 does.
   if (answer.fits) throw new Error('it cannot fit')
