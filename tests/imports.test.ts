@@ -53,6 +53,10 @@ const ROOMS: Readonly<Record<string, Rule>> = {
   ui: {
     rooms: [...DOMAIN, 'storage'],
     packages: ['svelte', 'svelte-spa-router', '@fontsource-variable', 'dejavu-fonts-ttf'],
+    files: {
+      'ui/cut/cloth/cloth-maker.ts': ['comlink'],
+      'ui/cut/cloth/cloth-worker.ts': ['comlink'],
+    },
   },
 }
 /** Files that stand above the rooms: where all meets. */

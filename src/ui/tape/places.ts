@@ -26,10 +26,10 @@ export interface Location {
   readonly garment: string | undefined
 }
 
-/** Reads a path such as `/g/blouse/fit`; what is thrown belongs to Cut. Else undefined. */
+/** Reads a path such as `/g/blouse/fit`; the leaves of Cut and what is thrown belong to Cut. Else undefined. */
 export function placeAt(path: string): Location | undefined {
   if (path === '/' || path === '') return { place: 'rail', garment: undefined }
-  const own = path.replace(/^(\/g\/[^/]+\/cut)\/throw(?=\/?$)/, '$1')
+  const own = path.replace(/^(\/g\/[^/]+\/cut)\/(?:throw|cloth|plan)(?=\/?$)/, '$1')
   const [, garment, word] = /^(?:\/g\/([^/]+))?\/([a-z]+)\/?$/.exec(own) ?? []
   const place = PLACE_IDS.find((id) => id === word)
   if (place === undefined || place === 'rail') return undefined

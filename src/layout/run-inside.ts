@@ -1,0 +1,36 @@
+/** The longest stretch along the cloth that lies inside an outline: room for a grain arrow, a name. */
+import { extentOf, type Outline } from './outline.ts'
+
+export interface Run {
+  readonly from: number
+  readonly to: number
+  readonly across: number
+}
+/** Levels looked at; the middle ones first, so that equal runs lie in the middle. */
+const LEVELS = [10, 9, 11, 8, 12, 7, 13, 6, 14, 5, 15, 4, 16].map((k) => k / 20)
+
+export function longestRun(ring: Outline): Run {
+  const { low, high, left, right } = extentOf(ring)
+  const runs = LEVELS.flatMap((share) => {
+    const across = low + share * (high - low)
+    const at = crossings(ring, across)
+    return at.flatMap((from, i): Run[] => {
+      const to = at[i + 1]
+      return i % 2 === 0 && to !== undefined ? [{ from, to, across }] : []
+    })
+  })
+  return runs.reduce<Run>((best, r) => (r.to - r.from > 1.05 * (best.to - best.from) ? r : best), {
+    from: (left + right) / 2,
+    to: (left + right) / 2,
+    across: (low + high) / 2,
+  })
+}
+
+function crossings(ring: Outline, across: number): readonly number[] {
+  const at: number[] = []
+  for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+    const [ax, ay, bx, by] = [ring[j]!, ring[j + 1]!, ring[i]!, ring[i + 1]!]
+    if (ay > across !== by > across) at.push(ax + ((across - ay) / (by - ay)) * (bx - ax))
+  }
+  return at.sort((p, q) => p - q)
+}
