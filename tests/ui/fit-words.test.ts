@@ -1,8 +1,6 @@
 /** What the Fit screen says and ticks: printed numbers that agree with the table under them. */
 import { expect, test } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
-import { pieceOf } from '../../src/draft/draft.ts'
-import { draft } from '../../src/draft/garments.ts'
 import { COMPLAINTS } from '../../src/fitting/complaints.ts'
 import { previewOf, propose, type Preview } from '../../src/fitting/propose.ts'
 import { compare } from '../../src/rounds/compare.ts'
@@ -17,8 +15,6 @@ import {
   sharesFor,
 } from '../../src/ui/fitting/change-words.ts'
 import { keepTicks, ticked } from '../../src/ui/fitting/first-things.ts'
-import { halvesOf, muslinPlaces, viewOf } from '../../src/ui/fitting/muslin-places.ts'
-import { GAPS } from '../../src/ui/fitting/spoken.ts'
 import { body } from '../bodies.ts'
 
 const CM: UnitChoice = { unit: 'cm', inchStep: 8 }
@@ -78,21 +74,6 @@ test('parts are said in words: all, half, so many in a hundred', () => {
   expect(sharesFor(0.87)).toEqual([1, 0.87, 0.75, 0.5])
   expect(sharesFor(1)).toEqual([1, 0.75, 0.5])
   expect([1, 0.87, 0.5].map(shareWords)).toEqual(['all of it', '87 in a hundred', 'half of it'])
-})
-
-test('every place on the muslin can be named in the sentence and lies on its own piece', () => {
-  const made = draft('blouse', body(), standardChoices())
-  for (const id of ['front', 'back'] as const) {
-    const places = muslinPlaces(pieceOf(made, id))
-    for (const { where, at } of places) {
-      expect(GAPS.where.words.map((w) => w.word)).toContain(where)
-      expect(viewOf(where, id)).toBe(id)
-      expect(at.x).toBeGreaterThan(0)
-    }
-    expect(places).toHaveLength(7)
-  }
-  expect(viewOf('waist line', 'back')).toBe('back')
-  expect([halvesOf('left side'), halvesOf('both sides')]).toEqual([['left'], ['left', 'right']])
 })
 
 test('ticks are kept per round; a spoilt record is nothing ticked', () => {

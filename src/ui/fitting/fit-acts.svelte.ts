@@ -83,6 +83,7 @@ export class FitActs {
     this.#once(async () => {
       if (!(await this.#seenAll())) return false
       this.#wider.startOver()
+      this.#talk.startOver()
       this.told = `Kept with round ${this.#muslin().number}. The draft stays as it is.`
       return true
     })

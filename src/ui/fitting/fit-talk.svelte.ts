@@ -81,14 +81,13 @@ export class FitTalk {
     this.#named = undefined
     this.#anew({ ...this.spoken, [gap]: word })
   }
-  forgetPlace = (): void => {
-    const { where: _where, ...rest } = this.spoken
-    this.#named = undefined
-    this.#anew(rest)
-  }
   turnDial = (fold: Fold): void => {
     if (fold === 'rising' || fold === 'falling') this.slant = fold
     this.spoken = { ...this.spoken, folds: foldsOf(fold) }
+  }
+  /** The sentence was filled by naming a complaint, not by her pointing. */
+  get named(): boolean {
+    return this.#named !== undefined
   }
   /** She says which complaint it is; the sentence takes its words. */
   name = (id: ComplaintId): void => {

@@ -1,11 +1,12 @@
 /**
  * The spoken sentence: its gaps and the words that fill them, which complaint it reads as, and
- * which complaint is heard in words she types. Simple matching, no guess: what fits nothing is
- * said to fit nothing.
+ * what of it the finder hears beside the words she types.
  */
 import { COMPLAINT_IDS, COMPLAINTS, type ComplaintId } from '../../fitting/complaints.ts'
 import type { GarmentId } from '../../draft/draft.ts'
 import type { ComplaintId as AnyComplaint } from '../../fitting/complaints/complaint.ts'
+import { hear } from '../../fitting/finding/hear.ts'
+import type { ConceptId } from '../../fitting/finding/lexicon.ts'
 import type { Fold } from '../parts/folds.ts'
 
 export type GapId = 'where' | 'sides' | 'cloth' | 'folds' | 'towards'
@@ -27,21 +28,43 @@ export const GAPS: Readonly<Record<GapId, Gap>> = {
     label: 'Where',
     empty: 'where',
     words: plain(
-      'front sleeve edge',
-      'back sleeve edge',
       'front neck edge',
       'back neck edge',
-      'overarm seam',
+      'side of the neck',
+      'shoulder seam',
+      'shoulder tip',
+      'upper chest',
+      'bust',
+      'bust dart',
+      'under the bust',
+      'front closing',
       'front armhole',
       'back armhole',
-      'shoulder seam',
-      'sleeve',
-      'bust',
-      'blade',
-      'waist line',
-      'hip',
+      'underarm',
+      'upper back',
+      'shoulder blade',
+      'middle back',
+      'overarm seam',
+      'front sleeve edge',
+      'back sleeve edge',
+      'sleeve opening under the arm',
+      'sleeve cap',
+      'upper arm',
+      'elbow',
+      'sleeve seam',
+      'sleeve hem',
       'side seam',
+      'waist line',
+      'back waist',
+      'waist dart',
+      'back waist dart',
+      'below the waist in front',
+      'hip',
+      'seat',
+      'front hem',
+      'back hem',
       'hem',
+      'whole garment',
     ),
   },
   sides: {
@@ -57,7 +80,12 @@ export const GAPS: Readonly<Record<GapId, Gap>> = {
   cloth: {
     label: 'How the cloth is',
     empty: 'how',
-    words: plain('loose', 'tight', 'too long', 'too short'),
+    words: [
+      ...plain('loose', 'tight', 'too long', 'too short', 'too high', 'too low'),
+      { word: 'off', said: 'standing off' },
+      { word: 'up', said: 'pulled up' },
+      ...plain('crooked', 'puckered', 'bulging'),
+    ],
   },
   folds: {
     label: 'How folds run',
@@ -107,6 +135,31 @@ export function inFull(spoken: Spoken): string | undefined {
   if (!where || !cloth) return undefined
   const run = folds && hasTowards(spoken) && towards ? `${folds}, towards ${towards}` : folds
   return `At the ${where},${sides ? ` ${sides},` : ''} the cloth is ${cloth}${run ? ` and ${run}` : ''}.`
+}
+
+/** Other words for what the finder knows by another name. */
+const HEARD_AS: Readonly<Partial<Record<string, string>>> = {
+  'front closing': 'button placket',
+  'below the waist in front': 'tummy',
+  'front sleeve edge': 'front armhole',
+  'back sleeve edge': 'back armhole',
+  'sleeve opening under the arm': 'underarm sleeve edge',
+  'back waist dart': 'waist dart back waist',
+  'middle back': 'back',
+  off: 'gapes',
+  up: 'rides up',
+  bulging: 'bulges',
+  level: 'horizontal fold',
+  upright: 'vertical fold',
+  slantwise: 'diagonal fold',
+}
+/** What she pointed at and chose, as the finder hears it; nothing before place and cloth are said. */
+export function pointedIn(spoken: Spoken): readonly ConceptId[] {
+  const { where, sides, cloth, folds, towards } = spoken
+  const run = folds === 'none' ? undefined : folds
+  if (!where || (!cloth && !run)) return []
+  const words = [where, sides, cloth, run, run && towards].map((w) => w && (HEARD_AS[w] ?? w))
+  return [...new Set(words.flatMap((w) => (w ? hear(w).heard.map((h) => h.concept) : [])))]
 }
 
 /** The dial shows four ways a fold can lie; the sentence knows three. */

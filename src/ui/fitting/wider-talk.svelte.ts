@@ -47,22 +47,32 @@ export class WiderTalk {
   readonly #sewn: () => Draft
   readonly #base: () => Base
   readonly #round: () => number
+  readonly #pointed: () => readonly ConceptId[]
 
   /**
    * @param sewn the draft the muslin was cut from; @param base what the change would go into;
-   * @param round the number of the sewn muslin
+   * @param round the number of the sewn muslin; @param pointed what the sentence and the figure say
    */
-  constructor(sewn: () => Draft, base: () => Base, round: () => number) {
+  constructor(
+    sewn: () => Draft,
+    base: () => Base,
+    round: () => number,
+    pointed: () => readonly ConceptId[],
+  ) {
     this.#sewn = sewn
     this.#base = base
     this.#round = round
+    this.#pointed = pointed
   }
 
-  found: Found | undefined = $derived.by(() =>
-    this.phrase === ''
+  sleeve: SleeveKind = $derived.by(() => sleeveOf(this.#sewn()))
+  /** What is heard in her words and in what she pointed at, together. */
+  found: Found | undefined = $derived.by(() => {
+    const pointed = this.#pointed()
+    return this.phrase === '' && pointed.length === 0
       ? undefined
-      : find(this.phrase, { sleeve: sleeveOf(this.#sewn()), putRight: this.putRight }),
-  )
+      : find(this.phrase, { sleeve: this.sleeve, putRight: this.putRight, pointed })
+  })
   complaint = $derived(this.id && complaintOf(this.id))
   hows: readonly How[] = $derived(this.id ? howsFor(this.id) : [])
   how: How = $derived(this.#how ?? this.hows[0] ?? 'pinch')
