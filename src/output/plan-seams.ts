@@ -86,7 +86,9 @@ export function neckSteps(on: Planned): PlanStep[] {
 /** A wide sleeve edge off the grain drops: it hangs, is measured again and cut again. */
 export function hangSteps(on: Planned): PlanStep[] {
   const pieces = onHalves(on, 'sleeveEdge')
-  if (pieces.length === 0) return []
+  const [half] = pieces
+  if (!half) return []
+  const over = half.edges.find((e) => e.name === 'overarm' || e.name === 'shoulder')
   return [
     {
       id: 'hang.sleeveEdge',
@@ -96,6 +98,14 @@ export function hangSteps(on: Planned): PlanStep[] {
       passes: [
         says`Hang it on a form or a hanger for a day and a night.`,
         says`Measure the sleeve edge again from the side neck, mark it to the drafted length and cut what has dropped.`,
+        ...(over
+          ? [
+              [
+                ...says`Drafted: ${edgeLong(half, over.name)} along the `,
+                `${EDGE_WORDS[over.name]}.`,
+              ],
+            ]
+          : []),
       ],
       hours: 24,
       mind: ['Bias drops unevenly: measure both sleeves at every hand’s width.'],

@@ -25,6 +25,7 @@ export const ROUTES: RouteDefinition = {
   '/g/:garment/compare': wrap({ asyncComponent: () => import('./rounds/ComparePlace.svelte') }),
   '/g/:garment/cut': wrap({ asyncComponent: () => import('./cut/CutPlace.svelte') }),
   '/g/:garment/cut/cloth': wrap({ asyncComponent: () => import('./cut/cloth/ClothPlace.svelte') }),
+  '/g/:garment/cut/plan': wrap({ asyncComponent: () => import('./cut/plan/PlanPlace.svelte') }),
   '/g/:garment/cut/throw': wrap({ asyncComponent: () => import('./cut/ProjectorPage.svelte') }),
   '/draft': noGarment('draft'),
   '/fit': noGarment('fit'),

@@ -5,6 +5,9 @@ import { draft, GARMENTS, isGarmentId, standardFor } from '../../src/draft/garme
 import { sewnLength } from '../../src/draft/piece.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
 import { clothWarning, drapes } from '../../src/output/cloth-kind.ts'
+import { clothOffers } from '../../src/output/cloth-offers.ts'
+import { litPaths, litPieces } from '../../src/output/lit-lines.ts'
+import { planNumbers, planSentences } from '../../src/output/plan-words.ts'
 import type { PlanStep } from '../../src/output/plan-step.ts'
 import { sewingPlan } from '../../src/output/sewing-plan.ts'
 import { mm } from '../../src/units/length.ts'
@@ -26,6 +29,59 @@ function inOrder(steps: readonly PlanStep[], ...wanted: readonly string[]): void
     `${wanted.join(', ')} in ${ids(steps).join(', ')}`,
   ).toBeGreaterThanOrEqual(0)
 }
+
+describe('kinds of cloth', () => {
+  test('silk asks for French seams and a rolled edge where others are chosen', () => {
+    // A costume manual of 1922: French seams at shoulder and underarm for silk; see cloth-kind.ts.
+    const d = drafted('blouse')
+    const plain = { finish: 'plainSeam' } as const
+    const wishes = { ...USUAL_CUT, cloth: { overarm: plain, side: plain } }
+    const offers = clothOffers(d, wishes, 'silk')
+    expect(offers).toContainEqual({ edge: 'overarm', now: 'plainSeam', offer: 'frenchSeam' })
+    const taken = { ...wishes, cloth: { overarm: { finish: 'frenchSeam' } as const } }
+    expect(clothOffers(d, taken, 'silk').map((o) => o.edge)).not.toContain('overarm')
+    expect(clothOffers(d, wishes, 'lightCotton')).toEqual([])
+  })
+})
+
+describe('what is lit', () => {
+  test('every step that is sewn lights lines that are on its pieces', () => {
+    for (const garment of ['blouse', 'sleeve', 'dress'] as const) {
+      const d = drafted(garment)
+      const steps = sewingPlan(
+        d,
+        cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }),
+        'lightCotton',
+      ).filter((s) => s.lit.length > 0)
+      expect(steps.length).toBeGreaterThan(4)
+      for (const s of steps) {
+        const pieces = litPieces(s, d.pieces)
+        const paths = pieces.flatMap((p) => litPaths(s, p))
+        expect(paths.length, `${garment} ${s.id}`).toBeGreaterThanOrEqual(pieces.length)
+        expect(pieces.length, `${garment} ${s.id}`).toBeGreaterThan(0)
+      }
+    }
+  })
+})
+
+test('a step in numbers and sentences', () => {
+  const step: PlanStep = {
+    id: 's',
+    kind: 'seam',
+    title: 'Side',
+    lit: [],
+    long: mm(395),
+    times: 2,
+    allowance: mm(16),
+    passes: [['Sew ', mm(16), ' from the edge.']],
+    press: ['Towards the back.'],
+  }
+  expect(planNumbers(step, { unit: 'cm', inchStep: 8 })).toBe('39.5 cm, twice; allowance 1.6 cm')
+  expect(planSentences(step, { unit: 'inch', inchStep: 8 })).toEqual([
+    'Sew 5/8 in from the edge.',
+    'Press: towards the back.',
+  ])
+})
 
 describe('order of sewing', () => {
   test('blouse with sleeves cut in one', () => {
