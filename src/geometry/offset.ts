@@ -3,7 +3,7 @@
  * positive, which is outward for an outline that runs clockwise on the page. Lines and arcs are
  * exact; a cubic is cut until its moved handles are within OFFSET_ERROR of the true offset.
  */
-import { add, distance, quarterTurn, scale, type Point } from './point.ts'
+import { add, cross, distance, dot, norm, point, scale, type Point } from './point.ts'
 import {
   arc,
   at,
@@ -20,10 +20,11 @@ import type { Path } from './path.ts'
 export const OFFSET_ERROR = 0.004
 const DEEPEST = 12
 
-/** Left of travel, on a page whose y points down. */
-const left = (direction: Point): Point => scale(quarterTurn(direction), -1)
-const aside = (s: Segment, t: number, by: number): Point =>
-  add(at(s, t), scale(left(tangent(s, t)), by))
+/** `by` to the left of travel, on a page whose y points down. */
+function aside(s: Segment, t: number, by: number): Point {
+  const [p, way] = [at(s, t), tangent(s, t)]
+  return point(p.x + by * way.y, p.y - by * way.x)
+}
 
 export const offsetPath = (path: Path, by: number): Path => path.flatMap((s) => offset(s, by))
 
@@ -45,37 +46,45 @@ export function offset(s: Segment, by: number): Path {
 
 function offsetCubic(s: Cubic, by: number, depth: number): Path {
   const shifted = oneCubic(s, by)
-  const off = [0.25, 0.5, 0.75].map((t) => {
-    const want = aside(s, t, by)
-    return nearestOn(shifted, want, t)
-  })
-  if (Math.max(...off) < OFFSET_ERROR || depth >= DEEPEST) return [shifted]
+  if (depth >= DEEPEST || PROBED.every((t) => passes(shifted, aside(s, t, by), t)))
+    return [shifted]
   return [0, 0.5].flatMap((t) => offsetCubic(part(s, t, t + 0.5) as Cubic, by, depth + 1))
 }
+
+/** A curve that is off is most often so in its middle. */
+const PROBED = [0.5, 0.25, 0.75]
 
 /** Handles keep their direction and are scaled as the ends' curvature asks (speed × (1 + κ·by)). */
 function oneCubic(s: Cubic, by: number): Cubic {
   const [a, b] = [aside(s, 0, by), aside(s, 1, by)]
-  const reach = (t: number): number => {
-    const h = 1e-4
-    const [d0, d1] = [tangent(s, Math.max(0, t - h)), tangent(s, Math.min(1, t + h))]
-    const turn = Math.atan2(d0.x * d1.y - d0.y * d1.x, d0.x * d1.x + d0.y * d1.y)
-    const span = Math.min(1, t + h) - Math.max(0, t - h)
-    const d = derivative(s, t)
-    // d(aside)/dt = (speed + by · turning rate) along the tangent, for a left offset on a y-down page.
-    return (Math.hypot(d.x, d.y) + (by * turn) / span) / 3
-  }
   return cubic(
     a,
-    add(a, scale(tangent(s, 0), reach(0))),
-    add(b, scale(tangent(s, 1), -reach(1))),
+    add(a, scale(tangent(s, 0), handle(s, 0, by))),
+    add(b, scale(tangent(s, 1), -handle(s, 1, by))),
     b,
   )
 }
 
-function nearestOn(s: Cubic, p: Point, near: number): number {
-  let best = Infinity
-  for (let i = -10; i <= 10; i++)
-    best = Math.min(best, distance(at(s, Math.min(1, Math.max(0, near + i * 0.004))), p))
-  return best
+function handle(s: Cubic, t: number, by: number): number {
+  const [t0, t1] = [Math.max(0, t - STEP), Math.min(1, t + STEP)]
+  const [d0, d1] = [tangent(s, t0), tangent(s, t1)]
+  const turn = Math.atan2(cross(d0, d1), dot(d0, d1))
+  // d(aside)/dt = (speed + by · turning rate) along the tangent, for a left offset on a y-down page.
+  return (norm(derivative(s, t)) + (by * turn) / (t1 - t0)) / 3
 }
+/** Step in t for the turning rate. */
+const STEP = 1e-4
+
+/** Does the curve come within OFFSET_ERROR of a point, at one of the places near t? */
+function passes(s: Cubic, p: Point, t: number): boolean {
+  for (let i = 0; i <= AROUND; i++)
+    if (
+      distance(at(s, t + i * APART), p) < OFFSET_ERROR ||
+      (i > 0 && distance(at(s, t - i * APART), p) < OFFSET_ERROR)
+    )
+      return true
+  return false
+}
+/** So many places on either side of t, so far apart. */
+const AROUND = 10
+const APART = 0.004

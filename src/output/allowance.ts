@@ -12,7 +12,7 @@ import { project } from '../geometry/project.ts'
 import { selfIntersections } from '../geometry/self-intersection.ts'
 import { at } from '../geometry/segment.ts'
 import { EDGE_WORDS, type Edge, type EdgeName, type Piece } from '../draft/piece.ts'
-import { clips, type Clip, type ClippedEdge } from './clip.ts'
+import { clips, spotsOf, type Clip, type ClippedEdge } from './clip.ts'
 import { blunted, met, type CutEdge, type MovedEdge } from './cut-corners.ts'
 import type { Mouth } from './dart-cap.ts'
 import { edgeCut, type DartEnd } from './edge-cut.ts'
@@ -21,7 +21,7 @@ import { allowancesFor, MUSLIN_FINISHES } from './finishes.ts'
 import { mouthsOn, runsBeside } from './mouth.ts'
 import { isHalf, mouthNotches, notches, type Notch } from './notch.ts'
 import { stays, type StayStitch } from './stay.ts'
-import { tightest } from './tightest.ts'
+import { neverHollow, tightest } from './tightest.ts'
 
 export type Allowances = Readonly<Record<EdgeName, Mm>>
 
@@ -119,15 +119,16 @@ export function cuttingLine(piece: Piece, allowances: Allowances, hemDepth?: Mm)
   const darts = runs.flatMap((r) => r.cut.darts)
   const by = (edge: Edge): Mm => allowanceOf(piece, edge, allowances)
   const hollow = clipped(piece, edges, by)
+  const spots = spotsOf(hollow)
   return {
     ok: true,
     edges,
     path,
     notches: [...notches(piece, by), ...mouthNotches(darts)],
     darts,
-    clips: clips(hollow),
+    clips: clips(hollow, spots),
     // A facing is not stayed: the edge it is sewn to is.
-    stays: isHalf(piece) ? stays(hollow) : [],
+    stays: isHalf(piece) ? stays(hollow, spots) : [],
   }
 }
 
@@ -159,7 +160,7 @@ function clipped(
  */
 function fallsShort({ edge, by }: MovedEdge, cut: Path, mouths: readonly Mouth[]): boolean {
   // Only beside a hollow bend nearly as tight as the allowance is any of it lost.
-  if (by === 0 || tightest(edge.path).hollow > 2 * by) return false
+  if (by === 0 || edge.path.every(neverHollow) || tightest(edge.path).hollow > 2 * by) return false
   const atMouth = (p: Point): boolean =>
     mouths.some((m) => Math.min(distance(p, m.first), distance(p, m.second)) < AROUND_MOUTH)
   const ends = [pathStart(edge.path), pathEnd(edge.path)]

@@ -29,7 +29,7 @@ import { project } from '../geometry/project.ts'
 import { at, line } from '../geometry/segment.ts'
 import type { Edge, EdgeName } from '../draft/piece.ts'
 import { MITRE_LIMIT } from './corner.ts'
-import { curvature } from './tightest.ts'
+import { curvature, neverHollow } from './tightest.ts'
 
 export interface Clip {
   readonly edge: EdgeName
@@ -69,8 +69,8 @@ export interface Spot {
 export const spotsOf = (edges: readonly ClippedEdge[]): Spot[] =>
   edges.flatMap((e, index) => [...curves(e, index), ...corners(edges, index)])
 
-export const clips = (edges: readonly ClippedEdge[]): Clip[] =>
-  spotsOf(edges).flatMap((s) => (s.kind === 'corner' ? cornerClip(edges, s) : curveClips(edges, s)))
+export const clips = (edges: readonly ClippedEdge[], spots: readonly Spot[]): Clip[] =>
+  spots.flatMap((s) => (s.kind === 'corner' ? cornerClip(edges, s) : curveClips(edges, s)))
 
 /** Negative where the outline turns inward from one direction to the next. */
 export const turn = (a: Point, b: Point): number => Math.atan2(cross(a, b), dot(a, b))
@@ -111,7 +111,7 @@ const SAME_PLACE = 1e-3
 
 /** Stretches that are hollow and tighter than CLIP_RADIUS. */
 function curves({ edge, by }: ClippedEdge, index: number): Spot[] {
-  if (by <= CLIP_SHORT) return []
+  if (by <= CLIP_SHORT || edge.path.every(neverHollow)) return []
   const found: Spot[] = []
   let [walked, from] = [0, NaN]
   const close = (to: number): void => {

@@ -19,7 +19,7 @@ import {
 } from '../geometry/segment.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import { joined, MITRE_LIMIT } from './corner.ts'
-import { curvature } from './tightest.ts'
+import { curvature, neverHollow } from './tightest.ts'
 
 /** A part that can be moved, and the seam point where it joins the part before. */
 interface Run {
@@ -80,8 +80,9 @@ function movable(path: Path, by: number): { runs: readonly Run[]; missing: Point
 
 /** The stretches of t on which the segment bends in less tightly than `by`. */
 function wideParts(s: Segment, by: number): readonly (readonly [number, number])[] {
+  if (by > 0 && neverHollow(s)) return WHOLE
   const wide = (t: number): boolean => 1 + by * curvature(s, t) > TURNS_BACK
-  if (s.kind !== 'cubic') return wide(0) ? [[0, 1]] : []
+  if (s.kind !== 'cubic') return wide(0) ? WHOLE : []
   const parts: [number, number][] = []
   let from: number | undefined = wide(0) ? 0 : undefined
   for (let i = 1; i <= STEPS; i++) {
@@ -97,6 +98,7 @@ function wideParts(s: Segment, by: number): readonly (readonly [number, number])
   if (from !== undefined) parts.push([from, 1])
   return parts
 }
+const WHOLE = [[0, 1]] as const
 /** Steps in which a curve is searched for tight places; a place between two of them is no place. */
 const STEPS = 96
 /** The moved line still runs forward at this share of the seam's speed. */

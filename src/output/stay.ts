@@ -17,7 +17,6 @@ import {
   CLIP_SHORT,
   CORNER,
   following,
-  spotsOf,
   turn,
   type ClippedEdge,
   type Spot,
@@ -35,8 +34,8 @@ export const STAY_OUTSIDE = 3
 /** They run so far past a clipped corner on both sides. Common practice, no source. */
 export const STAY_LONG = 50
 
-export const stays = (edges: readonly ClippedEdge[]): StayStitch[] =>
-  merged(spotsOf(edges)).flatMap((s) => stay(edges, s))
+export const stays = (edges: readonly ClippedEdge[], spots: readonly Spot[]): StayStitch[] =>
+  merged(spots).flatMap((s) => stay(edges, s))
 
 /** Spots whose stay stitches would run into one another are stayed as one. */
 function merged(spots: readonly Spot[]): Spot[] {

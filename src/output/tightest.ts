@@ -6,6 +6,7 @@
  */
 import type { Cubic, Segment } from '../geometry/segment.ts'
 import type { Path } from '../geometry/path.ts'
+import { cross, subtract } from '../geometry/point.ts'
 
 /** Radii in mm; Infinity where nothing bends that way. */
 export interface Tightest {
@@ -44,6 +45,23 @@ function cubicCurvature({ from, c1, c2, to }: Cubic, t: number): number {
   const bx = 6 * u * (from.x - 2 * c1.x + c2.x) + 6 * t * (c1.x - 2 * c2.x + to.x)
   const by = 6 * u * (from.y - 2 * c1.y + c2.y) + 6 * t * (c1.y - 2 * c2.y + to.y)
   return (dx * by - dy * bx) / (speed * speed * speed)
+}
+
+/**
+ * Surely hollow nowhere: x′y″ − y′x″ of a cubic is a blend of the crosses of its handles, so where
+ * none of them turns the other way the curve does not either.
+ */
+export function neverHollow(s: Segment): boolean {
+  switch (s.kind) {
+    case 'line':
+      return true
+    case 'arc':
+      return s.sweep > 0
+    case 'cubic': {
+      const [a, b, c] = [subtract(s.c1, s.from), subtract(s.c2, s.c1), subtract(s.to, s.c2)]
+      return cross(a, b) >= 0 && cross(a, c) >= 0 && cross(b, c) >= 0
+    }
+  }
 }
 
 export function tightest(path: Path): Tightest {
