@@ -4,19 +4,9 @@
  * straight, then Newton on the pair of parameters.
  */
 import { cubicZeros } from './cubic-zeros.ts'
-import { boxesMeet, boxOfPoints, grown, type Box } from './box.ts'
+import { boxesMeet, hull, type Box } from './box.ts'
 import { cross, distance, dot, subtract, type Point } from './point.ts'
-import {
-  at,
-  derivative,
-  endOf,
-  part,
-  startOf,
-  type Arc,
-  type Cubic,
-  type Line,
-  type Segment,
-} from './segment.ts'
+import { at, derivative, part, type Arc, type Cubic, type Line, type Segment } from './segment.ts'
 import type { Path, Place } from './path.ts'
 
 export interface Crossing {
@@ -90,25 +80,6 @@ function turnTo(c: Arc, angle: number): number | undefined {
   const turns = [-2, -1, 0, 1, 2].map((k) => (angle + k * 2 * Math.PI - c.start) / c.sweep)
   const hit = turns.find(within)
   return hit === undefined ? undefined : clip(hit)
-}
-
-/** A box that surely holds the segment: control points of a cubic, bulge of an arc. */
-function hull(s: Segment): Box {
-  switch (s.kind) {
-    case 'cubic':
-      return {
-        left: Math.min(s.from.x, s.c1.x, s.c2.x, s.to.x),
-        right: Math.max(s.from.x, s.c1.x, s.c2.x, s.to.x),
-        top: Math.min(s.from.y, s.c1.y, s.c2.y, s.to.y),
-        bottom: Math.max(s.from.y, s.c1.y, s.c2.y, s.to.y),
-      }
-    case 'line':
-    case 'arc': {
-      const bulge =
-        s.kind === 'arc' ? s.radius * (1 - Math.cos(Math.min(Math.PI, Math.abs(s.sweep) / 2))) : 0
-      return grown(boxOfPoints([startOf(s), endOf(s)]), bulge)
-    }
-  }
 }
 
 /** A part of a segment with the box that holds it. */

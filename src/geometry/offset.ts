@@ -46,8 +46,7 @@ export function offset(s: Segment, by: number): Path {
 
 function offsetCubic(s: Cubic, by: number, depth: number): Path {
   const shifted = oneCubic(s, by)
-  if (depth >= DEEPEST || PROBED.every((t) => passes(shifted, aside(s, t, by), t)))
-    return [shifted]
+  if (depth >= DEEPEST || PROBED.every((t) => passes(shifted, aside(s, t, by), t))) return [shifted]
   return [0, 0.5].flatMap((t) => offsetCubic(part(s, t, t + 0.5) as Cubic, by, depth + 1))
 }
 

@@ -11,7 +11,7 @@ import {
   turned,
   type Segment,
 } from './segment.ts'
-import { distance, type Point } from './point.ts'
+import { distance, norm, type Point } from './point.ts'
 import { pathLength, segmentLength, tAtLength } from './length.ts'
 import { FLATTEN_ERROR, SAME_POINT } from './tolerance.ts'
 
@@ -67,12 +67,13 @@ export const lengthTo = (path: Path, place: Place): number =>
 /** Cut in two; an empty half is an empty path. */
 export function splitPath(path: Path, place: Place): readonly [Path, Path] {
   const s = segmentAt(path, place)
-  const keep = (piece: Segment): Path => (segmentLength(piece) > SAME_POINT ? [piece] : [])
-  return [
-    [...path.slice(0, place.index), ...keep(part(s, 0, place.t))],
-    [...keep(part(s, place.t, 1)), ...path.slice(place.index + 1)],
-  ]
+  const [first, second] = [path.slice(0, place.index), path.slice(place.index + 1)]
+  const [before, after] = [part(s, 0, place.t), part(s, place.t, 1)]
+  if (hasLength(before)) first.push(before)
+  if (hasLength(after)) second.unshift(after)
+  return [first, second]
 }
+const hasLength = (s: Segment): boolean => segmentLength(s) > SAME_POINT
 
 /** Throws unless every segment begins where the one before ends. */
 export function checkJoined(path: Path, what: string): void {
@@ -103,10 +104,11 @@ function chords(s: Segment, error: number): number {
       return Math.max(1, Math.ceil(Math.abs(s.sweep) / Math.max(most, 1e-3)))
     }
     case 'cubic': {
-      const bend = (a: Point, b: Point, c: Point): number =>
-        Math.hypot(a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y)
       const most = Math.max(bend(s.from, s.c1, s.c2), bend(s.c1, s.c2, s.to))
       return Math.max(1, Math.ceil(Math.sqrt((0.75 * most) / error)))
     }
   }
 }
+/** Second difference of three handles. */
+const bend = (a: Point, b: Point, c: Point): number =>
+  norm({ x: a.x - 2 * b.x + c.x, y: a.y - 2 * b.y + c.y })

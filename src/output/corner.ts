@@ -3,7 +3,8 @@
  * inner corner shortens both, an outer one lengthens both, and one rule serves both because the
  * crossing nearest to the seam corner is taken.
  */
-import { crossings } from '../geometry/intersect.ts'
+import { boxesMeet, boxOfPoints, grown, hull, type Box } from '../geometry/box.ts'
+import { crossings, intersect } from '../geometry/intersect.ts'
 import { pathLength } from '../geometry/length.ts'
 import {
   endTangent,
@@ -26,7 +27,7 @@ import {
   subtract,
   type Point,
 } from '../geometry/point.ts'
-import { endOf, line } from '../geometry/segment.ts'
+import { endOf, line, type Segment } from '../geometry/segment.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import { reflectedPath } from './fold.ts'
 
@@ -51,7 +52,9 @@ export function meet(first: Path, second: Path, corner: Point, wide: number): Me
   const reach = Math.max(wide, 1) * MITRE_LIMIT
   const on = onward(first, reach)
   const before = reversedPath(onward(reversedPath(second), reach))
-  const met = meetings(on, before).filter((c) => distance(c.at, corner) <= reach)
+  const met = meetings(on, before, grown(boxOfPoints([corner]), reach)).filter(
+    (c) => distance(c.at, corner) <= reach,
+  )
   if (met.length === 0) return cutOff(first, second, wide)
   const near = met.reduce((a, b) => (distance(b.at, corner) < distance(a.at, corner) ? b : a))
   return {
@@ -67,19 +70,50 @@ interface Met {
   readonly at: Point
 }
 
-/** A joint of one path that lies on a line of the other belongs to two segments and may be missed by both. */
-function meetings(on: Path, before: Path): Met[] {
-  const crossed = before.flatMap((s, index): Met[] =>
-    crossings(on, s).map((c) => ({ on: c.place, before: { index, t: c.u }, at: c.at })),
+/**
+ * Where two paths cross within a box. A joint of one path that lies on a line of the other belongs
+ * to two segments and may be missed by both.
+ */
+function meetings(on: Path, before: Path, around: Box): Met[] {
+  const [own, its] = [nearby(on, around), nearby(before, around)]
+  const crossed = its.flatMap((b) =>
+    own.flatMap((o): Met[] =>
+      intersect(o.s, b.s).map(({ t, u, at }) => ({
+        on: { index: o.index, t },
+        before: { index: b.index, t: u },
+        at,
+      })),
+    ),
   )
-  const ownJoints = joints(on, before).map((j): Met => ({ on: j.joint, before: j.place, at: j.at }))
-  const itsJoints = joints(before, on).map((j): Met => ({ on: j.place, before: j.joint, at: j.at }))
+  const ownJoints = joints(on, own, its).map((j): Met => ({
+    on: j.joint,
+    before: j.place,
+    at: j.at,
+  }))
+  const itsJoints = joints(before, its, own).map((j): Met => ({
+    on: j.place,
+    before: j.joint,
+    at: j.at,
+  }))
   return [...crossed, ...ownJoints, ...itsJoints]
 }
 
-function joints(path: Path, other: Path): { joint: Place; place: Place; at: Point }[] {
-  const ends = path.slice(0, -1).map((s, index) => ({ joint: { index, t: 1 }, at: endOf(s) }))
-  return other.flatMap((s, index) => {
+interface Numbered {
+  readonly s: Segment
+  readonly index: number
+}
+const nearby = (path: Path, around: Box): Numbered[] =>
+  path.flatMap((s, index) => (boxesMeet(hull(s), around) ? [{ s, index }] : []))
+
+function joints(
+  path: Path,
+  own: readonly Numbered[],
+  other: readonly Numbered[],
+): { joint: Place; place: Place; at: Point }[] {
+  const ends = own
+    .filter(({ index }) => index < path.length - 1)
+    .map(({ s, index }) => ({ joint: { index, t: 1 }, at: endOf(s) }))
+  return other.flatMap(({ s, index }) => {
     if (s.kind !== 'line') return []
     const along = subtract(s.to, s.from)
     const square = dot(along, along)

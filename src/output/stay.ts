@@ -13,14 +13,7 @@ import {
 } from '../geometry/path.ts'
 import type { Point } from '../geometry/point.ts'
 import type { EdgeName } from '../draft/piece.ts'
-import {
-  CLIP_SHORT,
-  CORNER,
-  following,
-  turn,
-  type ClippedEdge,
-  type Spot,
-} from './clip.ts'
+import { CLIP_SHORT, CORNER, following, turn, type ClippedEdge, type Spot } from './clip.ts'
 import { joined } from './corner.ts'
 import { parallel } from './parallel.ts'
 

@@ -6,6 +6,7 @@
 import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
 import { pathLength } from '../../geometry/length.ts'
 import type { Choices } from '../choices.ts'
+import type { Sheet } from '../sheet.ts'
 import { deepestOf } from './armhole-rule.ts'
 import { drawBodice, loweredArmhole } from './bodice.ts'
 import { solveCap, type Cap } from './sleeve-cap.ts'
@@ -70,11 +71,22 @@ function wide(
   return at(ease, WIDER.most)
 }
 
-/** How much deeper the underarm goes, so that a cap goes in that is worn; the highest cap, where none is. */
-export function deeperFor(body: Body, choices: Choices): number {
-  if (!knows(body, 'upperArmGirth')) return 0
+/** Back and front with the underarm as chosen, or as much deeper as a cap that is worn needs. */
+export function drawCappedBodice(body: Body, choices: Choices): { back: Sheet; front: Sheet } {
+  const drawn = drawBodice(body, choices)
+  if (!knows(body, 'upperArmGirth')) return drawn
   const width = lengthOf(body, 'upperArmGirth') + choices.armRoom
-  const { back, front } = drawBodice(body, choices)
+  const deeper = deeperFor(drawn, width, body, choices)
+  return deeper > 0 ? drawBodice(body, choices, deeper) : drawn
+}
+
+/** How much deeper the underarm goes, so that a cap goes in that is worn; the highest cap, where none is. */
+function deeperFor(
+  { back, front }: { back: Sheet; front: Sheet },
+  width: number,
+  body: Body,
+  choices: Choices,
+): number {
   const most = deepestOf(back, body, choices)
   let [chosen, highest] = [0, 0]
   for (let deeper = 0; deeper <= most; deeper += DEEPER.step) {

@@ -86,12 +86,12 @@ function longerThanChord(side: CapSide, steep: number): number {
   ))
   const place = (steep - STEEP.least) / STEEP.step
   const i = Math.min(table.length - 3, Math.max(1, Math.floor(place)))
-  const [t, a = 0, b = 0, c = 0, d = 0] = [place - i, ...table.slice(i - 1, i + 3)]
+  const t = place - i
   return (
-    (-t * (t - 1) * (t - 2) * a) / 6 +
-    ((t + 1) * (t - 1) * (t - 2) * b) / 2 -
-    ((t + 1) * t * (t - 2) * c) / 2 +
-    ((t + 1) * t * (t - 1) * d) / 6
+    (-t * (t - 1) * (t - 2) * table[i - 1]!) / 6 +
+    ((t + 1) * (t - 1) * (t - 2) * table[i]!) / 2 -
+    ((t + 1) * t * (t - 2) * table[i + 1]!) / 2 +
+    ((t + 1) * t * (t - 1) * table[i + 2]!) / 6
   )
 }
 
@@ -129,15 +129,33 @@ export function solveCap(front: number, back: number, width: number): Cap | unde
 /** A cap lower than this is a kimono's and no set-in sleeve's, mm. */
 const LOWEST = 30
 
-/** Where a rising function is nought, or the end that is nearer. */
+/**
+ * Where a rising function is nought, or the end that is nearer: by false position, the value at an
+ * end that stays halved each time (the Illinois rule of Dowell & Jarratt, BIT 11 (1971) 168–174).
+ */
 function nought(low: number, high: number, of: (x: number) => number): number {
-  let [a, b] = [low, high]
+  let [a, b, atA, atB] = [low, high, of(low), of(high)]
+  if (atA >= 0) return low
+  if (atB <= 0) return high
+  let [x, stayed] = [a, 0]
   for (let i = 0; i < ROUNDS; i++) {
-    const middle = (a + b) / 2
-    if (of(middle) <= 0) a = middle
-    else b = middle
+    const next = (a * atB - b * atA) / (atB - atA)
+    const value = of(next)
+    const done = Math.abs(next - x) < NEAR
+    x = next
+    if (done || value === 0) break
+    if (value < 0) {
+      ;[a, atA] = [x, value]
+      if (stayed > 0) atB /= 2
+      stayed = 1
+    } else {
+      ;[b, atB] = [x, value]
+      if (stayed < 0) atA /= 2
+      stayed = -1
+    }
   }
-  return (a + b) / 2
+  return x
 }
-/** Halving so often leaves less than 1e-9 of a turn. */
-const ROUNDS = 30
+/** A steepness this near is found, radians; ten rounds are many. */
+const NEAR = 1e-11
+const ROUNDS = 60

@@ -5,8 +5,8 @@ import { lengthTo } from '../../geometry/path.ts'
 import { project } from '../../geometry/project.ts'
 import { selfIntersections } from '../../geometry/self-intersection.ts'
 import { mm } from '../../units/length.ts'
-import { BODICE_NEEDS, BODICE_USES, drawBodice } from '../blocks/bodice.ts'
-import { deeperFor, fittedCap } from '../blocks/cap-rule.ts'
+import { BODICE_NEEDS, BODICE_USES } from '../blocks/bodice.ts'
+import { drawCappedBodice, fittedCap } from '../blocks/cap-rule.ts'
 import { BELOW_UNDERARM, drawSleeve, type Armholes } from '../blocks/sleeve.ts'
 import type { Choices } from '../choices.ts'
 import { completed } from '../completed.ts'
@@ -60,7 +60,7 @@ function armholesOf(d: Draft): Armholes {
 }
 
 function drawSleeved(body: Body, choices: Choices): readonly DrawnPiece[] {
-  const { back, front } = drawBodice(body, choices, deeperFor(body, choices))
+  const { back, front } = drawCappedBodice(body, choices)
   return bodiceHalves(back, front)
 }
 
