@@ -3,7 +3,7 @@
  * made them. Pure data; `garments.ts` makes it.
  */
 import type { Body } from '../measurements/confirmed.ts'
-import type { PieceId, Piece } from './piece.ts'
+import type { PieceId, Piece, Side } from './piece.ts'
 import type { Choices } from './choices.ts'
 import type { Finding } from './finding.ts'
 import type { Opening } from './opening.ts'
@@ -23,6 +23,11 @@ export interface Draft {
   /** `back.U` → the measurements and choices the point rests on. */
   readonly restsOn: Readonly<Record<string, readonly string[]>>
   readonly findings: readonly Finding[]
+  /**
+   * Where left and right are not alike: the same garment drawn for either side of the body. The
+   * pieces above are then the mean of both, for comparing and pinning; what is cut is `asWorn`.
+   */
+  readonly sides?: Readonly<Record<Side, Draft>>
 }
 
 export function pieceOf(draft: Draft, id: PieceId): Piece {

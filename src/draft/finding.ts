@@ -4,10 +4,13 @@
  */
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
+import type { Side } from './piece.ts'
 
 export type Severity = 'stop' | 'muslin' | 'note'
 
 export const FINDING_WORDS = {
+  centresApart:
+    'Left and right half differ by {value} where they meet at the centre; they may differ by {limit}. Correct the centre on both sides alike.',
   overarmPair:
     'Overarm seams of back and front differ by {value}; sewn together they may differ by {limit}.',
   sidePair:
@@ -98,6 +101,8 @@ export interface Finding {
   readonly place: string
   readonly value: Mm
   readonly limit: Mm
+  /** Of one side of the body only. */
+  readonly side?: Side
 }
 
 export const say = (
@@ -108,10 +113,12 @@ export const say = (
   limit = 0,
 ): Finding => ({ id, severity, place, value: mm(value), limit: mm(limit) })
 
-export const findingSentence = (f: Finding, units: UnitChoice): string =>
-  FINDING_WORDS[f.id]
+export const findingSentence = (f: Finding, units: UnitChoice): string => {
+  const said = FINDING_WORDS[f.id]
     .replace('{value}', formatLength(f.value, units))
     .replace('{limit}', formatLength(f.limit, units))
+  return f.side ? `On the ${f.side} side: ${said}` : said
+}
 
 export const stopsCutting = (findings: readonly Finding[]): boolean =>
   findings.some((f) => f.severity === 'stop')

@@ -21,7 +21,13 @@ export type FinishingId =
 /** The front beyond a style seam. */
 export type PartedId = 'sideFront'
 export type SkirtId = 'skirtBack' | 'skirtFront'
-export type PieceId = HalfId | 'sleeve' | SkirtId | PartedId | FinishingId
+/** A piece that serves both sides of the body, turned over or laid on the fold. */
+export type PairedId = HalfId | 'sleeve' | SkirtId | PartedId | FinishingId
+/** Which side of the body, as worn: her left is the right of a front seen from outside. */
+export type Side = 'left' | 'right'
+/** A piece of one side only, where the two are not alike. */
+export type SidedId = `${PairedId}${Capitalize<Side>}`
+export type PieceId = PairedId | SidedId
 
 /** fold: on the fold of the cloth. seam: sewn to its partner. edge: finished by itself. hem: turned up. */
 export type EdgeRole = 'fold' | 'seam' | 'edge' | 'hem'
@@ -62,7 +68,7 @@ export const EDGE_WORDS: Readonly<Record<EdgeName, string>> = {
   end: 'other short end',
 }
 
-export const PIECE_WORDS: Readonly<Record<PieceId, string>> = {
+const PAIRED_WORDS: Readonly<Record<PairedId, string>> = {
   back: 'back',
   front: 'front',
   sleeve: 'sleeve',
@@ -80,11 +86,46 @@ export const PIECE_WORDS: Readonly<Record<PieceId, string>> = {
   frontWaistFacing: 'front waist facing',
 }
 
+export const SIDES: readonly Side[] = ['left', 'right']
+const CAPITAL = { left: 'Left', right: 'Right' } as const
+export const sidedId = (id: PairedId, side: Side): SidedId => `${id}${CAPITAL[side]}`
+/** The piece it is one side of; a paired piece itself. */
+export const pairedId = (id: PieceId): PairedId => id.replace(/(Left|Right)$/, '') as PairedId
+export const sideOfId = (id: PieceId): Side | undefined =>
+  SIDES.find((side) => id.endsWith(CAPITAL[side]))
+
+/** Every id once for both sides and once for each: what is said of it, or keyed by it. */
+export const forEverySide = <T>(
+  paired: Readonly<Record<PairedId, T>>,
+  sided: (what: T, side: Side) => T,
+): Readonly<Record<PieceId, T>> =>
+  Object.fromEntries(
+    Object.entries(paired).flatMap(([id, what]) => [
+      [id, what],
+      ...SIDES.map((side) => [sidedId(id as PairedId, side), sided(what, side)]),
+    ]),
+  ) as Record<PieceId, T>
+
+export const PIECE_WORDS = forEverySide(PAIRED_WORDS, (words, side) => `${side} ${words}`)
+
 export interface Edge {
   readonly name: EdgeName
   readonly role: EdgeRole
   readonly path: Path
+  /** Whose it is, on a whole piece that is not alike on both sides. */
+  readonly side?: Side
+  /** Its piece lies turned over: the path runs from where others end. */
+  readonly turned?: true
 }
+
+/** What a line of a piece is called when nothing else may be called so: 'sideLeft'. */
+export const partName = ({
+  name,
+  side,
+}: {
+  readonly name: string
+  readonly side?: Side
+}): string => (side ? `${name}${CAPITAL[side]}` : name)
 
 /** A diamond dart: legs from the upper tip to the mouth at the waist and on to the lower tip. */
 export interface Dart {
@@ -98,6 +139,7 @@ export interface Dart {
   readonly lowerTip: Point
   /** The ends of the lower legs at the hem, for a dart that is too wide to close above it. */
   readonly open?: { readonly inner: Point; readonly outer: Point }
+  readonly side?: Side
 }
 
 /** A dart whose mouth lies on an edge: legs from the tip to both ends of the mouth. */
@@ -111,6 +153,7 @@ export interface EdgeDart {
   readonly turned?: number
   /** Sewn as a seam that parts the piece and runs on into the waist dart. */
   readonly seam?: true
+  readonly side?: Side
 }
 
 /** Cloth gathered into an edge where a dart would have taken it. */
@@ -134,6 +177,7 @@ export interface InnerLine {
   readonly name: 'zip' | 'slit' | 'buttons' | 'centreFront' | 'fold' | 'vent' | 'gathers'
   readonly words: string
   readonly path: Path
+  readonly side?: Side
 }
 
 /** A level of the body drawn on the piece: bust line, waist line, hip line. */
@@ -175,12 +219,14 @@ export function namedPoint(piece: Piece, name: string): Point {
 }
 
 /** Length of an edge as it is sewn: the mouths of darts on it are folded away. */
-export const sewnLength = (piece: Piece, name: EdgeName): number =>
-  pathLength(edge(piece, name).path) -
-  piece.edgeDarts
-    .filter((d) => d.edge === name)
-    .reduce((sum, d) => sum + distance(d.upper, d.lower), 0) -
-  (piece.gathers ?? []).reduce((sum, g) => sum + (g.edge === name ? g.takes : 0), 0)
+export function sewnLength(piece: Piece, name: EdgeName): number {
+  const { path, side } = edge(piece, name)
+  const mouths = piece.edgeDarts
+    .filter((d) => d.edge === name && d.side === side)
+    .reduce((sum, d) => sum + distance(d.upper, d.lower), 0)
+  const drawnUp = (piece.gathers ?? []).reduce((sum, g) => sum + (g.edge === name ? g.takes : 0), 0)
+  return pathLength(path) - mouths - drawnUp
+}
 
 /** The seam over the shoulder or along the arm, whichever the piece has. */
 export const overShoulder = (piece: Piece): Edge =>

@@ -5,7 +5,9 @@
 import { pathLength } from '../geometry/length.ts'
 import { distance } from '../geometry/point.ts'
 import { mm, type Mm } from '../units/length.ts'
+import { alike } from './as-worn.ts'
 import type { Draft } from './draft.ts'
+import { pairedId, partName, sidedId, SIDES, type Piece } from './piece.ts'
 
 export interface NumberRecord {
   /** `front.sleeveEdge`, `front.waistDart`: mm to a hundredth. */
@@ -24,14 +26,30 @@ export function record(draft: Draft, step = HUNDREDTH): NumberRecord {
   const rounded = (value: number): Mm => mm(Math.round(value * parts) / parts + 0)
   const lengths: Record<string, Mm> = {}
   const points: Record<string, readonly [Mm, Mm]> = {}
-  for (const piece of draft.pieces) {
-    for (const e of piece.edges) lengths[`${piece.id}.${e.name}`] = rounded(pathLength(e.path))
+  for (const piece of recorded(draft)) {
+    for (const e of piece.edges) lengths[`${piece.id}.${partName(e)}`] = rounded(pathLength(e.path))
     for (const d of piece.darts)
-      lengths[`${piece.id}.${d.name}`] = rounded(distance(d.inner, d.outer))
+      lengths[`${piece.id}.${partName(d)}`] = rounded(distance(d.inner, d.outer))
     for (const d of piece.edgeDarts)
-      lengths[`${piece.id}.${d.name}`] = rounded(distance(d.upper, d.lower))
+      lengths[`${piece.id}.${partName(d)}`] = rounded(distance(d.upper, d.lower))
     for (const [name, p] of Object.entries(piece.points))
       points[`${piece.id}.${name}`] = [rounded(p.x), rounded(p.y)]
   }
   return { lengths, points }
+}
+
+/** The pieces of a draft; of one that differs left and right both halves, as they are drafted. */
+function recorded({ pieces, sides }: Draft): readonly Piece[] {
+  if (!sides) return pieces
+  const ids = [...new Set(SIDES.flatMap((s) => sides[s].pieces.map((p) => p.id)))]
+  return ids.flatMap((id) => {
+    const both = SIDES.flatMap((side) => sides[side].pieces.filter((p) => p.id === id))
+    const [a, b] = both
+    if (a && b && alike(a, b)) return [a]
+    return SIDES.flatMap((side) =>
+      sides[side].pieces
+        .filter((p) => p.id === id)
+        .map((p) => ({ ...p, id: sidedId(pairedId(id), side) })),
+    )
+  })
 }

@@ -31,6 +31,7 @@ export function stepTitle(step: Act): string {
     case 'rectangle':
     case 'open':
     case 'change':
+    case 'asWorn':
       return '·'
     case 'cutOff':
     case 'moveDart':
@@ -96,6 +97,8 @@ export function sentence(step: Act, units: UnitChoice): string {
       return `Cut the piece apart along the inner and the outer leg of its darts, from the ${EDGE_WORDS[step.from]} over ${step.over} to the ${EDGE_WORDS[step.to]}: ${step.why}.`
     case 'cutOff':
       return `Cut the piece off along the ${step.along}, from ${step.at} to the centre: ${step.why}.`
+    case 'asWorn':
+      return AS_WORN[step.how](step.side, step.why)
     case 'change':
       return `${step.words}, ${say(step.amount)}: ${step.why}.`
     case 'wedge':
@@ -106,6 +109,16 @@ export function sentence(step: Act, units: UnitChoice): string {
         `The dart opens by ${say(step.opens)} at the waist; the ${EDGE_WORDS[step.edge]} is ${say(step.shortens)} shorter once drawn smooth. ${step.why}.`
       )
   }
+}
+
+const AS_WORN: Readonly<
+  Record<Extract<Act, { verb: 'asWorn' }>['how'], (side: string, why: string) => string>
+> = {
+  first: (side, why) => `First the ${side} half, as worn: ${why}.`,
+  other: (side, why) =>
+    `Turn the paper over, trace the centre line and A through and draw the ${side} half on this side; its letters carry a stroke, A′. Then trace it through to the first side: ${why}.`,
+  over: (side, why) =>
+    `Draw it as told above, then turn the paper over: so it lies as worn on the ${side}: ${why}.`,
 }
 
 const listed = (words: readonly string[]): string =>

@@ -4,7 +4,7 @@
  */
 import type { Path } from '../geometry/path.ts'
 import type { Amount } from '../units/amount.ts'
-import type { EdgeDart, EdgeName, PieceId } from './piece.ts'
+import type { EdgeDart, EdgeName, PieceId, Side } from './piece.ts'
 
 export type Direction = 'down' | 'up' | 'right' | 'left'
 
@@ -154,6 +154,14 @@ export type Act =
       readonly tip: Amount
       readonly why: string
     }
+  /** Where left and right are not alike: which side the steps beside it draw. */
+  | {
+      readonly verb: 'asWorn'
+      readonly side: Side
+      /** first: as it lies; other: on the other side of the paper; over: turned over once drawn. */
+      readonly how: 'first' | 'other' | 'over'
+      readonly why: string
+    }
   | {
       readonly verb: 'cutOff'
       readonly at: string
@@ -176,4 +184,6 @@ export type Step = Act & {
   readonly piece: PieceId
   /** Lines that light up when the step is walked. */
   readonly lights: readonly Path[]
+  /** Drawn for a piece that lies turned over: out is to the left. */
+  readonly turned?: true
 }

@@ -5,14 +5,17 @@
  */
 import { CHOICES, type Choices } from '../draft/choices.ts'
 import { pieceOf, withPiece, type Draft, type GarmentId } from '../draft/draft.ts'
+import { alike, centresApart } from '../draft/as-worn.ts'
+import { say, type Finding } from '../draft/finding.ts'
 import { drawn, proved } from '../draft/garments.ts'
-import { edge } from '../draft/piece.ts'
+import { SEAM_EQUAL } from '../draft/proof.ts'
+import { edge, type Side } from '../draft/piece.ts'
 import type { Step } from '../draft/step.ts'
-import type { Body } from '../measurements/confirmed.ts'
+import { bodyOfSide, sidesAgree, type Body } from '../measurements/confirmed.ts'
 import { fixed } from '../units/amount.ts'
 import { mm } from '../units/length.ts'
 import { complaintOf } from './complaints/catalogue.ts'
-import { inForce, type Correction, type Side } from './correction.ts'
+import { inForce, type Correction } from './correction.ts'
 import { operated } from './ops/operate.ts'
 import type { Operation } from './ops/operation.ts'
 import { operationSaid } from './ops/said.ts'
@@ -28,8 +31,49 @@ export interface Corrected {
   readonly notes: Readonly<Record<string, readonly string[]>>
 }
 
-/** @param side the side of the body; corrections of the other side alone are left out */
+/** The draft with everything that is in force; left and right are in it where they are not alike. */
 export function correctedDraft(
+  garment: GarmentId,
+  body: Body,
+  choices: Choices,
+  corrections: readonly Correction[],
+): Corrected {
+  const mean = oneSide(garment, body, choices, corrections)
+  const sides = sidesOf(garment, body, choices, corrections)
+  if (!sides) return mean
+  const { left, right } = sides
+  const both = { left: left.draft, right: right.draft }
+  return {
+    draft: { ...mean.draft, sides: both, findings: findingsOfBoth(both) },
+    refused: [
+      ...left.refused,
+      ...right.refused.filter((r) => !left.refused.some((l) => l.correction === r.correction)),
+    ],
+    wedges: { ...right.wedges, ...left.wedges, ...mean.wedges },
+    notes: { ...right.notes, ...left.notes, ...mean.notes },
+  }
+}
+
+/** What both sides say is said once; the rest with its side. */
+function findingsOfBoth(sides: Readonly<Record<Side, Draft>>): readonly Finding[] {
+  const { left, right } = sides
+  const same = (a: Finding) => (b: Finding) =>
+    a.id === b.id && a.place === b.place && a.severity === b.severity
+  return [
+    ...left.findings.map((f): Finding =>
+      right.findings.some(same(f)) ? f : { ...f, side: 'left' },
+    ),
+    ...right.findings
+      .filter((f) => !left.findings.some(same(f)))
+      .map((f): Finding => ({ ...f, side: 'right' })),
+    ...centresApart(sides).map(({ piece, by }) =>
+      say('centresApart', 'stop', `${piece}.centre`, by, SEAM_EQUAL),
+    ),
+  ]
+}
+
+/** @param side corrections of the other side alone are left out; without it, those of one side */
+function oneSide(
   garment: GarmentId,
   body: Body,
   choices: Choices,
@@ -45,7 +89,10 @@ export function correctedDraft(
   return { ...done, draft: proved(done.draft), refused: [...turned.refused, ...done.refused] }
 }
 
-/** Left and right apart, where a correction is for one side only; undefined where both are alike. */
+/**
+ * Left and right apart: where a correction is for one side only, or where the taped shoulders
+ * differ and the pieces drawn from them differ by more than `PIECES_ALIKE`. Guesses have no sides.
+ */
 export function sidesOf(
   garment: GarmentId,
   body: Body,
@@ -53,10 +100,34 @@ export function sidesOf(
   corrections: readonly Correction[],
 ): { readonly left: Corrected; readonly right: Corrected } | undefined {
   const sided = inForce(corrections).some((c) => c.kind === 'operate' && c.side)
-  if (!sided) return undefined
-  const on = (side: Side): Corrected => correctedDraft(garment, body, choices, corrections, side)
-  return { left: on('left'), right: on('right') }
+  const apart = body.standing === 'confirmed' && !sidesAgree(body)
+  if (!sided && !apart) return undefined
+  const on = (side: Side, opening: Choices['opening']): Corrected =>
+    oneSide(
+      garment,
+      apart ? bodyOfSide(body, side) : body,
+      { ...choices, opening },
+      corrections,
+      side,
+    )
+  const [left, right] = [on('left', choices.opening), on('right', choices.opening)]
+  const same = left.draft.pieces.every((p) => {
+    const q = right.draft.pieces.find((o) => o.id === p.id)
+    return q !== undefined && alike(p, q, PIECES_ALIKE)
+  })
+  if (!sided && same) return undefined
+  // A garment is opened in one way: what one side needs, both have.
+  const [more, fewer] =
+    left.draft.openings.length < right.draft.openings.length ? [right, left] : [left, right]
+  const missing = more.draft.openings.find(
+    (o) => !fewer.draft.openings.some(({ kind }) => kind === o.kind),
+  )
+  return missing
+    ? { left: on('left', missing.kind), right: on('right', missing.kind) }
+    : { left, right }
 }
+/** Pieces of left and right that lie within this of each other are cut as one pair, mm. Judgement. */
+const PIECES_ALIKE = 3
 
 function turnChoices(
   start: Choices,

@@ -4,13 +4,11 @@
  * carries it along, and replaying the list on the same numbers gives the same pieces.
  */
 import type { ChoiceId } from '../draft/choices.ts'
-import type { HalfEdgeName, HalfId } from '../draft/piece.ts'
+import type { HalfEdgeName, HalfId, Side } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
 import type { ComplaintId } from './complaints/complaint.ts'
 import type { Operation } from './ops/operation.ts'
 import type { Pinned } from './pinned.ts'
-
-export type Side = 'left' | 'right'
 
 export interface Because {
   readonly complaint: ComplaintId

@@ -2,7 +2,7 @@
  * Cut list, marking list and interfacing, from the pieces as they are. What is marked is what is
  * drawn on a piece: nothing here invents a mark.
  */
-import { DART_WORDS, EDGE_WORDS, type Piece } from '../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS, pairedId, type Piece } from '../draft/piece.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { plainCloth } from './cloth.ts'
 import type { CutPart } from './cut-part.ts'
@@ -18,7 +18,7 @@ export interface CutListRow {
 }
 
 /** Shaped facings are interfaced; strips never: common practice, no source. */
-const interfaced = (id: Piece['id']): boolean => /Facing$/.test(id)
+const interfaced = (id: Piece['id']): boolean => /Facing$/.test(pairedId(id))
 
 export const cutList = (
   pieces: readonly Piece[],

@@ -6,7 +6,7 @@
  */
 import { flatten } from '../geometry/path.ts'
 import type { Point } from '../geometry/point.ts'
-import { isHalf, outline as seamLine, type Piece, type PieceId } from '../draft/piece.ts'
+import { isHalf, outline as seamLine, pairedId, type Piece, type PieceId } from '../draft/piece.ts'
 import { cuttingLine, type Allowances } from '../output/allowance.ts'
 import type { Mm } from '../units/length.ts'
 import { grownOutline, outlineOf, type Outline } from './outline.ts'
@@ -111,22 +111,25 @@ const SLEEVE_AT = 'width of the sleeve'
 const UNDERARM_AT = 'underarm line'
 
 function matchOf(piece: Piece, lie: (p: Point) => [number, number]): Match | undefined {
-  const name = isHalf(piece.id) ? MATCHED_AT : piece.id === 'sleeve' ? SLEEVE_AT : undefined
+  const id = pairedId(piece.id)
+  const name = isHalf(id) ? MATCHED_AT : id === 'sleeve' ? SLEEVE_AT : undefined
   const level = piece.levels.find((l) => l.name === name)
   if (!name || !level) return undefined
   const [along] = lie({ x: 0, y: level.from.y })
-  const words = piece.id === 'sleeve' ? 'underarm point' : 'waist at the side'
+  const words = id === 'sleeve' ? 'underarm point' : 'waist at the side'
   return { words, along, across: 0, lag: 0 }
 }
 
 /** The underarm of the sleeve meets that of the front, which is matched at the waist. */
 function lagged(parts: readonly CutPart[], pieces: readonly Piece[]): readonly CutPart[] {
-  const front = pieces.find((p) => p.id === 'front')
+  const front = pieces.find((p) => pairedId(p.id) === 'front')
   const at = (name: string): number | undefined =>
     front?.levels.find((l) => l.name === name)?.from.y
   const [underarm, waist] = [at(UNDERARM_AT), at(MATCHED_AT)]
   if (underarm === undefined || waist === undefined) return parts
   return parts.map((p) =>
-    p.id === 'sleeve' && p.match ? { ...p, match: { ...p.match, lag: underarm - waist } } : p,
+    pairedId(p.id) === 'sleeve' && p.match
+      ? { ...p, match: { ...p.match, lag: underarm - waist } }
+      : p,
   )
 }

@@ -145,6 +145,30 @@ export function preview(book: Book): Preview {
   return new PreviewBody(values, basis)
 }
 
+const OF_BOTH: readonly (readonly [left: MeasurementId, right: MeasurementId])[] = [
+  ['shoulderLengthLeft', 'shoulderLengthRight'],
+  ['shoulderSlopeLeft', 'shoulderSlopeRight'],
+]
+
+/**
+ * Do left and right count as one? They do while two readings of one length might lie so far apart:
+ * within the tolerance of the measurement itself, 3 mm along the shoulder and 6 mm of its drop.
+ */
+export const sidesAgree = (body: Body): boolean =>
+  OF_BOTH.every(([left, right]) => {
+    const [l, r] = [body.values[left], body.values[right]]
+    return l === undefined || r === undefined || Math.abs(l - r) <= measure(left).tolerance.value
+  })
+
+/** The same body with the numbers of one side only, where both sides are taped. */
+export function bodyOfSide(body: Confirmed, side: 'left' | 'right'): Confirmed {
+  const unused = OF_BOTH.flatMap(([left, right]) =>
+    knows(body, left) && knows(body, right) ? [side === 'left' ? right : left] : [],
+  )
+  const kept = Object.entries(body.readings).filter(([id]) => !unused.some((u) => u === id))
+  return fromReadings(Object.fromEntries(kept)) ?? body
+}
+
 /** The value of a measurement; a body that was not asked for it is our own mistake. */
 export function lengthOf(body: Body, id: MeasurementId): Mm {
   if (!ConfirmedBody.made(body) && !PreviewBody.made(body)) {

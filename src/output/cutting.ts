@@ -5,7 +5,15 @@
  * whichever garment they belong to.
  */
 import type { Draft } from '../draft/draft.ts'
-import type { Edge, EdgeName, EdgeRole, Piece, PieceId } from '../draft/piece.ts'
+import {
+  pairedId,
+  type Edge,
+  type EdgeName,
+  type EdgeRole,
+  type PairedId,
+  type Piece,
+  type PieceId,
+} from '../draft/piece.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { Allowances } from './allowance.ts'
 import { finishRefusal, finishesThatSuit } from './finish-fit.ts'
@@ -81,9 +89,9 @@ export function cutRows(draft: Draft, wishes: CutWishes): CutRow[] {
 function drawnFinish(draft: Draft, { name, role }: Edge): FinishId | undefined {
   const zip = draft.openings.some((o) => ZIPS.includes(o.kind) && o.edge === name)
   if (role === 'seam') return zip ? 'zip' : undefined
-  return draft.pieces.some(({ id }) => FACES[id] === name) ? 'facing' : undefined
+  return draft.pieces.some(({ id }) => FACES[pairedId(id)] === name) ? 'facing' : undefined
 }
-const FACES: Partial<Readonly<Record<PieceId, EdgeName>>> = {
+const FACES: Partial<Readonly<Record<PairedId, EdgeName>>> = {
   backNeckFacing: 'neck',
   frontNeckFacing: 'neck',
 }

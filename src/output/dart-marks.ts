@@ -1,7 +1,7 @@
 /** Darts as they are drawn: legs, middle, name, and how they run on to the cutting line. */
 import { add, between, point, scale, subtract, unit, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
-import { DART_WORDS, type Piece } from '../draft/piece.ts'
+import { DART_WORDS, partName, type Piece } from '../draft/piece.ts'
 import { dartLegs } from '../draft/sheet.ts'
 import type { DartEnd } from './edge-cut.ts'
 import { nameOf, SIZE } from './level-marks.ts'
@@ -9,7 +9,7 @@ import { pathMark, textMark, type PathMark, type TextMark } from './mark.ts'
 
 export const dartMarks = (piece: Piece): (PathMark | TextMark)[] => [
   ...piece.darts.flatMap((d) => {
-    const id = nameOf(piece, d.name)
+    const id = nameOf(piece, partName(d))
     const middle = between(d.inner, d.outer, 0.5)
     const up = unit(subtract(d.upperTip, middle))
     const foot = d.open ? between(d.open.inner, d.open.outer, 0.5) : d.lowerTip
@@ -20,7 +20,7 @@ export const dartMarks = (piece: Piece): (PathMark | TextMark)[] => [
     ]
   }),
   ...piece.edgeDarts.flatMap((d) => {
-    const id = nameOf(piece, d.name)
+    const id = nameOf(piece, partName(d))
     const middle = between(d.upper, d.lower, 0.5)
     return [
       pathMark('dart', [line(d.upper, d.tip), line(d.tip, d.lower)], id),
@@ -37,7 +37,7 @@ const aboveLeg = (tip: Point, upper: Point): Point => add(between(tip, upper, 0.
 export const dartEndMarks = (piece: Piece, ends: readonly DartEnd[]): PathMark[] =>
   ends.flatMap((d) => {
     const [first, second] = d.legs
-    const id = nameOf(piece, d.dart)
+    const id = nameOf(piece, partName({ name: d.dart, ...(d.side ? { side: d.side } : {}) }))
     const mouth = first[0] && second[0] ? between(first[0].from, second[0].from, 0.5) : d.crease
     return [
       pathMark('dart', [...first, ...second], `${id}.end`),

@@ -3,7 +3,7 @@ import { line, type Line } from '../geometry/segment.ts'
 import type { Path } from '../geometry/path.ts'
 import { pathEnd, pathStart } from '../geometry/path.ts'
 import type { Point } from '../geometry/point.ts'
-import type { AnyDart, Edge, EdgeName, Piece } from '../draft/piece.ts'
+import type { AnyDart, Edge, EdgeName, Piece, Side } from '../draft/piece.ts'
 import { foldedCap } from './dart-cap.ts'
 import { mouthsOn, runsBeside } from './mouth.ts'
 import { parallel } from './parallel.ts'
@@ -12,6 +12,7 @@ import { parallel } from './parallel.ts'
 export interface DartEnd {
   readonly dart: AnyDart
   readonly edge: EdgeName
+  readonly side?: Side
   /** From the mouth on the seam line to the cutting line, first and second leg in outline order. */
   readonly legs: readonly [readonly [Line], readonly [Line]]
   /** Where the folded dart has its crease on the cutting line. */
@@ -37,7 +38,13 @@ export function edgeCut(piece: Piece, edge: Edge, by: number): EdgeCut | undefin
       [line(mouth.first, pathStart(cap.cap))],
       [line(mouth.second, pathEnd(cap.cap))],
     ] as const
-    darts.push({ dart: mouth.dart, edge: edge.name, legs, crease: cap.crease })
+    darts.push({
+      dart: mouth.dart,
+      edge: edge.name,
+      legs,
+      crease: cap.crease,
+      ...(mouth.side ? { side: mouth.side } : {}),
+    })
     path = [...cap.first, ...cap.cap, ...cap.second]
   }
   return { path, darts }

@@ -13,7 +13,7 @@ import {
 } from '../geometry/path.ts'
 import { add, point, quarterTurn, scale, type Point } from '../geometry/point.ts'
 import { arc, line } from '../geometry/segment.ts'
-import type { InnerLine, Piece } from '../draft/piece.ts'
+import { partName, type InnerLine, type Piece } from '../draft/piece.ts'
 import { EDGE_GAP, nameOf, SIZE } from './level-marks.ts'
 import { pathMark, textMark, type PathMark, type TextMark } from './mark.ts'
 
@@ -36,8 +36,8 @@ export function innerMarks(piece: Piece, inner: InnerLine): (PathMark | TextMark
     ...tick(pathEnd(inner.path), endTangent(inner.path)),
   ]
   return [
-    pathMark('inner', inner.path, nameOf(piece, inner.name)),
-    pathMark('notch', ticks, nameOf(piece, `${inner.name}.ends`)),
+    pathMark('inner', inner.path, nameOf(piece, partName(inner))),
+    pathMark('notch', ticks, nameOf(piece, `${partName(inner)}.ends`)),
     textMark(inner.words, at, SIZE.small, {
       angle: Math.atan2(read.y, read.x),
       anchor: 'middle',
@@ -55,12 +55,13 @@ export function pointsNear(piece: Piece, cut: Path): [string, Point][] {
 
 /** A point is where two lines cross; the apex is ringed, as the fullest point is (common practice). */
 export function pointMarks(piece: Piece, name: string, at: Point): (PathMark | TextMark)[] {
-  const arm = name === 'apex' ? APEX.arm : CROSS
+  const isApex = /^apex/.test(name)
+  const arm = isApex ? APEX.arm : CROSS
   const across = line(add(at, point(-arm, 0)), add(at, point(arm, 0)))
   const down = line(add(at, point(0, -arm)), add(at, point(0, arm)))
   // Two halves: a writer may draw nothing for an arc that ends where it begins.
   const halves = [0, Math.PI].map((start) => arc(at, APEX.ring, start, Math.PI))
-  const ring = name === 'apex' ? halves : []
+  const ring = isApex ? halves : []
   return [
     pathMark('point', [across, down, ...ring], nameOf(piece, name)),
     textMark(name, add(at, point(arm - 0.5, -CROSS + 0.5)), SIZE.letter),

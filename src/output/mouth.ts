@@ -7,7 +7,7 @@ import { project } from '../geometry/project.ts'
 import { splitPath, startTangent, type Path, type Place } from '../geometry/path.ts'
 import type { Point } from '../geometry/point.ts'
 import { line, type Line } from '../geometry/segment.ts'
-import type { AnyDart, Edge, EdgeDart, Piece } from '../draft/piece.ts'
+import type { AnyDart, Edge, EdgeDart, Piece, Side } from '../draft/piece.ts'
 import type { FoldsTowards, Mouth } from './dart-cap.ts'
 import { reflectedPath } from './fold.ts'
 
@@ -16,33 +16,30 @@ export interface EdgeMouth extends Mouth {
   readonly towards: FoldsTowards
   /** In a hem the allowance is turned up: its dart is the mirror of the one above the hem line. */
   readonly turnedUp: boolean
+  /** On a whole piece that is not alike on both sides. */
+  readonly side?: Side
 }
 
 /** The mouths on an edge in outline order. */
 export function mouthsOn(piece: Piece, edge: Edge): readonly EdgeMouth[] {
   const sides = piece.edgeDarts
-    .filter((d) => d.edge === edge.name)
-    .map((d) => ordered(edge.path, d.name, d.tip, ...pressed(d), false))
-  const runOut = piece.darts.flatMap(({ name, lowerTip, open }) =>
-    open && liesOn(edge.path, open.inner) && liesOn(edge.path, open.outer)
-      ? [
-          ordered(
-            edge.path,
-            name,
-            mirrored(edge.path, open.outer, lowerTip),
-            open.outer,
-            open.inner,
-            true,
-          ),
-        ]
-      : [],
-  )
+    .filter((d) => d.edge === edge.name && d.side === edge.side)
+    .map((d) => ({ ...ordered(edge.path, d.name, d.tip, ...pressed(d), false), ...sideOf(d) }))
+  const runOut = piece.darts.flatMap((d): EdgeMouth[] => {
+    const { name, lowerTip, open } = d
+    if (!open || !liesOn(edge.path, open.inner) || !liesOn(edge.path, open.outer)) return []
+    const tip = mirrored(edge.path, open.outer, lowerTip)
+    return [{ ...ordered(edge.path, name, tip, open.outer, open.inner, true), ...sideOf(d) }]
+  })
   const along = (m: EdgeMouth): number => {
     const { index, t } = project(edge.path, m.first).place
     return index + t
   }
   return [...sides, ...runOut].sort((a, b) => along(a) - along(b))
 }
+
+const sideOf = ({ side }: { readonly side?: Side }): { readonly side?: Side } =>
+  side ? { side } : {}
 
 /** The ends of the mouth: a dart that lies across is pressed down, an upright one to the centre. */
 function pressed({ tip, upper, lower }: EdgeDart): readonly [from: Point, to: Point] {

@@ -3,7 +3,16 @@
  * front, double on the back (common practice; a public sewing course says the same). They sit
  * in the middle third of the seam but not in its middle, so a piece laid end for end shows.
  */
-import { isSkirt, type Edge, type EdgeName, type Piece, type PieceId } from '../draft/piece.ts'
+import {
+  isHalf as isBodyHalf,
+  isSkirt,
+  pairedId,
+  type Edge,
+  type EdgeName,
+  type Piece,
+  type PieceId,
+} from '../draft/piece.ts'
+import { stroked } from '../draft/turned-over.ts'
 import { pathLength } from '../geometry/length.ts'
 import {
   lengthTo,
@@ -58,8 +67,7 @@ const SLIT = 5
 /** The two of a double notch stand so far apart. Common practice, no source. */
 const DOUBLE_APART = 8
 
-export const isHalf = (piece: Pick<Piece, 'id'>): boolean =>
-  piece.id === 'back' || piece.id === 'front'
+export const isHalf = (piece: Pick<Piece, 'id'>): boolean => isBodyHalf(pairedId(piece.id))
 
 /**
  * Notches of a body piece, a skirt half or a sleeve; a facing has none. Seams run from the neck or underarm, but
@@ -68,24 +76,30 @@ export const isHalf = (piece: Pick<Piece, 'id'>): boolean =>
  */
 export function notches(piece: Piece, allowance: (edge: Edge) => number): Notch[] {
   const others: readonly PieceId[] = ['sleeve', 'sideFront']
-  if (!isHalf(piece) && !isSkirt(piece.id) && !others.includes(piece.id)) return []
+  const paired = pairedId(piece.id)
+  if (!isHalf(piece) && !isSkirt(paired) && !others.includes(paired)) return []
   const seams = NOTCHED.flatMap((name) =>
     piece.edges.filter((e) => e.name === name && e.role === 'seam'),
   )
   return [
     ...seams.flatMap((seam) => {
       const along = pathLength(seam.path)
-      const middle = along * (UPWARD.includes(seam.name) ? 1 - NOTCH_AT : NOTCH_AT)
-      const twice = piece.id === 'back' || piece.id === 'skirtBack'
+      const backward = UPWARD.includes(seam.name) !== (seam.turned ?? false)
+      const middle = along * (backward ? 1 - NOTCH_AT : NOTCH_AT)
+      const twice = paired === 'back' || paired === 'skirtBack'
       return beside(twice).map((by) => notchAt(seam.name, seam.path, middle + by, allowance(seam)))
     }),
-    ...MATCHED.flatMap(({ id, edge, point, twice }) => {
-      const own = piece.id === id ? piece.edges.find((e) => e.name === edge) : undefined
-      const spot = piece.points[point]
-      if (!own || !spot || own.role !== 'seam') return []
-      const at = lengthTo(own.path, project(own.path, spot).place)
-      return beside(twice).map((by) => notchAt(edge, own.path, at + by, allowance(own)))
-    }),
+    ...MATCHED.filter(({ id }) => id === paired).flatMap(({ edge, point, twice }) =>
+      piece.edges
+        .filter((e) => e.name === edge && e.role === 'seam')
+        .flatMap((own) => {
+          // On a whole piece the letters of the half that lies turned carry a stroke.
+          const spot = piece.points[own.side && own.turned ? stroked(point) : point]
+          if (!spot) return []
+          const at = lengthTo(own.path, project(own.path, spot).place)
+          return beside(twice).map((by) => notchAt(edge, own.path, at + by, allowance(own)))
+        }),
+    ),
   ]
 }
 const beside = (twice: boolean): number[] => (twice ? [-DOUBLE_APART / 2, DOUBLE_APART / 2] : [0])

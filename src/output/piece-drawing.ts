@@ -18,7 +18,7 @@ import { at, line } from '../geometry/segment.ts'
 import { project } from '../geometry/project.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import { boxHeight, boxOf, boxOfPoints, boxWidth } from '../geometry/box.ts'
-import { EDGE_WORDS, outline, type Edge, type Piece } from '../draft/piece.ts'
+import { EDGE_WORDS, outline, pairedId, partName, type Edge, type Piece } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
 import { allowanceOf, cuttingLine, type Allowances, type CuttingLine } from './allowance.ts'
 import type { Stuff } from './finish.ts'
@@ -59,7 +59,7 @@ export function pieceDrawing(piece: Piece, words: PieceWords): PieceDrawing {
     ...levelMarks(piece, cut),
     ...plumbMarks(piece, cut),
     ...piece.edges.map((e) =>
-      pathMark(e.role === 'fold' ? 'fold' : 'seam', e.path, nameOf(piece, e.name)),
+      pathMark(e.role === 'fold' ? 'fold' : 'seam', e.path, nameOf(piece, partName(e))),
     ),
     ...dartMarks(piece),
     ...piece.inner.flatMap((l) => innerMarks(piece, l)),
@@ -118,7 +118,8 @@ function edgeName(piece: Piece, e: Edge, words: PieceWords): TextMark[] {
     words.allowances !== undefined &&
     !piece.cutAsDrawn &&
     allowanceOf(piece, e, words.allowances) === 0
-  const text = cutHere ? `${EDGE_WORDS[e.name]}, cut on this line` : EDGE_WORDS[e.name]
+  const own = e.side ? `${EDGE_WORDS[e.name]}, ${e.side}` : EDGE_WORDS[e.name]
+  const text = cutHere ? `${own}, cut on this line` : own
   const name = textMark(text, add(at, scale(inward, gap)), SIZE.small, {
     angle: Math.atan2(read.y, read.x),
     anchor: 'middle',
@@ -132,7 +133,9 @@ function nameMarks(piece: Piece, words: PieceWords): PieceMark[] {
   const at = openPlace(piece)
   // A facing is narrow: its name is no larger than the other words.
   const [name, small] =
-    isHalf(piece) || piece.id === 'sleeve' ? [SIZE.name, SIZE.words] : [SIZE.words, SIZE.small]
+    isHalf(piece) || pairedId(piece.id) === 'sleeve'
+      ? [SIZE.name, SIZE.words]
+      : [SIZE.words, SIZE.small]
   const lines = [
     piece.cutting,
     ...(words.garmentName ? [words.garmentName] : []),
@@ -177,7 +180,11 @@ export function openPlace(piece: Piece): Point {
   const box = boxOf(piece.edges.map((e) => e.path))
   // A sleeve has grain and width in its middle, a slit facing its grain: the name stands clear.
   const [across, down] =
-    piece.id === 'sleeve' ? SLEEVE_NAME : piece.id === 'slitFacing' ? SLIT_NAME : [0.5, 0.5]
+    pairedId(piece.id) === 'sleeve'
+      ? SLEEVE_NAME
+      : pairedId(piece.id) === 'slitFacing'
+        ? SLIT_NAME
+        : [0.5, 0.5]
   return point(box.left + boxWidth(box) * across, box.top + boxHeight(box) * down)
 }
 /** Further up than any piece reaches, mm. */

@@ -45,7 +45,7 @@ export function compare(before: Draft, after: Draft): Comparison {
     name,
     kind: 'length',
     words: lengthWords(name),
-    before: a.lengths[name] ?? mm(0),
+    before: was(a.lengths, name) ?? mm(0),
     after: b.lengths[name] ?? mm(0),
   }))
   const rows = [...measurements(before, after), ...choices(before, after), ...lengths]
@@ -54,11 +54,17 @@ export function compare(before: Draft, after: Draft): Comparison {
     changes: rows.filter((c) => size(c) > NOISE).sort((x, y) => size(y) - size(x)),
     same: lengths.filter((c) => size(c) <= NOISE),
     moved: Object.keys(b.points).flatMap((name): MovedPoint[] => {
-      const [p, q] = [a.points[name], b.points[name]]
+      const [p, q] = [was(a.points, name), b.points[name]]
       if (!p || !q || Math.hypot(q[0] - p[0], q[1] - p[1]) <= NOISE) return []
       return [{ name, across: mm(q[0] - p[0]), down: mm(q[1] - p[1]) }]
     }),
   }
+}
+
+/** A number before, whether or not left and right were told apart then. */
+function was<T>(record: Readonly<Record<string, T>>, name: string): T | undefined {
+  const ofBoth = name.replace(/(Left|Right)\./, '.')
+  return record[name] ?? record[ofBoth] ?? record[name.replace('.', 'Right.')]
 }
 
 /** "front sleeve edge", "back waist dart, width". */

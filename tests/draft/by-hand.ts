@@ -69,20 +69,21 @@ export function drawByHand(steps: readonly string[]): HandDrawn {
       if (n === undefined) throw new Error(`no length in "${part}"`)
       return n
     }
-    const square = first('^(Down|Up|Square out|Square in) from (\\w+), (.*)$')
+    const square = first('^(Down|Up|Square out|Square in) from ([\\w′]+), (.*)$')
     const compass = first(
-      '^Compass in (\\w+), open to (.*?)\\. Mark (\\w+) where it meets the level of (\\w+)',
+      '^Compass in ([\\w′]+), open to (.*?)\\. Mark ([\\w′]+) where it meets the level of ([\\w′]+)',
     )
-    const swing = first('^Compass in (\\w+), open to (.*?)\\. Swing from (\\w+) to (\\w+)')
-    const towards = first('^From (\\w+) towards (\\w+), (.*?):')
-    const past = first('^Lengthen the line (\\w+)–(\\w+) past \\w+ by (.*?):')
+    const swing = first('^Compass in ([\\w′]+), open to (.*?)\\. Swing from ([\\w′]+) to ([\\w′]+)')
+    const spot = first('^From ([\\w′]+), (.*?) (out|in) and (.*?) (up|down): ')
+    const towards = first('^From ([\\w′]+) towards ([\\w′]+), (.*?):')
+    const past = first('^Lengthen the line ([\\w′]+)–([\\w′]+) past [\\w′]+ by (.*?):')
     const dart = first(
-      `^The dart: ${NUMBER} wide at (\\w+), half on either side\\. Upper tip ${NUMBER} above`,
+      `^The dart: ${NUMBER} wide at ([\\w′]+), half on either side\\. Upper tip ${NUMBER} above`,
     )
     const curve = first(
-      '^Draw the (.*?) from (\\w+) to (\\w+),.*Guide points from (\\w+): (.*)\\.$',
+      '^Draw the (.*?) from ([\\w′]+) to ([\\w′]+),.*Guide points from ([\\w′]+): (.*)\\.$',
     )
-    if (/^Mark \w+:/.test(said)) points.set(to, { x: 0, y: 0 })
+    if (/^Mark [\w′]+:/.test(said)) points.set(to, { x: 0, y: 0 })
     else if (square) {
       const [way = '', from = '', rest = ''] = square
       // The length stands before the reason and before the level that is squared out.
@@ -94,6 +95,9 @@ export function drawByHand(steps: readonly string[]): HandDrawn {
     } else if (swing) {
       const [centre = '', open = '', from = '', end = ''] = swing
       arcs.push({ centre: at(centre), from: at(from), to: at(end), radius: last(open) })
+    } else if (spot) {
+      const [from = '', across = '', way = '', upright = '', fall = ''] = spot
+      points.set(to, go(go(at(from), WAY[way]!, last(across)), WAY[fall]!, last(upright)))
     } else if (towards) {
       const [from = '', along = '', by = ''] = towards
       points.set(to, slid(at(from), at(along), last(by)))
@@ -124,7 +128,7 @@ export function drawByHand(steps: readonly string[]): HandDrawn {
             ),
           ),
       )
-    } else if (!/^(Rule|Mark the|Lay paper|Measure) /.test(said))
+    } else if (!/^(Rule|Mark the|Lay paper|Measure|First the|Turn the paper) /.test(said))
       throw new Error(`cannot follow: ${said}`)
   }
   return { points, arcs, darts, guides }

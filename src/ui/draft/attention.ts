@@ -7,11 +7,14 @@ import type { Finding } from '../../draft/finding.ts'
 import {
   DART_WORDS,
   EDGE_WORDS,
+  pairedId,
   PIECE_WORDS,
+  sidedId,
   type AnyDart,
   type EdgeName,
   type Piece,
   type PieceId,
+  type Side,
 } from '../../draft/piece.ts'
 import type { Direction, Guide, Step } from '../../draft/step.ts'
 import { dartLegs, edgeDartLegs } from '../../draft/sheet.ts'
@@ -44,9 +47,9 @@ export function lightOf(draft: Draft, piece: PieceId, attention: Attention): Lig
       return { lit: step.lights, named, spots: guideSpots(step, shown) }
     }
     case 'finding': {
-      const place = placeOf(attention.finding.place)
-      return place.piece === piece
-        ? { ...DARK, lit: linesOf(pieceOf(draft, piece), place.part) }
+      const { part } = placeOf(attention.finding.place)
+      return pieceFor(draft, attention) === piece
+        ? { ...DARK, lit: linesOf(pieceOf(draft, piece), part, attention.finding.side) }
         : DARK
     }
     case 'number':
@@ -60,10 +63,16 @@ export function pieceFor(draft: Draft, attention: Attention): PieceId | undefine
     case 'step':
       return draft.steps[attention.index]?.piece
     case 'finding':
-      return placeOf(attention.finding.place).piece
+      return lyingFor(draft, placeOf(attention.finding.place).piece, attention.finding.side)
     case 'number':
       return undefined
   }
+}
+
+/** A finding names the half; on the table may lie the piece of its side only. */
+function lyingFor(draft: Draft, id: PieceId, side: Side | undefined): PieceId {
+  const has = (one: PieceId): boolean => draft.pieces.some((p) => p.id === one)
+  return has(id) ? id : sidedId(pairedId(id), side ?? 'right')
 }
 
 /** "back: C, D, U. front: C, D." of the points a number moves, or undefined when it moves none. */
@@ -88,12 +97,14 @@ export function placeOf(place: string): { piece: PieceId; part: string } {
   return { piece: piece as PieceId, part }
 }
 
-function linesOf(piece: Piece, part: string): readonly Path[] {
-  const dart = piece.darts.find((d) => d.name === part)
-  if (dart) return dartLegs(dart).map((leg) => [leg])
-  const onEdge = piece.edgeDarts.find((d) => d.name === part)
-  if (onEdge) return edgeDartLegs(onEdge).map((leg) => [leg])
-  return piece.edges.filter((e) => e.name === part).map((e) => e.path)
+function linesOf(piece: Piece, part: string, side: Side | undefined): readonly Path[] {
+  const asked = (x: { name: string; side?: Side }): boolean =>
+    x.name === part && (side === undefined || x.side === undefined || x.side === side)
+  const legs = [
+    ...piece.darts.filter(asked).flatMap((d) => dartLegs(d).map((leg) => [leg])),
+    ...piece.edgeDarts.filter(asked).flatMap((d) => edgeDartLegs(d).map((leg) => [leg])),
+  ]
+  return legs.length > 0 ? legs : piece.edges.filter(asked).map((e) => e.path)
 }
 
 /** "back, sleeve edge": where to look, in words. */
@@ -127,6 +138,7 @@ export function lettersOf(step: Step): readonly string[] {
     case 'rectangle':
     case 'open':
     case 'change':
+    case 'asWorn':
       return []
     case 'part':
       return [step.over]
@@ -147,7 +159,8 @@ export function guideSpots(step: Step, piece: Piece): readonly Point[] {
   if (step.verb !== 'curve') return []
   const base = piece.points[step.base]
   if (!base) return []
+  const over = (p: Point): Point => (step.turned ? point(-p.x, p.y) : p)
   return step.guides.map((g: Guide) =>
-    add(base, add(scale(WAY[step.along], g.out.mm), scale(WAY[g.then], g.by.mm))),
+    add(base, over(add(scale(WAY[step.along], g.out.mm), scale(WAY[g.then], g.by.mm)))),
   )
 }

@@ -1,6 +1,6 @@
 /** The lengths that stand on the paper, piece by piece. */
 import type { Draft } from '../../draft/draft.ts'
-import { DART_WORDS, EDGE_WORDS, type Piece } from '../../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS, partName, type Piece, type Side } from '../../draft/piece.ts'
 import { record } from '../../draft/record.ts'
 import type { Mm } from '../../units/length.ts'
 
@@ -18,10 +18,10 @@ export function paperLengths(
   return draft.pieces.map((piece) => ({
     piece,
     rows: [
-      ...piece.edges.map((e) => ({ part: e.name, words: EDGE_WORDS[e.name] })),
+      ...piece.edges.map((e) => ({ part: partName(e), words: ofSide(EDGE_WORDS[e.name], e) })),
       ...[...piece.darts, ...piece.edgeDarts].map((d) => ({
-        part: d.name,
-        words: `${DART_WORDS[d.name]}, width`,
+        part: partName(d),
+        words: ofSide(`${DART_WORDS[d.name]}, width`, d),
       })),
     ].flatMap(({ part, words }) => {
       const name = `${piece.id}.${part}`
@@ -30,3 +30,6 @@ export function paperLengths(
     }),
   }))
 }
+
+const ofSide = (words: string, { side }: { readonly side?: Side }): string =>
+  side ? `${words}, ${side}` : words

@@ -83,6 +83,7 @@ const KIND_OF: Readonly<Record<FindingId, ProofKind>> = {
   waistWider: 'darts',
   notSquare: 'outline',
   outlineCrosses: 'outline',
+  centresApart: 'outline',
 }
 
 /** A slit is added at the back neck for the head, a zip in the side for the waist. */
@@ -134,7 +135,7 @@ export function proofRows(draft: Draft, units: UnitChoice): readonly ProofRow[] 
       words: QUESTIONS[kind],
       severity: found[0]?.finding.severity,
       found,
-      holds: holds(draft, kind, units),
+      holds: heldOf(draft, kind, units),
     }
   })
   const weight = ({ severity }: ProofRow) => (severity === undefined ? 3 : WEIGHT[severity])
@@ -160,6 +161,14 @@ function foundSaid(draft: Draft, finding: Finding, units: UnitChoice): string {
   if (finding.id !== 'openingAdded') return sentence
   const added = opensFor(draft, kindOf(finding) === 'head' ? 'head' : 'waist')
   return added ? `${sentence} Now: ${OPENING_WORDS[added.kind]}.` : sentence
+}
+
+/** Seams are walked on either side; where they differ both lengths are said. */
+function heldOf(draft: Draft, kind: ProofKind, units: UnitChoice): string {
+  const { sides } = draft
+  if (!sides) return holds(draft, kind, units)
+  const [left, right] = [holds(sides.left, kind, units), holds(sides.right, kind, units)]
+  return left === right ? left : `Left: ${left} Right: ${right}`
 }
 
 function holds(draft: Draft, kind: ProofKind, units: UnitChoice): string {

@@ -15,6 +15,8 @@ export function stepName(step: Step): string {
       return 'rule it'
     case 'wedge':
       return 'the wedge'
+    case 'asWorn':
+      return `the ${step.side} one`
     default:
       return stepTitle(step)
   }

@@ -17,9 +17,10 @@ export class Walk {
     this.#piece = untrack(draft).steps[0]?.piece ?? 'back'
   }
 
-  /** A finishing piece may be gone once a choice was turned; then the back lies here. */
+  /** A piece may be gone once a choice was turned; then the first lies here, mostly the back. */
   get piece(): PieceId {
-    return this.#draft().pieces.some(({ id }) => id === this.#piece) ? this.#piece : 'back'
+    const { pieces } = this.#draft()
+    return pieces.some(({ id }) => id === this.#piece) ? this.#piece : (pieces[0]?.id ?? 'back')
   }
   /** Another piece comes with its own first step. */
   set piece(piece: PieceId) {

@@ -1,12 +1,13 @@
 /** Words for the edges of the Cut page. */
-import { PIECE_WORDS, type PieceId } from '../../../draft/piece.ts'
+import { pairedId, PIECE_WORDS, type PieceId } from '../../../draft/piece.ts'
 
 export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
 const BODY: readonly PieceId[] = ['back', 'front', 'sleeve']
 
 /** "back and front": the pieces that have the edge; several facings are said as one. */
-export function onPieces(pieces: readonly PieceId[]): string {
+export function onPieces(ids: readonly PieceId[]): string {
+  const pieces = [...new Set(ids.map(pairedId))]
   const body = pieces.filter((id) => BODY.includes(id))
   const rest = pieces.filter((id) => !BODY.includes(id))
   const names = [

@@ -10,7 +10,7 @@ import {
 } from '../../../geometry/path.ts'
 import { add, between, distance, quarterTurn, scale, type Point } from '../../../geometry/point.ts'
 import { line } from '../../../geometry/segment.ts'
-import type { Dart, InnerLine, Piece } from '../../../draft/piece.ts'
+import { pairedId, type Dart, type InnerLine, type Piece } from '../../../draft/piece.ts'
 
 /** Teeth this far apart and this wide, pixels: told from the seam they lie on, never a thick line. */
 const TOOTH = { apart: 7, wide: 7 } as const
@@ -101,5 +101,5 @@ export function centreWords({ id, edges }: Piece): string | undefined {
   const centre = edges.find((e) => e.name === 'centre')
   if (!centre) return undefined
   if (centre.role === 'fold') return 'on the fold'
-  return id === 'back' && centre.role === 'seam' ? 'centre-back seam' : undefined
+  return pairedId(id) === 'back' && centre.role === 'seam' ? 'centre-back seam' : undefined
 }

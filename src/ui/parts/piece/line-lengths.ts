@@ -22,7 +22,7 @@ import {
 } from '../../../geometry/point.ts'
 import { at, line, tangent } from '../../../geometry/segment.ts'
 import { mm, type Mm } from '../../../units/length.ts'
-import type { Piece } from '../../../draft/piece.ts'
+import { partName, type Piece } from '../../../draft/piece.ts'
 import type { Step } from '../../../draft/step.ts'
 
 export interface LineLength {
@@ -54,7 +54,7 @@ export function lineLengths(
   ]
   const edges = piece.edges
     .filter((e) => e.role !== 'fold')
-    .map((e) => beside(`edge ${e.name}`, e.path, { gap, room, clear }))
+    .map((e) => beside(`edge ${partName(e)}`, e.path, { gap, room, clear }))
   const darts = piece.darts.map((d, i): LineLength => {
     const path = [line(d.inner, d.outer)]
     // Below the mouth, outside the dart: above it stands the length of the waist line. Of two
@@ -63,13 +63,13 @@ export function lineLengths(
     const at = paired
       ? add(d.inner, { x: room * -0.5, y: gap * 1.1 })
       : add(d.outer, { x: room * 0.55, y: gap * 1.1 })
-    return { id: `dart ${d.name}`, length: mm(distance(d.inner, d.outer)), path, at, angle: 0 }
+    return { id: `dart ${partName(d)}`, length: mm(distance(d.inner, d.outer)), path, at, angle: 0 }
   })
   const sideDarts = piece.edgeDarts.map((d): LineLength => {
     const path = [line(d.upper, d.lower)]
     // Outside, beside the mouth: inside lie the legs.
     const at = add(between(d.upper, d.lower, 0.5), { x: room * 0.6, y: 0 })
-    return { id: `dart ${d.name}`, length: mm(distance(d.upper, d.lower)), path, at, angle: 0 }
+    return { id: `dart ${partName(d)}`, length: mm(distance(d.upper, d.lower)), path, at, angle: 0 }
   })
   const standing = [...edges, ...darts, ...sideDarts]
   return measuredLengths(piece, steps, { gap, room, clear }).reduce<readonly LineLength[]>(

@@ -6,7 +6,7 @@ import { distance, type Point } from '../../../geometry/point.ts'
 import { part, at, type Segment } from '../../../geometry/segment.ts'
 import { pathLength } from '../../../geometry/length.ts'
 import { flatten, pointAtLength, type Path } from '../../../geometry/path.ts'
-import type { Dart, Piece } from '../../../draft/piece.ts'
+import { partName, type Dart, type Piece } from '../../../draft/piece.ts'
 import { edgeDartLegs } from '../../../draft/sheet.ts'
 
 /** Less than this is not to be seen beside a pencil line 0.5 mm wide. Judgement. */
@@ -39,11 +39,11 @@ export function hasMoved(piece: Piece, before: Piece): boolean {
 
 /** Edges, the legs of darts on an edge, openings: each a path of its own. */
 const namedLines = (piece: Piece): readonly { readonly name: string; readonly path: Path }[] => [
-  ...piece.edges,
+  ...piece.edges.map((e) => ({ name: partName(e), path: e.path })),
   ...piece.edgeDarts.flatMap((d) =>
-    edgeDartLegs(d).map((leg, i) => ({ name: `${d.name} ${i}`, path: [leg] })),
+    edgeDartLegs(d).map((leg, i) => ({ name: `${partName(d)} ${i}`, path: [leg] })),
   ),
-  ...piece.inner,
+  ...piece.inner.map((i) => ({ name: partName(i), path: i.path })),
 ]
 
 /** Runs of `path` of which some part lies off `from`; neighbours are joined. */
