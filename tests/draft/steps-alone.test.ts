@@ -5,9 +5,9 @@
  */
 import { describe, expect, test } from 'vitest'
 import { standardChoices, type Choices } from '../../src/draft/choices.ts'
-import { pieceOf } from '../../src/draft/draft.ts'
-import { draft } from '../../src/draft/garments.ts'
-import { edge, EDGE_WORDS, type HalfId } from '../../src/draft/piece.ts'
+import { pieceOf, type GarmentId } from '../../src/draft/draft.ts'
+import { draft, standardFor } from '../../src/draft/garments.ts'
+import { edge, EDGE_WORDS, isHalf, type HalfId } from '../../src/draft/piece.ts'
 import { record } from '../../src/draft/record.ts'
 import { flatten } from '../../src/geometry/path.ts'
 import { stepsText } from '../../src/output/instruction-page.ts'
@@ -78,6 +78,55 @@ describe.each(CASES)('%s', (_, numbers, choices) => {
       }
     },
   )
+})
+
+/** The other garments: every construction, and what a body leaves to the rule. */
+const OTHERS: readonly (readonly [
+  string,
+  GarmentId,
+  Partial<InventedNumbers>,
+  Partial<Choices>,
+])[] = [
+  ...(['block', 'sleeveless', 'sleeve'] as const).flatMap((garment) =>
+    INVENTED_BODIES.map(
+      ([name, numbers]) => [`${garment}, ${name} body`, garment, numbers, {}] as const,
+    ),
+  ),
+  ['by fifths of the neck', 'block', MIDDLE, { construction: 'neckFifths' }],
+  ['by shares of the bust', 'block', MIDDLE, { construction: 'bustShares' }],
+  ['no shoulder dart', 'block', MIDDLE, { shoulderDart: mm(0) }],
+  ['no armpit taped', 'block', withoutArmpit, {}],
+  [
+    'a flared sleeve to the wrist',
+    'sleeve',
+    MIDDLE,
+    { sleeveLength: mm(560), sleeveHem: mm(-100) },
+  ],
+]
+
+describe.each(OTHERS)('%s', (_, garment, numbers, choices) => {
+  const d = draft(garment, bodyOf(numbers), { ...standardFor(garment), ...choices })
+  const text = stepsText(d, { unit: 'cm', inchStep: 8 })
+  const pieces = d.pieces.filter((p) => isHalf(p.id) || p.id === 'sleeve')
+
+  test.each(pieces.map((p) => p.id))('the %s comes out as drafted', (id) => {
+    const piece = pieceOf(d, id)
+    const hand = drawByHand(stepsUnder(text, piece.words))
+    for (const [name, p] of Object.entries(piece.points)) {
+      const drawn = hand.points.get(name)
+      expect(drawn, name).toBeDefined()
+      expect(apart(drawn!, p), name).toBeLessThanOrEqual(PENCIL + 0.01)
+    }
+    for (const name of ['neck', 'armhole', 'side', 'cap'] as const) {
+      const own = piece.edges.find((e) => e.name === name)
+      if (!own) continue
+      const chain = flatten(own.path, 0.01)
+      const spots = hand.guides.get(EDGE_WORDS[name]) ?? []
+      for (const spot of spots)
+        expect(Math.min(...segments(chain, spot)), name).toBeLessThan(0.71 + PENCIL)
+      if (name !== 'side') expect(spots.length, name).toBeGreaterThan(1)
+    }
+  })
 })
 
 function segments(chain: readonly Spot[], p: Spot): number[] {
