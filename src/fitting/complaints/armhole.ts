@@ -33,6 +33,7 @@ export const ARMHOLE: readonly Complaint[] = [
     tests: tests(
       ['Snip the allowance at the underarm. Is it eased?', [1]],
       ['Is it eased by snipping at the front notch?', [2]],
+      ['Does an upright slit at the centre back or from mid shoulder free it?', [3]],
     ),
     ...zone,
     usual: [3, 13],

@@ -75,6 +75,7 @@ export const BUST: readonly Complaint[] = [
       ],
       ['Do front and back edge draw back alike?', [2]],
       ['Does only the back edge draw back?', [3]],
+      ['Do the edges stay shut, and the dart aims past the fullest place?', [4]],
     ),
     ...zone,
     usual: [6, 25],
@@ -145,6 +146,7 @@ export const BUST: readonly Complaint[] = [
         [1],
       ],
       ['Is there the same slack at the back?', [2]],
+      ['Does the dart aim above or below the fullest place?', [3]],
     ),
     ...zone,
     usual: [5, 20],
@@ -384,6 +386,7 @@ export const BUST: readonly Complaint[] = [
     tests: tests(
       ['Slit upright from mid shoulder to the notch. Does it open?', [1]],
       ['Does opening the shoulder seam at the tip free it?', [2]],
+      ['Does opening the side at bust level free it?', [3]],
     ),
     kind: 'shape',
     order: ORDER.armhole,
@@ -465,6 +468,7 @@ export const BUST: readonly Complaint[] = [
     tests: tests(
       ['Lift the front at the neck end of the shoulder. Is it cured?', [1]],
       ['Does only a tuck at the waist cure it?', [3]],
+      ['Does the dart aim below the fullest place?', [2]],
     ),
     ...balance,
     usual: [5, 15],

@@ -77,6 +77,7 @@ export const SHOULDER: readonly Complaint[] = [
         [1],
       ],
       ['No gap, but the armhole cuts in?', [2]],
+      ['Does an upright slit from mid shoulder to the notch open?', [3]],
     ),
     ...zone,
     usual: [5, 13],

@@ -59,6 +59,7 @@ export const WAIST: readonly Complaint[] = [
     tests: tests(
       ['Measure from the drawn line to the elastic at front, side and back. Is it the same?', [1]],
       ['Does opening the side below the waist let it down?', [2]],
+      ['Does opening the side at bust level let it down?', [3]],
     ),
     ...length,
     usual: [6, 40],

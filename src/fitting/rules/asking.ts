@@ -1,22 +1,43 @@
 /** What is asked while the cause of a complaint is open, and when answers leave the draft alone. */
 import { complaintOf } from '../complaints/catalogue.ts'
-import type { Complaint, Test } from '../complaints/complaint.ts'
+import type { Complaint, PinPlace, Remedy, Test } from '../complaints/complaint.ts'
+import type { Pin } from '../half-amount.ts'
 import { causeSaid, type ReadAnswers } from './answers.ts'
 import type { Asked } from './judged.ts'
 
-/** Tests not made yet that still could tell something. */
-export const untold = (
+/** Tests not made yet that still could tell something, first those of the work done at the pin. */
+export function untold(
   c: Complaint,
   open: readonly number[],
   openTests: readonly number[],
   cannotTell: readonly number[],
-): readonly Test[] =>
-  c.tests.filter(
+  pin: Pin | undefined,
+): readonly Test[] {
+  const list = c.tests.filter(
     ({ number, yes, leaves }) =>
       openTests.includes(number) &&
       !cannotTell.includes(number) &&
       (leaves !== undefined || yes.some((n) => open.includes(n))),
   )
+  const here = ({ yes }: Test): boolean =>
+    c.causes.some(({ number, remedy }) => yes.includes(number) && isAt(remedy, pin))
+  return [...list.filter(here), ...list.filter((t) => !here(t))]
+}
+
+/** Is the usual work of it on the line that was pinned? */
+function isAt(remedy: Remedy, pin: Pin | undefined): boolean {
+  if (!pin || remedy.kind !== 'work') return false
+  const parts = LINES[pin.where] ?? [pin.where]
+  return remedy.edits.some(({ target }) => parts.some((part) => target.endsWith(`.${part}`)))
+}
+const LINES: Partial<Record<PinPlace, readonly string[]>> = {
+  seam: ['side'],
+  allRound: ['side'],
+  cf: ['centre', 'bustDart'],
+  cb: ['centre'],
+  bust: ['bustDart'],
+  dart: ['bustDart', 'waistDart'],
+}
 
 /** An answer that says the draft is right; a cause that was named speaks louder. */
 export function leftAlone(c: Complaint, { yes, tested }: ReadAnswers): string | undefined {

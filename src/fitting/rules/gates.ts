@@ -3,8 +3,10 @@
  * not, an edge that stretched, a sheet printed at another size. Ease limits: published tables
  * (a public metric reference for woven bodices, a costume textbook for the least); shares stated.
  */
-import type { ComplaintId } from '../complaints/complaint.ts'
+import type { ComplaintId, Work } from '../complaints/complaint.ts'
 import type { ReachName, Reaches } from '../reaches.ts'
+import type { EditAmount } from './edit-amounts.ts'
+import { tenth } from './told.ts'
 
 export type Level = 'bust' | 'waist' | 'hip'
 const EASE: Readonly<Record<Level, readonly [ReachName, ReachName, ReachName]>> = {
@@ -30,7 +32,7 @@ const TIGHT: Partial<Record<ComplaintId, Level>> = {
   W3: 'waist',
   W9: 'hip',
 }
-export const LOOSE: Partial<Record<ComplaintId, Level>> = {
+const LOOSE: Partial<Record<ComplaintId, Level>> = {
   B3: 'bust',
   X3: 'bust',
   A2: 'bust',
@@ -70,6 +72,28 @@ export function contradicted(id: ComplaintId, reaches: Reaches): Contradiction |
   }
   return undefined
 }
+
+/** What is taken in would leave less than the least ease there. */
+export function leavesTooLittle(
+  id: ComplaintId,
+  leads: ComplaintId,
+  work: Work | undefined,
+  edits: readonly EditAmount[],
+  reaches: Reaches,
+): Contradiction | undefined {
+  const level = LOOSE[leads]
+  const ease = level && easeAt(level, reaches)
+  if (!level || ease === undefined || work?.moves !== 'in') return undefined
+  const round = 2 * edits.filter((e) => e.follows === undefined).reduce((s, e) => s + e.applied, 0)
+  if (round <= ease - EASE_LEAST[level]) return undefined
+  return {
+    level,
+    why: `${id}: ${tenth(round)} mm round the body would leave ${tenth(ease - round)} mm of ease at the ${level}; ${EASE_LEAST[level]} mm is the least. Pin it again, standing at ease.`,
+  }
+}
+/** Cloth that can be pinned away is there: the number by tape may be what is wrong. */
+export const tapeAgain = (level: Level): string =>
+  `Tape the ${level} again: what was pinned away there speaks against its number.`
 
 /** An edge sewn longer than drafted by more than this is stretched: sewing, not the draft, mm. */
 export const STRETCHED = 3

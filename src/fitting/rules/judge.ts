@@ -4,7 +4,7 @@
  * after step, that reads worse in two files.
  */
 import { causeId, complaintOf } from '../complaints/catalogue.ts'
-import type { Cause, Complaint, ComplaintId, Remedy, Work } from '../complaints/complaint.ts'
+import type { Cause, Complaint, ComplaintId, Remedy, Test, Work } from '../complaints/complaint.ts'
 import type { AmountRules, Pin } from '../half-amount.ts'
 import { mm } from '../../units/length.ts'
 import { causeSaid, readAnswers, type ReadAnswers } from './answers.ts'
@@ -12,7 +12,14 @@ import { leftAlone, untold, whatTells } from './asking.ts'
 import { derivedAmount } from './derived.ts'
 import { editAmounts } from './edit-amounts.ts'
 import { cutInOne, underarmHeld, workFor } from './for-garment.ts'
-import { contradicted, stretchedBy, TAPE_AT } from './gates.ts'
+import {
+  contradicted,
+  leavesTooLittle,
+  stretchedBy,
+  TAPE_AT,
+  tapeAgain,
+  type Contradiction,
+} from './gates.ts'
 import type { Asked, Facts, Judged, Reported } from './judged.ts'
 import { absurd, halfOf, oddPin, wayOf } from './pins.ts'
 import { howItCame, pastCap, tenth } from './told.ts'
@@ -44,7 +51,7 @@ export function judge(
     heldBack: [],
     asks: [],
   }
-  const nothing = (why: string, causes = base.causes): Judged => ({
+  const nothing = (why: string, causes: readonly string[] = base.causes): Judged => ({
     ...base,
     causes,
     status: 'nothing',
@@ -83,7 +90,7 @@ export function judge(
   if (against && !facts.retaped?.includes(TAPE_AT[against.level]))
     return ask([{ complaint: id, what: against.why, tape: [TAPE_AT[against.level]] }])
 
-  const tests = untold(c, open, read.openTests, cannotTell)
+  const tests = untold(c, open, read.openTests, cannotTell, pins[0])
   const settled = settledCause(c, read, open)
   // With nothing left to try the likeliest is taken, and said to be no more than that.
   const likeliest =
@@ -91,6 +98,11 @@ export function judge(
       ? likeliestOf(c, open, cannotTell)
       : undefined
   const cause = settled ?? likeliest
+  const doubt = cause ? undefined : overTaken(c, tests[0], pins, facts, rules)
+  if (doubt && facts.retaped?.includes(TAPE_AT[doubt.level]))
+    return nothing(doubt.why, doubt.causes)
+  if (doubt)
+    return ask([{ complaint: id, what: tapeAgain(doubt.level), tape: [TAPE_AT[doubt.level]] }])
   if (!cause) return ask(whatTells(c, read.yes, open, tests))
   const { chain, remedy, leads } = followed(id, cause)
   const to = complaintOf(leads)
@@ -177,6 +189,25 @@ export function judge(
     ],
   }
 }
+/** Before its tests are made: if the likeliest cause held, would too little ease be left? */
+function overTaken(
+  c: Complaint,
+  first: Test | undefined,
+  pins: readonly Pin[],
+  facts: Facts,
+  rules: AmountRules,
+): (Contradiction & { readonly causes: readonly string[] }) | undefined {
+  const [pin] = pins
+  const cause = c.causes.find(({ number }) => first?.yes.includes(number))
+  if (!pin || cause?.remedy.kind !== 'work') return undefined
+  const work = workFor(workAt(cause.remedy, pin), facts, pin.where)
+  const raw = mm(Math.abs(halfOf(pins, work.readAs)))
+  const cap = capFor(c.id, c.id, work, rules)
+  const { edits } = editAmounts(work, raw, pin.how, cap, facts.reaches, rules)
+  const little = leavesTooLittle(c.id, c.id, work, edits, facts.reaches)
+  return little && { ...little, causes: [causeId(c.id, cause.number)] }
+}
+
 /** What does have meaning where a part is missing. */
 function elsewhere({ garment }: Facts): string {
   if (garment === 'blouse')

@@ -8,7 +8,7 @@ import type { ComplaintId, Kind } from '../complaints/complaint.ts'
 import type { AmountRules } from '../half-amount.ts'
 import { mm } from '../../units/length.ts'
 import { editAmounts } from './edit-amounts.ts'
-import { EASE_LEAST, easeAt, LOOSE, TAPE_AT } from './gates.ts'
+import { leavesTooLittle, TAPE_AT, tapeAgain } from './gates.ts'
 import { EVEN_PART, FIRST, OPPOSED, SAME_SLACK, TOGETHER } from './interactions.ts'
 import type { Facts, HeldBack, Judged } from './judged.ts'
 import { pastCap, tenth } from './told.ts'
@@ -157,19 +157,13 @@ export function waiting(list: readonly Judged[]): Judged[] {
 /** What is taken in leaves the least ease there; the rest is held back. */
 export function easeKept(list: readonly Judged[], facts: Facts): Judged[] {
   return list.map((j) => {
-    const level = LOOSE[j.leads]
-    const ease = level && easeAt(level, facts.reaches)
-    if (!level || ease === undefined || j.status !== 'change' || j.work?.moves !== 'in') return j
-    const round =
-      2 * j.edits.filter((e) => e.follows === undefined).reduce((s, e) => s + e.applied, 0)
-    const room = ease - EASE_LEAST[level]
-    if (round <= room) return j
-    const why = `${j.id}: ${tenth(round)} mm round the body would leave ${tenth(ease - round)} mm of ease at the ${level}; ${EASE_LEAST[level]} mm is the least. Pin it again, standing at ease.`
-    const id = TAPE_AT[level]
-    if (facts.retaped?.includes(id)) return held(j, why)
-    // Cloth that can be pinned away is there: the number by tape may be what is wrong.
-    const what = `Tape the ${level} again: what was pinned away there speaks against its number.`
-    return { ...held(j, why), asks: [{ complaint: j.id, what, tape: [id] }] }
+    if (j.status !== 'change') return j
+    const little = leavesTooLittle(j.id, j.leads, j.work, j.edits, facts.reaches)
+    if (!little) return j
+    const id = TAPE_AT[little.level]
+    if (facts.retaped?.includes(id)) return held(j, little.why)
+    const asks = [{ complaint: j.id, what: tapeAgain(little.level), tape: [id] }]
+    return { ...held(j, little.why), asks }
   })
 }
 

@@ -28,13 +28,14 @@ describe('a cause is shown, never left over', () => {
     }
   })
   test('square shoulders with no gap and no cutting in: measure again, and say why', () => {
-    const r = decided([
-      said('SH2', { 'test 1': false, 'test 2': false }, pin('shoulder', 'slit', 12)),
-    ])
+    const none = { 'test 1': false, 'test 2': false, 'test 3': false }
+    const r = decided([said('SH2', none, pin('shoulder', 'slit', 12))])
     expect(r.decision).toBe('ask')
     expect(r.reasons.join()).toContain('Every test was answered no')
     // A cause that no test reaches is named, to be looked for under its own name.
-    expect(r.reasons.join()).toContain('Tight across the chest')
+    const a1 = decided([said('A1', none, pin('armhole', 'newLine', 8))])
+    expect(a1.decision).toBe('ask')
+    expect(a1.reasons.join()).toContain('shoulder too short (Shoulder too short)')
   })
   // "Cross arms: fold should almost vanish": it is the room to reach, 6 to 13 mm a half.
   test.each([{ 'test 1': false }, { 'test 3': true }])(
@@ -141,6 +142,25 @@ describe('marks, slits and pins', () => {
   })
 })
 
+describe('what the pin and the numbers say is asked first', () => {
+  const first = (one: object, draft: Readonly<Record<string, number>> = {}) => {
+    const read = readCase({ id: 'case', garment: 'block', draft, complaints: [one] }, 1)
+    if (!read.ok) throw new Error(read.reason)
+    return decideCase(read.value).asks[0]
+  }
+  // Both side seams opened speak for girth all round (test 2), a slit in front for the cup (test 1).
+  test('the test of the work that is done where the pin sits', () => {
+    expect(first(said('B1', {}, pin('side', 'slit', 20)))?.test).toBe(2)
+    expect(first(said('B1', {}, pin('cf', 'slit', 20)))?.test).toBe(1)
+  })
+  // 20 at each side seam: 10 an edge, × 0.87 = 8.7, four edges 34.8; 60 − 34.8 leaves under the least 38.
+  test('cloth pinned away that the numbers say is not there: the tape before the tests', () => {
+    const loose = said('B3', {}, pin('side', 'pinch', 20))
+    expect(first(loose, { bustEase: 60 })).toMatchObject({ tape: ['bustGirth'] })
+    expect(first(loose, { bustEase: 90 })?.test).toBe(2)
+  })
+})
+
 describe('what will wait is not asked', () => {
   test('the gape is not asked about while the tight bust is', () => {
     const list = [
@@ -159,7 +179,11 @@ describe('what will wait is not asked', () => {
     expect(new Set(asked(list))).toEqual(new Set(['B1']))
     const bustRight = [
       list[0]!,
-      said('B1', { 'test 1': false, 'test 2': false, 'test 3': false }, pin('side', 'slit', 20)),
+      said(
+        'B1',
+        { 'test 1': false, 'test 2': false, 'test 3': false, 'test 4': false },
+        pin('side', 'slit', 20),
+      ),
     ]
     expect(asked(bustRight)).toContain('W1')
   })

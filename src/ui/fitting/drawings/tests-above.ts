@@ -111,6 +111,14 @@ const sidesOpen =
     ...(front > 4 ? [arrow(at(64, 70), at(63 + front * 0.9, 70))] : []),
     ...(back > 4 ? [arrow(at(58, 70), at(59 - back * 0.9, 70))] : []),
   ]
+/** The dart of one bust against the mark of its tip. */
+const DART_PAST: Draw = (at) => [
+  dart(at(88, 68), at(76, 66), 7),
+  point(at(72, 54.5)),
+  arrow(at(68, 66), at(68, 57)),
+]
+const DART_AT: Draw = (at) => [dart(at(88, 62), at(79, 58), 7), point(at(72, 54.5))]
+const bustSidesOpen = both((at) => [slit(at(89, 52), at(87, 68), 7)])
 const armholeStrain: Draw = (at) => [rays(at(89, 48), at(78, 58), at(76, 48), at(80, 38))]
 
 type Above = Extract<ComplaintId, `${'N' | 'SH' | 'B' | 'A'}${number}`>
@@ -263,6 +271,11 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       ],
       oneTipOpen,
     ),
+    cut(
+      FRONT_TOP,
+      both((at) => [slit(at(81, 22), at(82, 44), 8)]),
+      both((at) => [slit(at(81, 22), at(82, 44)), rays(at(88, 26), at(68, 36), at(68, 48))]),
+    ),
   ],
   SH3: [
     PAST_BONE,
@@ -367,6 +380,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       sidesOpen(0, 0),
       ['sideSeam'],
     ),
+    looked(ONE_BUST, ['It aims past the mark', 'It aims at the mark'], DART_PAST, DART_AT),
   ],
   B2: [
     cut(
@@ -395,6 +409,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       both((at) => [slack(at(74, 40), at(74, 66))]),
       nothing,
     ),
+    looked(ONE_BUST, ['It aims above or below', 'It aims at the mark'], DART_PAST, DART_AT),
   ],
   B4: [
     looked(
@@ -403,12 +418,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       (at) => [dart(at(88, 62), at(74, 55.5), 7), point(at(72, 54.5))],
       (at) => [dart(at(88, 68), at(76, 66), 7), point(at(72, 54.5))],
     ),
-    looked(
-      ONE_BUST,
-      ['It aims past, above or below', 'It aims at the mark'],
-      (at) => [dart(at(88, 68), at(76, 66), 7), point(at(72, 54.5)), arrow(at(68, 66), at(68, 57))],
-      (at) => [dart(at(88, 62), at(79, 58), 7), point(at(72, 54.5))],
-    ),
+    looked(ONE_BUST, ['It aims past, above or below', 'It aims at the mark'], DART_PAST, DART_AT),
   ],
   B5: [
     looked(
@@ -513,6 +523,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       both((at) => [slit(at(81, 22), at(82, 44))]),
     ),
     eased(FRONT_TOP, tipsOpen, (at) => [taut(at(38, 42), at(82, 42), { n: 3 })]),
+    eased(FRONT_TOP, bustSidesOpen, (at) => [taut(at(38, 42), at(82, 42), { n: 3 })]),
   ],
   B12: [
     looked(
@@ -554,6 +565,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       (at) => [slack(at(40, 66), at(80, 66), { n: 2 })],
       ['Only that cures it', 'The fold stays'],
     ),
+    looked(ONE_BUST, ['It aims below', 'It aims at the mark'], DART_PAST, DART_AT),
   ],
   B15: [
     eased(
@@ -570,6 +582,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
   A1: [
     eased(ARMHOLE, (at) => [ticks(at(87.5, 44), at(90, 50), 3, 9)], armholeStrain),
     eased(ARMHOLE, (at) => [ticks(at(88, 31), at(86.5, 40), 3, 9)], armholeStrain),
+    eased(ARMHOLE, (at) => [slit(at(80, 22), at(80, 44), 8)], armholeStrain),
   ],
   A2: [
     pinned(

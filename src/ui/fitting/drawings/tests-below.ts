@@ -225,6 +225,15 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       sidesShut,
       ['It lets the waist down', 'The waist stays up'],
     ),
+    cut(
+      FRONT,
+      drawn(
+        both((at) => [slit(at(86, 40), at(85, 58), 8)]),
+        (at) => [arrow(at(60, 74), at(60, 86))],
+      ),
+      both((at) => [slit(at(86, 40), at(85, 58))]),
+      ['It lets the waist down', 'The waist stays up'],
+    ),
   ],
   W2: [
     pinned(
