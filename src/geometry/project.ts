@@ -1,4 +1,5 @@
 /** The place on a path nearest to a point: by formula on lines and arcs, searched on cubics. */
+import { hull, type Box } from './box.ts'
 import { distance, dot, subtract, type Point } from './point.ts'
 import { at, derivative, type Cubic, type Segment } from './segment.ts'
 import type { Path, Place } from './path.ts'
@@ -77,11 +78,23 @@ function second({ from, c1, c2, to }: Cubic, t: number): Point {
   }
 }
 
+/** Segments whose box is farther away than the nearest so far are passed over. */
 export function project(path: Path, p: Point): Nearest {
-  const all = path.map((s, index) => {
+  let best: Nearest | undefined
+  for (const [index, s] of path.entries()) {
+    if (best && toBox(hull(s), p) > best.distance) continue
     const t = nearestT(s, p)
     const q = at(s, t)
-    return { place: { index, t }, at: q, distance: distance(q, p) }
-  })
-  return all.reduce((best, n) => (n.distance < best.distance ? n : best))
+    const away = distance(q, p)
+    if (!best || away < best.distance) best = { place: { index, t }, at: q, distance: away }
+  }
+  if (!best) throw new Error('project: a path without segments')
+  return best
+}
+
+/** From a point to the nearest point of a box; nought inside. */
+function toBox(b: Box, p: Point): number {
+  const x = Math.max(b.left - p.x, 0, p.x - b.right)
+  const y = Math.max(b.top - p.y, 0, p.y - b.bottom)
+  return Math.sqrt(x * x + y * y)
 }

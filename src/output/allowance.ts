@@ -14,11 +14,10 @@ import { at } from '../geometry/segment.ts'
 import { EDGE_WORDS, type Edge, type EdgeName, type Piece } from '../draft/piece.ts'
 import { clips, spotsOf, type Clip, type ClippedEdge } from './clip.ts'
 import { blunted, met, type CutEdge, type MovedEdge } from './cut-corners.ts'
-import type { Mouth } from './dart-cap.ts'
 import { edgeCut, type DartEnd } from './edge-cut.ts'
 import { WIDEST_ALLOWANCE } from './finish.ts'
 import { allowancesFor, MUSLIN_FINISHES } from './finishes.ts'
-import { mouthsOn, runsBeside } from './mouth.ts'
+import { runsBeside } from './mouth.ts'
 import { isHalf, mouthNotches, notches, type Notch } from './notch.ts'
 import { stays, type StayStitch } from './stay.ts'
 import { neverHollow, tightest } from './tightest.ts'
@@ -112,13 +111,11 @@ export function cuttingLine(piece: Piece, allowances: Allowances, hemDepth?: Mm)
   const path = edges.flatMap((e) => e.path)
   const crossed = selfIntersections(path)[0]
   if (crossed) return refused(nearestEdge(edges, crossed))
-  const short = runs.find((run, i) =>
-    fallsShort(run, edges[i]?.path ?? [], mouthsOn(piece, run.edge)),
-  )
+  const short = runs.find((run, i) => fallsShort(run, edges[i]?.path ?? []))
   if (short) return refused(short.edge.name)
   const darts = runs.flatMap((r) => r.cut.darts)
   const by = (edge: Edge): Mm => allowanceOf(piece, edge, allowances)
-  const hollow = clipped(piece, edges, by)
+  const hollow = clipped(piece, runs, edges)
   const spots = spotsOf(hollow)
   return {
     ok: true,
@@ -134,10 +131,10 @@ export function cuttingLine(piece: Piece, allowances: Allowances, hemDepth?: Mm)
 
 function clipped(
   piece: Piece,
+  runs: readonly MovedEdge[],
   edges: readonly CutEdge[],
-  by: (edge: Edge) => Mm,
 ): readonly ClippedEdge[] {
-  return piece.edges.flatMap((edge, i) => {
+  return runs.flatMap(({ edge, by, cut: { mouths } }, i) => {
     const before = piece.edges.at(i - 1)
     const fold = before?.role === 'fold' ? { fold: before.path } : {}
     return edge.role === 'fold'
@@ -146,8 +143,8 @@ function clipped(
           {
             edge,
             cut: edges[i]?.path ?? [],
-            by: by(edge),
-            runs: runsBeside(edge.path, mouthsOn(piece, edge)),
+            by,
+            runs: runsBeside(edge.path, mouths),
             ...fold,
           },
         ]
@@ -158,7 +155,7 @@ function clipped(
  * Does any of an edge's cutting line lie nearer to its seam line than its allowance? So it is
  * where a bend or a corner cannot be cut as asked. Past the ends of the edge the corner decides.
  */
-function fallsShort({ edge, by }: MovedEdge, cut: Path, mouths: readonly Mouth[]): boolean {
+function fallsShort({ edge, by, cut: { mouths } }: MovedEdge, cut: Path): boolean {
   // Only beside a hollow bend nearly as tight as the allowance is any of it lost.
   if (by === 0 || edge.path.every(neverHollow) || tightest(edge.path).hollow > 2 * by) return false
   const atMouth = (p: Point): boolean =>

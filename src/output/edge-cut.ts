@@ -5,7 +5,7 @@ import { pathEnd, pathStart } from '../geometry/path.ts'
 import type { Point } from '../geometry/point.ts'
 import type { AnyDart, Edge, EdgeName, Piece, Side } from '../draft/piece.ts'
 import { foldedCap } from './dart-cap.ts'
-import { mouthsOn, runsBeside } from './mouth.ts'
+import { mouthsOn, runsBeside, type EdgeMouth } from './mouth.ts'
 import { parallel } from './parallel.ts'
 
 /** How a dart runs on from its mouth to the cutting line. */
@@ -22,6 +22,7 @@ export interface DartEnd {
 export interface EdgeCut {
   readonly path: Path
   readonly darts: readonly DartEnd[]
+  readonly mouths: readonly EdgeMouth[]
 }
 
 /** Undefined where nothing of the edge is left, or a dart lies too near its end to be folded under. */
@@ -47,5 +48,5 @@ export function edgeCut(piece: Piece, edge: Edge, by: number): EdgeCut | undefin
     })
     path = [...cap.first, ...cap.cap, ...cap.second]
   }
-  return { path, darts }
+  return { path, darts, mouths }
 }
