@@ -27,10 +27,6 @@ export const PICTURE_TOO_SMALL =
   'small copy.'
 
 /** Sides in mm as she gave them. */
-export const rectangleSentence = (
-  widthMm: number,
-  heightMm: number,
-  { least, most, longest }: { least: number; most: number; longest: number },
-): string =>
-  `A rectangle of ${widthMm} by ${heightMm} mm gives no good scale. Take one with sides of ${least} to ` +
-  `${most} mm, the long side at most ${longest} times the short one, and measure both sides again.`
+export const NO_GOOD_RECTANGLE =
+  'A rectangle of that size gives no good scale. Take one with sides of 5 to 40 cm (2 to 16 in), the ' +
+  'long side at most three times the short one, and measure both sides again.'

@@ -14,9 +14,9 @@ import { clockwise, largeEnough } from './card-shape.ts'
 import {
   MIRRORED,
   NO_CARD,
+  NO_GOOD_RECTANGLE,
   OUT_OF_ORDER,
   PICTURE_TOO_SMALL,
-  rectangleSentence,
   TOO_SMALL,
   TWO_CARDS,
 } from './card-words.ts'
@@ -65,8 +65,7 @@ export function rectangle(
   { readonly ok: true; readonly size: CardSize } | { readonly ok: false; readonly reason: string } {
   const [short, long] = [Math.min(widthMm, heightMm), Math.max(widthMm, heightMm)]
   const fits = short >= RECTANGLE.least && long <= RECTANGLE.most
-  if (!fits || long > RECTANGLE.longest * short)
-    return { ok: false, reason: rectangleSentence(widthMm, heightMm, RECTANGLE) }
+  if (!fits || long > RECTANGLE.longest * short) return { ok: false, reason: NO_GOOD_RECTANGLE }
   return { ok: true, size: { widthMm: mm(widthMm), heightMm: mm(heightMm) } }
 }
 

@@ -2,16 +2,16 @@
  * Each photograph with what the other two say of its depth: how far forward her places lie, and how
  * far her card hangs or is held before the middle of the trunk.
  */
+import type { Card } from './card.ts'
 import { centreOf } from './card-shape.ts'
 import { VIEWS, type Readings, type View, type ViewReading } from './reading.ts'
 import { hungAtFrontOrBack, hungAtSide, reliefOf, type Extent, type Reach } from './relief.ts'
 import { behindIn, cardPlace, scaleAt } from './scale.ts'
 
-/** Paper round the black square's middle, and a bank card upright; our sheet is folded across (marker-sheet.ts). */
-const EXTENT: Readonly<Record<'sheet' | 'id1', Extent>> = {
-  sheet: { above: 80, below: 90 },
-  id1: { above: 35, below: 35 },
-}
+/** Paper round the black square's middle: our sheet is folded across (marker-sheet.ts). A plain card ends at its edges. */
+const SHEET: Extent = { above: 80, below: 90 }
+const extentOf = ({ kind, heightMm }: Card): Extent =>
+  kind === 'sheet' ? SHEET : { above: heightMm / 2, below: heightMm / 2 }
 /**
  * A card in the hand that hangs beside the hip: further out than half her hips by this, mm. 16 rendered
  * bodies, truth alone, two cards each: mean 158, sd 12; a living arm hangs as it likes, hence half more.
@@ -34,7 +34,8 @@ export function withRelief(readings: Readings): Readings {
 
 function cardBefore(view: View, reading: ViewReading, readings: Readings): Reach | undefined {
   if (!reading.card.ok) return undefined
-  const { corners, mmPerPx, kind } = reading.card.card
+  const { card } = reading.card
+  const { corners, mmPerPx } = card
   const { side } = readings
   const across = [readings.front, readings.back].find((other) => other?.card.ok)
   if (cardPlace(reading) === 'hand')
@@ -44,10 +45,10 @@ function cardBefore(view: View, reading: ViewReading, readings: Readings): Reach
   const down = (centreOf(corners).y - waist.at.y) * mmPerPx
   if (view === 'side') {
     const scale = across && scaleAt(across, 0, 0)
-    return across && scale && hungAtSide(across, scale.mmPerPx, down, EXTENT[kind])
+    return across && scale && hungAtSide(across, scale.mmPerPx, down, extentOf(card))
   }
   const scale = side && scaleAt(side, 0, 0)
-  return side && scale && hungAtFrontOrBack(side, scale.mmPerPx, view, down, EXTENT[kind])
+  return side && scale && hungAtFrontOrBack(side, scale.mmPerPx, view, down, extentOf(card))
 }
 
 function besideHip(across: ViewReading): Reach | undefined {

@@ -5,6 +5,7 @@
  */
 import { estimatesFrom } from '../../../capture/estimates-from.ts'
 import type { Camera, CardQuestion } from '../../../capture/camera.ts'
+import type { CardSize } from '../../../capture/card.ts'
 import { shareLevels } from '../../../capture/levels.ts'
 import { openDarkroom, type Darkroom } from '../../../capture/darkroom.ts'
 import type { Fetched } from '../../../capture/detector-weights.ts'
@@ -18,6 +19,7 @@ import {
   type ViewReading,
 } from '../../../capture/reading.ts'
 import type { Point } from '../../../geometry/point.ts'
+import { SCALE_BY, type ScaleBy } from './scale-by.ts'
 import type { Shot } from './live-desk.svelte.ts'
 import { headPatch } from './patch.ts'
 import { VIEW_WORDS } from './words.ts'
@@ -34,7 +36,6 @@ export type Chosen =
       readonly url: string
     }
 type Open = Extract<Chosen, { how: 'open' }>
-export type CardKind = CardQuestion['how']
 type PerView<T> = Readonly<Partial<Record<View, T>>>
 
 const FAILED =
@@ -46,7 +47,9 @@ export class PhotoDesk {
   chosen = $state.raw<PerView<Chosen>>({})
   readings = $state.raw<Readings>({})
   taps = $state.raw<PerView<readonly Point[]>>({})
-  card = $state<CardKind>('sheet')
+  card = $state<ScaleBy>('sheet')
+  /** A rectangle she measured herself, where that gives the scale. */
+  own = $state.raw<CardSize | undefined>()
   view = $state<View>('front')
   reading = $state(false)
   /** Points were accepted as they lie now. */
@@ -61,6 +64,8 @@ export class PhotoDesk {
   /** Readings with the levels one photo lends another, as they are shown and measured. */
   shared = $derived(shareLevels(this.readings))
   outcomes = $derived(estimatesFrom(this.readings))
+  /** A plain card or paper: she taps its corners, where our sheet is found by its marker. */
+  tapped = $derived(this.card !== 'sheet')
   chosenAny = $derived(VIEWS.some((view) => this.chosen[view]))
   read = $derived(VIEWS.filter((view) => this.readings[view]))
   toRead = $derived(VIEWS.filter((view) => this.photo(view) && !this.readings[view]))
@@ -126,8 +131,9 @@ export class PhotoDesk {
     return this.darkroom.patch(photo.jpeg, headPatch(photo.picture, this.readings[view]))
   }
 
-  pickCard(card: CardKind): void {
+  pickCard(card: ScaleBy, own?: CardSize): void {
     this.card = card
+    this.own = own
     this.readings = {}
     this.accepted = false
     this.status = ''
@@ -142,9 +148,10 @@ export class PhotoDesk {
       return 'A photo is being opened.'
     if (this.toRead.length === 0)
       return this.read.length > 0 ? 'All chosen photos are read.' : 'Choose a photo first.'
+    if (this.card === 'own' && !this.own) return 'Write down both sides of the rectangle first.'
     const untapped = this.toRead.find((view) => (this.taps[view]?.length ?? 0) < CORNERS)
-    return this.card === 'id1' && untapped
-      ? `Tap the four corners of the card in the ${untapped} photo first.`
+    return this.tapped && untapped
+      ? `Tap the four corners of it in the ${untapped} photo first.`
       : undefined
   })
 
@@ -176,13 +183,16 @@ export class PhotoDesk {
       const photo = this.photo(view)
       if (!photo || camera !== this.#camera) continue
       this.status = `Reading the ${view} photo.`
-      const taps = this.taps[view] ?? []
-      const card: CardQuestion =
-        this.card === 'id1' ? { how: 'id1', taps: $state.snapshot(taps) } : { how: 'sheet' }
-      const reading = await camera.read(view, photo.picture, card)
+      const reading = await camera.read(view, photo.picture, this.#question(view))
       if (this.photo(view) === photo) this.#show(reading)
     }
     return 'Photos read.'
+  }
+  #question(view: View): CardQuestion {
+    const size = this.card === 'own' ? this.own : SCALE_BY[this.card].size
+    return size
+      ? { how: 'id1', taps: $state.snapshot(this.taps[view] ?? []), size }
+      : { how: 'sheet' }
   }
   #show(reading: ViewReading): void {
     this.readings = { ...this.readings, [reading.view]: reading }
