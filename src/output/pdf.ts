@@ -55,13 +55,14 @@ export async function draftPdf(
   return { ok: true, bytes, sheets: made.pages.length, tiled: made.tiled, plan: made.plan }
 }
 
-/** A sheet of plain marks at true scale, on one page. */
-export const markerSheetPdf = (
-  sheet: PlainSheet,
+/** Sheets of plain marks at true scale, a page each. */
+export const plainSheetsPdf = (
+  sheets: readonly PlainSheet[],
   paper: PaperId,
   fontBytes: Uint8Array,
-  title = 'Sheet of marks',
-): Promise<Uint8Array> => pagesPdf(() => [plainPage(sheet, PAPERS[paper])], fontBytes, title)
+  title: string,
+): Promise<Uint8Array> =>
+  pagesPdf(() => sheets.map((sheet) => plainPage(sheet, PAPERS[paper])), fontBytes, title)
 
 /** Any pages as a file; the face they are set in is handed to what makes them. */
 export async function pagesPdf(

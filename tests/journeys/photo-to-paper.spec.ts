@@ -85,7 +85,7 @@ test('photos → tape → draft → muslin → pinned gape → correction → co
   await test.step('photos give starting lengths with ±', async () => {
     await goTo(page, 'Measure')
     const sheet = await saved(page, () =>
-      page.getByRole('button', { name: 'Save the sheet to print, A4' }).click(),
+      page.getByRole('button', { name: 'Save the sheet, dots and pocket card, A4' }).click(),
     )
     expect(sheet.subarray(0, 5).toString()).toBe('%PDF-')
     for (const view of ['Front', 'Side', 'Back'])

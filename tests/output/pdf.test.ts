@@ -9,7 +9,7 @@ import { edge, withEdge } from '../../src/draft/piece.ts'
 import { withPiece } from '../../src/draft/draft.ts'
 import { proved } from '../../src/draft/garments.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
-import { draftPdf, markerSheetPdf, type PdfMade, type PdfWords } from '../../src/output/pdf.ts'
+import { draftPdf, plainSheetsPdf, type PdfMade, type PdfWords } from '../../src/output/pdf.ts'
 import { body, bookOf, MIDDLE, TALL } from '../bodies.ts'
 import { FONT } from './font.ts'
 import { readPdf, type ReadPage, type ReadPdf, type Spot } from './read-pdf.ts'
@@ -257,7 +257,7 @@ describe('a sheet of plain marks', () => {
     texts: [{ x: 20, y: 20, text: 'measure 100 mm', size: 4 }],
   }
   test('is drawn at true size and place', async () => {
-    const page = readPdf(await markerSheetPdf(sheet, 'a4', FONT)).pages[0]
+    const page = readPdf(await plainSheetsPdf([sheet], 'a4', FONT, 'Sheet of marks')).pages[0]
     const [square] = page?.drawn ?? []
     const [x = 0, y = 0, width = 0, height = 0] = square?.rectangle?.map((v) => v * MM) ?? []
     expect([x, 297 - y - height, width, height].map((v) => Math.round(v * 1e3) / 1e3)).toEqual([
@@ -268,6 +268,6 @@ describe('a sheet of plain marks', () => {
   })
   test('that runs off the paper is our own mistake', async () => {
     const off = { ...sheet, rects: [{ x: 150, y: 10, width: 100, height: 100 }] }
-    await expect(markerSheetPdf(off, 'a4', FONT)).rejects.toThrow('150')
+    await expect(plainSheetsPdf([off], 'a4', FONT, 'Sheet of marks')).rejects.toThrow('150')
   })
 })
