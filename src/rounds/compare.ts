@@ -1,4 +1,4 @@
-/** Two drafts side by side: what changed, by how much, largest first; points that moved. */
+/** Two drafts side by side: what changed, by how much, largest first. */
 import { CHOICE_IDS, CHOICES, type ChoiceId } from '../draft/choices.ts'
 import type { Draft } from '../draft/draft.ts'
 import {
@@ -22,18 +22,10 @@ export interface Change {
   readonly after: Mm
 }
 
-export interface MovedPoint {
-  readonly name: string
-  /** To the right and down the paper, mm. */
-  readonly across: Mm
-  readonly down: Mm
-}
-
 export interface Comparison {
   readonly changes: readonly Change[]
   /** Lengths that stayed, so that "same" can be said of them. */
   readonly same: readonly Change[]
-  readonly moved: readonly MovedPoint[]
 }
 
 /** Differences under this are rounding of the record, not a change. */
@@ -53,11 +45,6 @@ export function compare(before: Draft, after: Draft): Comparison {
   return {
     changes: rows.filter((c) => size(c) > NOISE).sort((x, y) => size(y) - size(x)),
     same: lengths.filter((c) => size(c) <= NOISE),
-    moved: Object.keys(b.points).flatMap((name): MovedPoint[] => {
-      const [p, q] = [was(a.points, name), b.points[name]]
-      if (!p || !q || Math.hypot(q[0] - p[0], q[1] - p[1]) <= NOISE) return []
-      return [{ name, across: mm(q[0] - p[0]), down: mm(q[1] - p[1]) }]
-    }),
   }
 }
 

@@ -3,13 +3,17 @@
  * pinned: the older one is moved until its anchor lies on the anchor of the newer. Nothing turns.
  */
 import { movedPath } from '../geometry/path.ts'
-import { add, subtract, type Point } from '../geometry/point.ts'
+import { add, distance, subtract, type Point } from '../geometry/point.ts'
 import { isHalf, type HalfId, type Piece } from '../draft/piece.ts'
+import { mm, type Mm } from '../units/length.ts'
+import { PENCIL } from './changed-edges.ts'
 
-export type Anchor = 'sideNeck' | 'apex' | 'waistFold' | 'nape'
+type Lettered = 'sideNeck' | 'apex' | 'waistFold' | 'nape'
+/** `grain`: the upper end of the grain line, for pieces that carry none of the others. */
+export type Anchor = Lettered | 'grain'
 
 /** The lettered point of the construction that each anchor is. */
-const LETTER: Readonly<Record<Anchor, string>> = {
+const LETTER: Readonly<Record<Lettered, string>> = {
   sideNeck: 'S',
   apex: 'apex',
   waistFold: 'C',
@@ -20,22 +24,23 @@ export const ANCHOR_WORDS: Readonly<Record<Anchor, string>> = {
   apex: 'bust tip',
   waistFold: 'waist',
   nape: 'nape',
+  grain: 'grain line',
 }
 /** What a piece can be laid over on; the first is where most changes show least shifted. */
-export const ANCHORS: Readonly<Record<HalfId, readonly Anchor[]>> = {
+export const ANCHORS: Readonly<Record<HalfId, readonly Lettered[]>> = {
   front: ['apex', 'sideNeck', 'waistFold'],
   back: ['nape', 'sideNeck', 'waistFold'],
 }
 
 /** Only the anchors that both drawings have: without a dart there is no bust tip. */
 export const sharedAnchors = (before: Piece, after: Piece): readonly Anchor[] =>
-  (isHalf(after.id) ? ANCHORS[after.id] : []).filter(
-    (a) => before.points[LETTER[a]] && after.points[LETTER[a]],
-  )
+  isHalf(after.id)
+    ? ANCHORS[after.id].filter((a) => before.points[LETTER[a]] && after.points[LETTER[a]])
+    : ['grain']
 
 /** Where the anchor lies on a piece; asking for one it lacks is our own mistake. */
 export function anchorOn(piece: Piece, anchor: Anchor): Point {
-  const at = piece.points[LETTER[anchor]]
+  const at = anchor === 'grain' ? piece.grain.from : piece.points[LETTER[anchor]]
   if (!at) throw new Error(`lay-over: ${piece.id} has no point for ${anchor}`)
   return at
 }
@@ -43,6 +48,25 @@ export function anchorOn(piece: Piece, anchor: Anchor): Point {
 /** The older piece, moved so that its anchor lies on the newer one's. */
 export const layOver = (before: Piece, after: Piece, anchor: Anchor): Piece =>
   movedPiece(before, subtract(anchorOn(after, anchor), anchorOn(before, anchor)))
+
+export interface MovedPoint {
+  readonly name: string
+  /** To the right and down the paper, mm. */
+  readonly across: Mm
+  readonly down: Mm
+  readonly far: Mm
+}
+
+/** Points of the newer piece that lie elsewhere than on the older one laid under it, farthest first. */
+export const movedPoints = (laid: Piece, after: Piece): readonly MovedPoint[] =>
+  Object.entries(after.points)
+    .flatMap(([name, now]): MovedPoint[] => {
+      const was = laid.points[name]
+      if (!was || distance(was, now) <= PENCIL) return []
+      const [across, down] = [mm(now.x - was.x), mm(now.y - was.y)]
+      return [{ name, across, down, far: mm(distance(was, now)) }]
+    })
+    .sort((a, b) => b.far - a.far)
 
 function movedPiece(piece: Piece, by: Point): Piece {
   const go = (p: Point): Point => add(p, by)

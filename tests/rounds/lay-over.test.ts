@@ -7,7 +7,7 @@ import { edge, namedPoint } from '../../src/draft/piece.ts'
 import { distance } from '../../src/geometry/point.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { pathStart } from '../../src/geometry/path.ts'
-import { layOver, sharedAnchors } from '../../src/rounds/lay-over.ts'
+import { layOver, movedPoints, sharedAnchors } from '../../src/rounds/lay-over.ts'
 import { mm } from '../../src/units/length.ts'
 import { body } from '../bodies.ts'
 
@@ -26,6 +26,21 @@ test('laid over on the waist, 15 mm let out above it show at the neck and not at
 test('laid over on the side neck the same change shows at the hem', () => {
   const over = layOver(front(0), front(15), 'sideNeck')
   expect(namedPoint(front(15), 'C').y - namedPoint(over, 'C').y).toBeCloseTo(15, 9)
+})
+
+// The same 15 mm: pinned on the waist what lies above is 15 mm higher, what lies below stays.
+test('points that moved are told by how far, as she would measure from the pin', () => {
+  const [before, after] = [front(0), front(15)]
+  const moved = movedPoints(layOver(before, after, 'waistFold'), after)
+  const neck = moved.find((m) => m.name === 'S')
+  expect([neck?.across, neck?.down, neck?.far]).toEqual([
+    0,
+    expect.closeTo(-15, 9),
+    expect.closeTo(15, 9),
+  ])
+  expect(moved.some((m) => m.name === 'C' || m.name === 'L')).toBe(false)
+  const sizes = moved.map((m) => m.far)
+  expect(sizes).toEqual([...sizes].sort((a, b) => b - a))
 })
 
 test('it is moved whole: no edge, dart or level changes its length, and the given piece stays', () => {

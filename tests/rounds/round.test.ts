@@ -65,8 +65,6 @@ test('the comparison names what the wedge changed and what stayed the same', () 
   expect(c.same.map((x) => x.name)).toEqual(
     expect.arrayContaining(['front.side', 'front.overarm', 'back.side', 'back.sleeveEdge']),
   )
-  expect(c.moved.map((m) => m.name)).toEqual(expect.arrayContaining(['front.U', 'front.W']))
-  expect(c.moved.map((m) => m.name).filter((n) => n.startsWith('back.'))).toEqual([])
   const sizes = c.changes.map((x) => Math.abs(x.after - x.before))
   expect(sizes).toEqual([...sizes].sort((a, b) => b - a))
 })

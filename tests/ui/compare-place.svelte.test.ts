@@ -1,6 +1,8 @@
 /** The Compare screen on a session of its own. */
 import { expect, it } from 'vitest'
 import { render } from 'vitest-browser-svelte'
+import { userEvent } from 'vitest/browser'
+import { clothOf, noteOf, verdictOf } from '../../src/rounds/worn.ts'
 import { mm } from '../../src/units/length.ts'
 import { Preferences } from '../../src/ui/preferences.svelte.ts'
 import ComparePlace from '../../src/ui/rounds/ComparePlace.svelte'
@@ -75,6 +77,42 @@ it('a photo is kept with its muslin; let go, the day stays; a file that is none 
   await screen.getByRole('button', { name: 'Let the front photo of round 1 go' }).click()
   await expect.element(screen.getByText(/^Photo removed on \d{4}-\d\d-\d\d\./)).toBeInTheDocument()
   expect(session.photos[0]?.here).toBe(false)
+})
+
+it('verdict, cloth and notes of a muslin are kept in its record', async () => {
+  const { screen, session, garment } = await opened(twoRounds)
+  const round = () => session.roundsOf(garment)[0]
+  await screen.getByRole('combobox', { name: 'Round', exact: true }).selectOptions('id-2')
+  await screen.getByText('another muslin', { exact: true }).click()
+  await expect.poll(() => round() && verdictOf(round()!)).toBe('anotherMuslin')
+  await screen.getByLabelText('Sewn of').fill('calico, invented')
+  await userEvent.tab()
+  await expect.poll(() => round() && clothOf(round()!)).toBe('calico, invented')
+  await screen.getByText('Notes by zone').click()
+  await screen.getByLabelText('Armhole').fill('Stands away in front.')
+  await userEvent.tab()
+  await expect.poll(() => round() && noteOf(round()!, 'armhole')).toBe('Stands away in front.')
+  // Said anew, the last word holds and the first stays in the record.
+  await screen.getByText('ready for cloth', { exact: true }).click()
+  await expect
+    .poll(() => round()?.verdicts.map((v) => v.verdict))
+    .toEqual(['anotherMuslin', 'readyForCloth'])
+})
+
+it('a round goes on from any round on paper, and the record of both stays', async () => {
+  const { screen, session, garment } = await opened(async (made) => {
+    await twoRounds(made)
+    await made.session.putOnPaper(made.garment)
+  })
+  await screen.getByRole('combobox', { name: 'Round', exact: true }).selectOptions('id-2')
+  await screen.getByRole('button', { name: 'Start a round from round 1' }).click()
+  await expect.poll(() => session.latest(garment)?.number).toBe(3)
+  expect(session.latest(garment)?.from).toBe(session.roundsOf(garment)[0]?.id)
+  expect(session.latest(garment)?.choices.lengthAdded).toBe(0)
+  // One open round at a time: a second branch says why it waits.
+  await expect
+    .element(screen.getByRole('button', { name: 'Start a round from round 1' }))
+    .toHaveAttribute('aria-disabled', 'true')
 })
 
 /** A grey picture large enough to be taken, made here. */

@@ -1,4 +1,4 @@
-/** What Compare says: complaints gone, again, new; changes in words; labels beside changed lines. */
+/** What Compare says: complaints gone, better, the same, worse, new; changes in words; labels beside changed lines. */
 import { expect, test } from 'vitest'
 import { pieceOf } from '../../src/draft/draft.ts'
 import { contains } from '../../src/geometry/contains.ts'
@@ -62,13 +62,17 @@ const first = close(firstRound({ id: 'r1', garmentId: 'g' }, 'blouse', body(), O
 const open = withCorrection(nextRound(first, 'r2', ON), wedge)
 const second = close(open, ON)
 
-test('gone, again and new, and no "gone" before anyone has looked at the newer muslin', () => {
+test('gone, better, worse, again and new, and no "gone" before anyone has looked at the newer muslin', () => {
   const how = (a: Round, b: Round) => saidBetween(a, b).map((l) => [l.complaint, l.how])
   expect(how(withSeen(first, gape(12)), withSeen(second, high))).toEqual([
     ['W1', 'new'],
     ['B8', 'gone'],
   ])
-  expect(how(withSeen(first, gape(12)), withSeen(second, gape(6)))).toEqual([['B8', 'again']])
+  expect(how(withSeen(first, gape(12)), withSeen(second, gape(6)))).toEqual([['B8', 'better']])
+  // Two readings of one pin differ by up to 2 mm: common practice, no source.
+  expect(how(withSeen(first, gape(6)), withSeen(second, gape(8)))).toEqual([['B8', 'same']])
+  expect(how(withSeen(first, gape(6)), withSeen(second, gape(9)))).toEqual([['B8', 'worse']])
+  expect(how(withSeen(first, high), withSeen(second, high))).toEqual([['W1', 'again']])
   expect(how(withSeen(first, gape(12)), second)).toEqual([['B8', 'not looked at yet']])
   expect(how(first, second)).toEqual([])
 })

@@ -1,11 +1,12 @@
-/** The change of each changed line, and where its words stand: inside the piece, beside the line. */
+/** The change of each changed line or moved point, and where its words stand on the drawing. */
 import { pathLength } from '../../geometry/length.ts'
 import { placeAt, pointAtPlace, tangentAtPlace } from '../../geometry/path.ts'
 import { between, distance, quarterTurn, type Point } from '../../geometry/point.ts'
 import type { AnyDart, Piece } from '../../draft/piece.ts'
-import { formatChange, printedMm, type UnitChoice } from '../../units/format.ts'
+import { formatChange, formatLength, printedMm, type UnitChoice } from '../../units/format.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import type { ChangedLines } from '../../rounds/changed-edges.ts'
+import type { MovedPoint } from '../../rounds/lay-over.ts'
 
 export interface EdgeLabel {
   readonly name: string
@@ -81,3 +82,37 @@ const mouths = (piece: Piece): readonly Mouth[] => [
 ]
 const same = (a: Mm, b: Mm, units: UnitChoice): boolean =>
   printedMm(a, units) === printedMm(b, units)
+
+export interface PointLabel extends MovedPoint {
+  readonly at: Point
+  readonly words: string
+  /** Left end of its words, on the foot of the letters. */
+  readonly stands: Point
+}
+/** Room that words take, px: about nine letters of 15 px. */
+const [WIDE, HIGH] = [84, 17] as const
+
+/** How far each point moved, its words pushed down until they cover no others. */
+export function pointLabels(
+  moved: readonly MovedPoint[],
+  points: Piece['points'],
+  px: number,
+  units: UnitChoice,
+): readonly PointLabel[] {
+  const set: PointLabel[] = []
+  const placed = moved.flatMap((m) => {
+    const at = points[m.name]
+    return at ? [{ ...m, at }] : []
+  })
+  for (const one of placed.sort((a, b) => a.at.y - b.at.y)) {
+    const x = one.at.x + 8 * px
+    const covers = (y: number): PointLabel | undefined =>
+      set.find(
+        ({ stands }) => Math.abs(stands.x - x) < WIDE * px && Math.abs(stands.y - y) < HIGH * px,
+      )
+    let y = one.at.y - 7 * px
+    for (let other = covers(y); other; other = covers(y)) y = other.stands.y + HIGH * px * 1.001
+    set.push({ ...one, words: formatLength(one.far, units), stands: { x, y } })
+  }
+  return set
+}

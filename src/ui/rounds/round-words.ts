@@ -61,7 +61,9 @@ export function summary(changed: number, before: Round, after: Round): string {
   const count = (how: string): number => lines.filter((l) => l.how === how).length
   const parts = [
     some(count('gone'), 'gone'),
-    some(count('again'), 'said again'),
+    some(count('better'), 'better'),
+    some(count('same') + count('again'), 'said again'),
+    some(count('worse'), 'worse'),
     some(count('new'), 'new'),
   ].filter((part) => part !== '')
   const counted = [

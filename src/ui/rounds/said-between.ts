@@ -1,4 +1,4 @@
-/** What was said of two muslins: gone, said again, new; and how a thing seen is told in words. */
+/** What was said of two muslins: gone, better, the same, worse, new; and how a thing seen is told in words. */
 import { complaintOf } from '../../fitting/complaints/catalogue.ts'
 import type { ComplaintId } from '../../fitting/complaints/complaint.ts'
 import { whole } from '../../fitting/pinned.ts'
@@ -9,7 +9,8 @@ import type { Said } from '../fitting/change-words.ts'
 export interface SaidLine {
   readonly complaint: ComplaintId
   readonly name: string
-  readonly how: 'gone' | 'again' | 'new' | 'not looked at yet'
+  /** `again`: on both, and not read on both, so that nobody knows whether it is less. */
+  readonly how: 'gone' | 'better' | 'same' | 'worse' | 'again' | 'new' | 'not looked at yet'
   /** Cloth that was too much or missing, where it was read, on the older and the newer muslin. */
   readonly before: Mm | undefined
   readonly after: Mm | undefined
@@ -26,15 +27,24 @@ export function saidBetween(before: Round, after: Round): readonly SaidLine[] {
   const ids = [...new Set([...newer.keys(), ...older.keys()])]
   return ids.map((complaint) => {
     const [a, b] = [older.get(complaint), newer.get(complaint)]
+    const [was, is] = [a?.pinned && whole(a.pinned), b?.pinned && whole(b.pinned)]
     return {
       complaint,
       name: complaintOf(complaint).name,
-      how: b ? (a ? 'again' : 'new') : newer.size > 0 ? 'gone' : 'not looked at yet',
-      before: a?.pinned && whole(a.pinned),
-      after: b?.pinned && whole(b.pinned),
+      how: b ? (a ? less(was, is) : 'new') : newer.size > 0 ? 'gone' : 'not looked at yet',
+      before: was,
+      after: is,
       answer: (b ?? a)?.answer ?? '',
     }
   })
+}
+
+/** Two readings of one pin differ by so much, mm. Common practice, no source. */
+const READ_WITHIN = 2
+function less(was: Mm | undefined, is: Mm | undefined): 'better' | 'same' | 'worse' | 'again' {
+  if (was === undefined || is === undefined) return 'again'
+  const by = Math.abs(is) - Math.abs(was)
+  return Math.abs(by) <= READ_WITHIN ? 'same' : by < 0 ? 'better' : 'worse'
 }
 
 /** Said twice of one muslin, the last word counts. */
