@@ -1,7 +1,7 @@
 /** The Compare screen on a session of its own. */
 import { expect, it } from 'vitest'
 import { render } from 'vitest-browser-svelte'
-import { userEvent } from 'vitest/browser'
+import { page, userEvent } from 'vitest/browser'
 import { clothOf, noteOf, verdictOf } from '../../src/rounds/worn.ts'
 import { mm } from '../../src/units/length.ts'
 import { Preferences } from '../../src/ui/preferences.svelte.ts'
@@ -11,6 +11,8 @@ import OnThePage from './draft/OnThePage.svelte'
 import { seeded } from './draft/seeded.ts'
 
 async function opened(prepare: (made: Awaited<ReturnType<typeof seeded>>) => Promise<void>) {
+  // As on a table: a phone shows one part at a time.
+  await page.viewport(1280, 900)
   const made = await seeded(bookOf(MIDDLE))
   await prepare(made)
   const { session, garment } = made
@@ -33,7 +35,7 @@ it('one round has nothing to lie over yet; its notes and reasons are there', asy
   await expect
     .element(screen.getByRole('link', { name: 'Say what muslin 1 does' }).first())
     .toBeInTheDocument()
-  await expect.element(screen.getByRole('heading', { name: 'Notes' })).toBeInTheDocument()
+  await expect.element(screen.getByRole('heading', { name: 'The record' })).toBeInTheDocument()
 })
 
 // 15 mm let out between bust and waist lengthen the fold by 15 mm (slash and spread, 1921).
@@ -89,7 +91,7 @@ it('verdict, cloth and notes of a muslin are kept in its record', async () => {
   await userEvent.tab()
   await expect.poll(() => round() && clothOf(round()!)).toBe('calico, invented')
   await screen.getByText('Notes by zone').click()
-  await screen.getByLabelText('Armhole').fill('Stands away in front.')
+  await screen.getByRole('textbox', { name: 'Armhole' }).fill('Stands away in front.')
   await userEvent.tab()
   await expect.poll(() => round() && noteOf(round()!, 'armhole')).toBe('Stands away in front.')
   // Said anew, the last word holds and the first stays in the record.
