@@ -4,7 +4,7 @@
  */
 import { movedPath } from '../geometry/path.ts'
 import { add, distance, subtract, type Point } from '../geometry/point.ts'
-import { isHalf, type HalfId, type Piece } from '../draft/piece.ts'
+import { isHalf, pairedId, type HalfId, type Piece } from '../draft/piece.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { PENCIL } from './changed-edges.ts'
 
@@ -34,9 +34,13 @@ export const ANCHORS: Readonly<Record<HalfId, readonly Lettered[]>> = {
 
 /** Only the anchors that both drawings have: without a dart there is no bust tip. */
 export const sharedAnchors = (before: Piece, after: Piece): readonly Anchor[] =>
-  isHalf(after.id)
-    ? ANCHORS[after.id].filter((a) => before.points[LETTER[a]] && after.points[LETTER[a]])
-    : ['grain']
+  anchorsOf(after).filter(
+    (a) => a === 'grain' || (before.points[LETTER[a]] && after.points[LETTER[a]]),
+  )
+const anchorsOf = ({ id }: Piece): readonly Anchor[] => {
+  const paired = pairedId(id)
+  return isHalf(paired) ? ANCHORS[paired] : ['grain']
+}
 
 /** Where the anchor lies on a piece; asking for one it lacks is our own mistake. */
 export function anchorOn(piece: Piece, anchor: Anchor): Point {
