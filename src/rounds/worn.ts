@@ -2,6 +2,8 @@
  * What a sewn muslin was seen to do, beside its complaints: movements tried in it, notes by zone,
  * what it was sewn of, the verdict. All of it is only ever added to; the last word on a thing holds.
  */
+import type { Mm } from '../units/length.ts'
+import type { Before } from './first-things.ts'
 import type { Zone } from './zones.ts'
 
 /** Movements that a fitting is tried in. Common practice, no source. */
@@ -25,6 +27,8 @@ export const FREEDOM_WORDS: Readonly<Record<Freedom, string>> = {
 export interface Moved {
   readonly movement: Movement
   readonly freedom: Freedom
+  /** How far the hem rose with it, mm; left out where it was not measured. */
+  readonly rose?: Mm
   readonly on: string
 }
 
@@ -55,7 +59,7 @@ export interface PaperWork {
   readonly about?: string
 }
 
-export interface Worn {
+export interface Worn extends Before {
   readonly zoneNotes: readonly ZoneNote[]
   readonly movements: readonly Moved[]
   readonly verdicts: readonly Judged[]
@@ -70,6 +74,8 @@ export const NOT_WORN: Worn = {
   verdicts: [],
   paperWork: [],
   cloths: [],
+  firstThings: [],
+  lines: [],
 }
 
 export const verdictOf = ({ verdicts }: Pick<Worn, 'verdicts'>): Verdict | undefined =>
@@ -79,6 +85,11 @@ export const freedomOf = (
   { movements }: Pick<Worn, 'movements'>,
   movement: Movement,
 ): Freedom | undefined => movements.findLast((m) => m.movement === movement)?.freedom
+/** How far the hem rose when it was last measured. */
+export const roseOf = (
+  { movements }: Pick<Worn, 'movements'>,
+  movement: Movement,
+): Mm | undefined => movements.findLast((m) => m.movement === movement)?.rose
 /** The note of a zone that holds; an empty text takes the one before back. */
 export const noteOf = ({ zoneNotes }: Pick<Worn, 'zoneNotes'>, zone: Zone): string =>
   zoneNotes.findLast((n) => n.zone === zone)?.text ?? ''

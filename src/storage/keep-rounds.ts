@@ -31,6 +31,8 @@ const GROWING = [
   'verdicts',
   'paperWork',
   'cloths',
+  'firstThings',
+  'lines',
 ] as const satisfies readonly (keyof Round)[]
 
 /** The list that holds less in `later` than in `earlier`, or undefined. */

@@ -8,7 +8,8 @@ import { describe, expect, test } from 'vitest'
 import * as v from 'valibot'
 import { USUAL_CLOTH } from '../../src/layout/cloth-wishes.ts'
 import { redraft, type Round } from '../../src/rounds/round.ts'
-import { clothOf, noteOf, verdictOf } from '../../src/rounds/worn.ts'
+import { saidByLines, tickedOf } from '../../src/rounds/first-things.ts'
+import { clothOf, noteOf, roseOf, verdictOf } from '../../src/rounds/worn.ts'
 import { device, loaded, opened, value } from './opened.ts'
 
 const FixtureSchema = v.object({
@@ -206,5 +207,27 @@ describe('a store of version 4', () => {
     await lying(fixture(3), on)
     const [garment] = (await loaded(await opened(on))).garments
     expect([garment?.cloth, garment?.sewn]).toEqual([undefined, undefined])
+  })
+})
+
+describe('a store of version 5', () => {
+  test('opens whole, with the first things, the lines and the rise of the hem', async () => {
+    const on = device()
+    await lying(fixture(5), on)
+    const all = await loaded(await opened(on))
+    expect(all.aside).toEqual([])
+    const [first] = all.rounds
+    // Pressed was ticked and taken back a day later: the last word holds.
+    expect(first && tickedOf(first)).toEqual(['grain'])
+    expect(first && saidByLines(first)).toEqual(['B2'])
+    expect(first && roseOf(first, 'armsUp')).toBe(42)
+  })
+  test('rounds of version 3 and 4 say nothing of it yet', async () => {
+    for (const version of [3, 4]) {
+      const on = device()
+      await lying(fixture(version), on)
+      for (const round of (await loaded(await opened(on))).rounds)
+        expect([round.firstThings, round.lines]).toEqual([[], []])
+    }
   })
 })

@@ -147,3 +147,17 @@ it('what no complaint fits is said so, and kept as a note once', async () => {
     .poll(() => session.latest(garment)?.notes)
     .toBe('the neck is tight\nAt the hem, the cloth is too long.')
 })
+
+it('the first things and the lines are kept with the round, and a line leads to its complaint', async () => {
+  const { screen, session, garment } = await opened(bookOf(MIDDLE))
+  await screen.getByRole('checkbox', { name: /^The muslin is pressed/ }).click()
+  await expect
+    .poll(() => session.latest(garment)?.firstThings)
+    .toMatchObject([{ thing: 'pressed', done: true }])
+  await screen
+    .getByRole('combobox', { name: 'Side seam' })
+    .selectOptions('its lower end swings forward')
+  await expect.element(screen.getByText('Begin with what the lines say.')).toBeVisible()
+  await screen.getByRole('button', { name: 'Side seam swings forward' }).first().click()
+  await expect.element(screen.getByText(/Hang a plumb line from the underarm/)).toBeVisible()
+})

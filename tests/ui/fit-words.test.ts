@@ -14,7 +14,7 @@ import {
   shareWords,
   sharesFor,
 } from '../../src/ui/fitting/change-words.ts'
-import { keepTicks, ticked } from '../../src/ui/fitting/first-things.ts'
+import { forgetOldTicks, oldTicks } from '../../src/ui/fitting/first-things.ts'
 import { body } from '../bodies.ts'
 
 const CM: UnitChoice = { unit: 'cm', inchStep: 8 }
@@ -76,22 +76,23 @@ test('parts are said in words: all, half, so many in a hundred', () => {
   expect([1, 0.87, 0.5].map(shareWords)).toEqual(['all of it', '87 in a hundred', 'half of it'])
 })
 
-test('ticks are kept per round; a spoilt record is nothing ticked', () => {
-  const kept = new Map<string, string>()
+test('ticks kept beside the store before are read once; a spoilt record is nothing ticked', () => {
+  const key = 'tapetrue.first-things.v1'
+  const kept = new Map([[key, '{"r1":["pressed","arms"],"r2":["levels"]}']])
   const store = {
-    getItem: (key: string) => kept.get(key) ?? null,
-    setItem: (key: string, value: string) => void kept.set(key, value),
+    getItem: (name: string) => kept.get(name) ?? null,
+    setItem: (name: string, value: string) => void kept.set(name, value),
   }
-  keepTicks(store, 'r1', ['pressed', 'arms'])
-  keepTicks(store, 'r2', ['levels'])
-  expect([ticked(store, 'r1'), ticked(store, 'r2'), ticked(store, 'r3')]).toEqual([
+  expect([oldTicks(store, 'r1'), oldTicks(store, 'r2'), oldTicks(store, 'r3')]).toEqual([
     ['pressed', 'arms'],
     ['levels'],
     [],
   ])
+  forgetOldTicks(store, 'r1')
+  expect([oldTicks(store, 'r1'), oldTicks(store, 'r2')]).toEqual([[], ['levels']])
   for (const spoilt of ['{', '[1]', '{"r1":"pressed"}', '{"r1":["stitched"]}', 'null']) {
-    kept.set([...kept.keys()][0]!, spoilt)
-    expect(ticked(store, 'r1')).toEqual([])
+    kept.set(key, spoilt)
+    expect(oldTicks(store, 'r1')).toEqual([])
   }
-  expect(ticked(undefined, 'r1')).toEqual([])
+  expect(oldTicks(undefined, 'r1')).toEqual([])
 })

@@ -2,6 +2,7 @@
 import * as v from 'valibot'
 import { GARMENTS, isGarmentId } from '../../draft/garments.ts'
 import type { GarmentId } from '../../draft/draft.ts'
+import { FIRST_THING_IDS, LINE_IDS } from '../../rounds/first-things.ts'
 import { FREEDOMS, MOVEMENTS, VERDICTS } from '../../rounds/worn.ts'
 import { ZONES } from '../../rounds/zones.ts'
 import { ChoicesSchema } from './choices.ts'
@@ -55,6 +56,7 @@ const WORN = {
     v.strictObject({
       movement: v.picklist(MOVEMENTS),
       freedom: v.picklist(FREEDOMS),
+      rose: v.exactOptional(MmSchema),
       on: DateSchema,
     }),
   ),
@@ -67,6 +69,11 @@ const WORN = {
     }),
   ),
   cloths: list(v.strictObject({ text: TextSchema, on: DateSchema })),
+  // Since version 5.
+  firstThings: list(
+    v.strictObject({ thing: v.picklist(FIRST_THING_IDS), done: v.boolean(), on: DateSchema }),
+  ),
+  lines: list(v.strictObject({ line: v.picklist(LINE_IDS), reading: NameSchema, on: DateSchema })),
 }
 
 const PrintedSchema = v.strictObject({

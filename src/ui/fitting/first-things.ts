@@ -1,35 +1,25 @@
 /**
- * What is looked at before anything is read off a muslin, ticked once a round. The ticks are kept
- * with this browser, not with the work: they say nothing about the draft.
+ * Ticks of the first things as they were kept before rounds kept them: beside the store, in this
+ * browser. They are taken over once and then forgotten there.
  */
+import { FIRST_THING_IDS, type FirstThing } from '../../rounds/first-things.ts'
 import type { PreferenceStore } from '../preferences.svelte.ts'
-
-export const FIRST_THINGS = {
-  pressed: 'The muslin is pressed, allowances pressed the way they will lie.',
-  underwear: 'Under it is what will be worn under the garment.',
-  arms: 'Arms hang down, weight on both feet, eyes on a mirror or a camera.',
-  levels: 'Bust, waist and hip lines and both centres are drawn on the cloth.',
-  square: 'The printed square measured right, or the pieces were drawn by hand.',
-} as const
-export type FirstThing = keyof typeof FIRST_THINGS
-export const FIRST_THING_IDS = Object.keys(FIRST_THINGS) as readonly FirstThing[]
 
 const KEY = 'tapetrue.first-things.v1'
 
 /** What is ticked for a round; a spoilt or foreign record counts as nothing ticked. */
-export const ticked = (store: PreferenceStore | undefined, round: string): readonly FirstThing[] =>
-  all(store)[round] ?? []
-
-/** Keeps the ticks of one round beside those of the others. */
-export function keepTicks(
+export const oldTicks = (
   store: PreferenceStore | undefined,
   round: string,
-  ticks: readonly FirstThing[],
-): void {
+): readonly FirstThing[] => all(store)[round] ?? []
+
+/** Lets the old ticks of one round go. */
+export function forgetOldTicks(store: PreferenceStore | undefined, round: string): void {
   try {
-    store?.setItem(KEY, JSON.stringify({ ...all(store), [round]: ticks }))
+    const { [round]: _gone, ...rest } = all(store)
+    store?.setItem(KEY, JSON.stringify(rest))
   } catch {
-    // Storage is full or denied: the ticks last until the page closes.
+    // Storage is full or denied: they are taken over once more, which changes nothing.
   }
 }
 
