@@ -21,6 +21,10 @@ export interface WidthFound {
   readonly best?: ClothLayout
   readonly manners: readonly MannerTried[]
 }
+/** Why nothing goes: a single layer is the widest the cloth can lie, so its reason says most. */
+export const whyNone = (manners: readonly MannerTried[]): string | undefined =>
+  (manners.find((m) => m.manner === 'single') ?? manners[0])?.reason
+
 export interface SearchOptions {
   readonly seed: number
   /** Places tried with the best manner; each is first tried for `FIRST_SHARE` of them. */

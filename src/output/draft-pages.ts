@@ -11,7 +11,7 @@ import { coverWords, standingSentence } from './cover-words.ts'
 import type { Stuff } from './finish.ts'
 import { instructionLines } from './instruction-page.ts'
 import { stampWords, stamped, twoOnOne, type Page } from './page.ts'
-import { readingPaper } from './paper.ts'
+import { readingPaper, type PaperChoice } from './paper.ts'
 import { pieceDrawing } from './piece-drawing.ts'
 import { smallFigure, type DrawingScale, type Figure } from './scaled-drawing.ts'
 import { sheetPlan, type SheetPlan } from './sheet-plan.ts'
@@ -86,7 +86,7 @@ export function draftPages(
   }
 }
 
-/** The steps on sheets she reads: A3 and Tabloid hold two such pages side by side. */
+/** The steps on sheets she reads. */
 function readingPages(
   draft: Draft,
   words: SheetWords,
@@ -108,9 +108,11 @@ function readingPages(
   if (drawn)
     for (const piece of draft.pieces)
       figures[piece.id] = smallFigure(pieceDrawing(piece, {}), figureRoom(paper), words.units)
-  const pages = stepsPages(lines, paper, foot, face, figures)
-  return words.paper === 'a3' || words.paper === 'tabloid' ? twoOnOne(pages) : pages
+  return onReadingSheets(words.paper, stepsPages(lines, paper, foot, face, figures))
 }
+/** As she reads them: A3 and Tabloid hold two such pages side by side. */
+export const onReadingSheets = (paper: PaperChoice, pages: Page[]): Page[] =>
+  paper === 'a3' || paper === 'tabloid' ? twoOnOne(pages) : pages
 
 /** Why no sheet of this draft may be cut from; undefined where it may. */
 export function whyNotCut(

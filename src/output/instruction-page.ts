@@ -10,7 +10,6 @@ import type { Draft } from '../draft/draft.ts'
 import { findingSentence, type Severity } from '../draft/finding.ts'
 import { GARMENTS } from '../draft/garments.ts'
 import { OPTIONS } from '../draft/options.ts'
-import type { PieceId } from '../draft/piece.ts'
 import { sentence, stepTitle } from '../draft/sentence.ts'
 import { MEASUREMENT_IDS, measure } from '../measurements/catalogue.ts'
 import { CAUTIONS } from './cautions.ts'
@@ -40,8 +39,8 @@ export interface InstructionLine {
   /** What stands in the margin: the number of a step. */
   readonly mark?: string
   readonly text: string
-  /** The head of this piece's steps: its small drawing goes under it. */
-  readonly piece?: PieceId
+  /** The name of a small drawing that goes under it: of a piece, of a step of sewing, of a layout. */
+  readonly figure?: string
 }
 
 const line = (kind: InstructionLine['kind'], text: string, mark?: string): InstructionLine =>
@@ -64,7 +63,7 @@ export function instructionLines(
     line('head', 'Choices'),
     ...choiceLines(draft, units),
     ...draft.pieces.flatMap((piece) => [
-      { ...line('head', `${piece.words}. ${piece.cutting}`), piece: piece.id },
+      { ...line('head', `${piece.words}. ${piece.cutting}`), figure: piece.id },
       ...draft.steps
         .filter((step) => step.piece === piece.id)
         .map((step, i) => line('step', titled(stepTitle(step), sentence(step, units)), `${i + 1}`)),

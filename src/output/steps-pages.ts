@@ -1,6 +1,5 @@
 /** The instructions laid out on sheets: the same lines as the plain text, wrapped and numbered. */
 import { point } from '../geometry/point.ts'
-import type { PieceId } from '../draft/piece.ts'
 import type { InstructionLine } from './instruction-page.ts'
 import { placedMark, textMark, type Mark } from './mark.ts'
 import type { Page } from './page.ts'
@@ -34,7 +33,7 @@ export function stepsPages(
   paper: PaperSize,
   foot: string,
   face: Face,
-  figures: Readonly<Partial<Record<PieceId, Figure>>> = {},
+  figures: Readonly<Partial<Record<string, Figure>>> = {},
 ): Page[] {
   const rows = rowsOf(lines, paper, face, figures)
   const bottom = paper.height - MARGIN - 6
@@ -72,7 +71,7 @@ function rowsOf(
   lines: readonly InstructionLine[],
   paper: PaperSize,
   face: Face,
-  figures: Readonly<Partial<Record<PieceId, Figure>>>,
+  figures: Readonly<Partial<Record<string, Figure>>>,
 ): Row[] {
   const width = paper.width - 2 * MARGIN
   const rows: Row[] = []
@@ -86,7 +85,7 @@ function rowsOf(
       i += pair.length - 1
       rows.push(numberRow(pair, width, face))
     } else rows.push(textRow(line, width, face))
-    const figure = line.piece && figures[line.piece]
+    const figure = line.figure && figures[line.figure]
     if (figure) rows.push(figureRow(figure))
   }
   return rows

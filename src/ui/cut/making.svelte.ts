@@ -1,8 +1,9 @@
 /** The sheets as they are being made: the newest plan, a PDF under way, and why there is none. */
+import type { RunOrder, RunPart } from '../../layout/print-run.ts'
 import type { TilePlan } from '../../output/tiles.ts'
 import type { SheetMaker, SheetsOrder } from './sheets.ts'
 
-type Order = Omit<SheetsOrder, 'want'>
+type Order = Omit<SheetsOrder, 'want' | 'run'>
 
 export interface MadePdf {
   readonly bytes: Uint8Array<ArrayBuffer>
@@ -10,6 +11,12 @@ export interface MadePdf {
   /** Page one and the sheets; the rest are steps. */
   readonly tiled: number
   readonly plan: TilePlan
+}
+
+export interface MadeRun {
+  readonly bytes: Uint8Array<ArrayBuffer>
+  readonly sheets: number
+  readonly parts: readonly RunPart[]
 }
 
 export class Making {
@@ -57,9 +64,25 @@ export class Making {
       return undefined
     }
     const { bytes, sheets, tiled, plan } = answer
-    if (!bytes || sheets === undefined || tiled === undefined)
+    if (!bytes || !plan || sheets === undefined || tiled === undefined)
       throw new Error('cut page: asked for a PDF, got a plan')
     return { bytes, sheets, tiled, plan }
+  }
+
+  /** The plans, or everything in one file. */
+  async run(order: Order, run: RunOrder): Promise<MadeRun | undefined> {
+    this.saving = true
+    this.refused = undefined
+    const answer = await this.#worker.make({ ...order, want: 'run', run })
+    this.saving = false
+    if (!answer.ok) {
+      this.refused = answer.reason
+      return undefined
+    }
+    const { bytes, sheets, parts } = answer
+    if (!bytes || sheets === undefined || !parts)
+      throw new Error('cut page: asked for a run, got something else')
+    return { bytes, sheets, parts }
   }
 
   /** Drops what is being made; the next order begins with a fresh worker. */

@@ -5,19 +5,24 @@
  */
 import type { Draft } from '../../draft/draft.ts'
 import { correctedDraft } from '../../fitting/apply.ts'
+import { toCut } from '../../draft/to-cut.ts'
+import { printRun, type PrintRun, type RunOrder } from '../../layout/print-run.ts'
 import { parseConfirmed } from '../../measurements/confirmed.ts'
 import { sheetPlan, type PlanWords, type SheetPlan } from '../../output/sheet-plan.ts'
+import type { SheetWords } from '../../output/sheet-words.ts'
 import { printedFace } from '../parts/printed-face.ts'
 import type { SheetsAnswer, SheetsOrder } from './sheets.ts'
 
 async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
   const parsed = parseConfirmed(order.body)
   if (!parsed.ok) return { ok: false, reason: parsed.reason }
-  const { draft } = correctedDraft(order.garment, parsed.body, order.choices, order.corrections)
+  const corrected = correctedDraft(order.garment, parsed.body, order.choices, order.corrections)
+  const draft = toCut(corrected.draft)
   // What the sheets want of the order; the rest of it has made the draft.
-  const { want: _, garment: __, body: ___, choices: ____, corrections: _____, ...words } = order
+  const { want, run, garment: _, body: __, choices: ___, corrections: ____, ...words } = order
+  if (want === 'run') return run ? runOf(draft, order, words, run) : NOTHING_ASKED
   const laid = laidOut(draft, order, words)
-  if (order.want === 'plan') return laid.ok ? { ok: true, plan: laid.plan } : laid
+  if (want === 'plan') return laid.ok ? { ok: true, plan: laid.plan } : laid
   const font = await printedFace()
   if (!font) return { ok: false, reason: NO_TYPE }
   const { draftPdf } = await import('../../output/pdf.ts')
@@ -25,10 +30,43 @@ async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
   return made.ok ? { ...made, bytes: new Uint8Array(made.bytes) } : made
 }
 
+/** Pieces, cutting plan and sewing plan, or one of the plans alone. */
+async function runOf(
+  draft: Draft,
+  order: SheetsOrder,
+  words: SheetWords,
+  run: RunOrder,
+): Promise<SheetsAnswer> {
+  const laid = run.what === 'whole' ? laidOut(draft, order, words) : undefined
+  const font = await printedFace()
+  if (!font) return { ok: false, reason: NO_TYPE }
+  const { pagesPdf } = await import('../../output/pdf.ts')
+  let made: PrintRun = NOTHING_ASKED
+  const bytes = await pagesPdf(
+    (face) => {
+      made = printRun(draft, words, run, face, laid)
+      return made.ok ? made.pages : []
+    },
+    font,
+    `${order.garmentName}, round ${order.round}`,
+  )
+  // Set by the pages just made, which the compiler cannot see.
+  const told = made as PrintRun
+  if (!told.ok) return told
+  return {
+    ok: true,
+    bytes: new Uint8Array(bytes),
+    sheets: told.pages.length,
+    parts: told.parts,
+    ...(laid?.ok ? { plan: laid.plan } : {}),
+  }
+}
+const NOTHING_ASKED = { ok: false, reason: 'No pages were asked for.' } as const
+
 /** The plan she sees on the map, kept for the PDF of the same order. */
 let last: { readonly order: string; readonly laid: SheetPlan } | undefined
 function laidOut(draft: Draft, order: SheetsOrder, words: PlanWords): SheetPlan {
-  const { want: _, drawings: __, changes: ___, ...same } = order
+  const { want: _, run: __, drawings: ___, changes: ____, ...same } = order
   const text = JSON.stringify(same)
   if (last?.order !== text) last = { order: text, laid: sheetPlan(draft, words) }
   return last.laid

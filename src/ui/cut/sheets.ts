@@ -2,6 +2,7 @@
 import type { GarmentId } from '../../draft/draft.ts'
 import type { Choices } from '../../draft/choices.ts'
 import type { Correction } from '../../fitting/correction.ts'
+import type { RunOrder, RunPart } from '../../layout/print-run.ts'
 import type { Allowances } from '../../output/allowance.ts'
 import type { Stuff } from '../../output/finish.ts'
 import type { Finishes } from '../../output/finishes.ts'
@@ -15,7 +16,9 @@ import type { Mm } from '../../units/length.ts'
 import type { UnitChoice } from '../../units/format.ts'
 
 export interface SheetsOrder {
-  readonly want: 'plan' | 'pdf'
+  /** run: the cutting plan, the sewing plan, or all of it as one file. */
+  readonly want: 'plan' | 'pdf' | 'run'
+  readonly run?: RunOrder
   readonly garment: GarmentId
   /** The round's confirmed numbers as plain data; parsed anew on the other side. */
   readonly body: unknown
@@ -43,11 +46,14 @@ export interface SheetsOrder {
 export type SheetsAnswer =
   | {
       readonly ok: true
-      readonly plan: TilePlan
+      /** How the sheets lie together; a cutting plan by itself has none. */
+      readonly plan?: TilePlan
       /** With a PDF: the file, all its pages, and those that must be printed true. */
       readonly bytes?: Uint8Array<ArrayBuffer>
       readonly sheets?: number
       readonly tiled?: number
+      /** Of a run: what stands on which pages. */
+      readonly parts?: readonly RunPart[]
     }
   | { readonly ok: false; readonly reason: string }
 
@@ -112,7 +118,7 @@ export const orderFor = (
     | 'scale'
     | 'drawings'
   >,
-): Omit<SheetsOrder, 'want'> => {
+): Omit<SheetsOrder, 'want' | 'run'> => {
   const { garment, choices, corrections, body } = round
   // Own fields only: a private mark cannot be sent, and is not wanted on the other side.
   return { garment, choices, corrections, body: { ...body }, round: round.number, ...more }

@@ -1,0 +1,105 @@
+/**
+ * The cloth on paper as it stands: across the page from the fold or the selvedge, down the page
+ * along the cloth; cutting lines, seam lines, grain, numbers and names, and both dimensions.
+ */
+import { point, type Point } from '../geometry/point.ts'
+import { line } from '../geometry/segment.ts'
+import type { Path } from '../geometry/path.ts'
+import { pathMark, textMark, type PathMark, type TextMark } from '../output/mark.ts'
+import type { Figure } from '../output/scaled-drawing.ts'
+import { formatLength, type UnitChoice } from '../units/format.ts'
+import { mm } from '../units/length.ts'
+import type { LyingPiece, LyingSection } from './lying.ts'
+import type { Outline } from './outline.ts'
+import { longestRun } from './run-inside.ts'
+
+/** Type, and the room for dimensions at the left and the foot, mm. */
+const TYPE = 3.4
+const ROOM = { left: 8, foot: 8 }
+/** Ticks of a selvedge stand so far apart on the paper, mm. */
+const TICK = { apart: 4, long: 2 }
+/** Cloth longer than this many times its width would be drawn as a thread: judgement. */
+const LEAST_SCALE = 1 / 60
+
+export function clothFigure(
+  s: LyingSection,
+  room: { readonly width: number; readonly height: number },
+  units: UnitChoice,
+): Figure {
+  const both = s.layers === 'single' || s.layers === 'foldedAcross'
+  const [low, high] = [both ? -s.selvedge : 0, s.width + s.selvedge]
+  const across = high - low
+  const small = Math.max(
+    LEAST_SCALE,
+    Math.min((room.width - ROOM.left) / across, (room.height - ROOM.foot) / s.length),
+  )
+  const at = (x: number, y: number): Point => point(ROOM.left + (y - low) * small, x * small)
+  const run = (x0: number, y0: number, x1: number, y1: number) => line(at(x0, y0), at(x1, y1))
+  const [wide, tall] = [across * small, s.length * small]
+  const marks: (PathMark | TextMark)[] = [
+    pathMark('map', [run(0, low, 0, high)]),
+    pathMark(s.layers === 'foldedAcross' ? 'fold' : 'map', [run(s.length, low, s.length, high)]),
+    pathMark('map', [run(0, high, s.length, high)]),
+    pathMark(both ? 'map' : 'fold', [run(0, low, s.length, low)]),
+    pathMark('hair', ticks(at, high, -1, s.length, small)),
+    ...(both ? [pathMark('hair', ticks(at, low, 1, s.length, small))] : []),
+    ...(s.double === undefined ? [] : [pathMark('inner', [run(0, s.double, s.length, s.double)])]),
+    ...s.pieces.flatMap((p) => pieceMarks(p, at, small)),
+    textMark(formatLength(mm(s.length), units), point(ROOM.left - 3, tall / 2), TYPE, {
+      angle: -Math.PI / 2,
+      anchor: 'middle',
+    }),
+    textMark(
+      `${formatLength(mm(across), units)}. ${both ? 'A selvedge on either side' : 'Fold at the left'}`,
+      point(ROOM.left, tall + 5.5),
+      TYPE,
+    ),
+  ]
+  return { width: ROOM.left + wide, height: tall + ROOM.foot, marks }
+}
+
+type At = (x: number, y: number) => Point
+
+function ticks(at: At, y: number, way: number, length: number, small: number): Path {
+  const step = TICK.apart / small
+  return Array.from({ length: Math.floor(length / step) }, (_, i) => {
+    const foot = at((i + 0.5) * step, y)
+    return line(foot, point(foot.x + way * TICK.long, foot.y))
+  })
+}
+
+function pieceMarks(p: LyingPiece, at: At, small: number): (PathMark | TextMark)[] {
+  const ring = (o: Outline): Path =>
+    Array.from({ length: o.length / 2 }, (_, i) => {
+      const k = (2 * i + 2) % o.length
+      return line(at(o[2 * i]!, o[2 * i + 1]!), at(o[k]!, o[k + 1]!))
+    })
+  const { from, to, across } = longestRun(p.cut)
+  const inset = 0.18 * (to - from)
+  const middle = at((from + to) / 2, across)
+  const name = `${p.number} ${p.words}`
+  // Beside its arrow, where the letters have room: each about half as wide as it is high.
+  const fits = p.kind !== 'bias' && name.length * TYPE * 0.55 < (p.at.high - across) * small
+  const long = (to - from - 2 * inset) * small
+  const [a, b] = [at(from + inset, across), at(to - inset, across)]
+  const head = (tip: Point, way: number) => [
+    line(point(tip.x - 1, tip.y + 2 * way), tip),
+    line(point(tip.x + 1, tip.y + 2 * way), tip),
+  ]
+  return [
+    pathMark('map', ring(p.cut)),
+    pathMark('hair', ring(p.seam)),
+    ...(p.whole
+      ? [
+          pathMark('dartMiddle', [
+            line(
+              at(p.at.left, (p.at.low + p.at.high) / 2),
+              at(p.at.right, (p.at.low + p.at.high) / 2),
+            ),
+          ]),
+        ]
+      : []),
+    ...(long > 10 ? [pathMark('grain', [line(a, b), ...head(a, 1), ...head(b, -1)])] : []),
+    textMark(fits ? name : `${p.number}`, point(middle.x + 1.5, middle.y + TYPE * 0.36), TYPE),
+  ]
+}

@@ -1,0 +1,63 @@
+import { beforeEach, expect, it, vi } from 'vitest'
+import { render } from 'vitest-browser-svelte'
+import PlanPlace from '../../../src/ui/cut/plan/PlanPlace.svelte'
+import { Preferences } from '../../../src/ui/preferences.svelte.ts'
+import { bookOf, INVENTED_ON, MIDDLE } from '../../bodies.ts'
+import OnThePage from '../draft/OnThePage.svelte'
+import { seeded } from '../draft/seeded.ts'
+import { caughtFiles } from './caught-files.ts'
+
+let files: ReturnType<typeof caughtFiles>
+beforeEach(() => {
+  files = caughtFiles(vi)
+})
+
+async function opened() {
+  const { session, garment } = await seeded(bookOf(MIDDLE))
+  const preferences = new Preferences()
+  const screen = await render(OnThePage, { page: PlanPlace, garment, session, preferences })
+  return { screen, session, garment }
+}
+
+it('ticks are kept with the garment and taken away again', async () => {
+  const { screen, session, garment } = await opened()
+  const stay = screen.getByRole('checkbox', { name: /Stay the edges that stretch/ })
+  await stay.click()
+  await expect.poll(() => session.garment(garment)?.sewn).toEqual({ stay: INVENTED_ON })
+  await session.open()
+  await expect.element(stay).toBeChecked()
+  await stay.click()
+  await expect.poll(() => session.garment(garment)?.sewn).toEqual({})
+})
+
+it('an edge that hangs says when to go on', async () => {
+  const { screen } = await opened()
+  await screen.getByRole('checkbox', { name: /Let the sleeve edges hang/ }).click()
+  await expect.element(screen.getByText('Hanging since today.')).toBeVisible()
+})
+
+it('crisp cotton warns for the draped sleeve, and its finishes are offered and taken', async () => {
+  const { screen, session, garment } = await opened()
+  await screen.getByText('crisp cotton', { exact: true }).click()
+  await expect.element(screen.getByText(/stands away from a draped sleeve/).first()).toBeVisible()
+  await session.changeCut(garment, (w) => ({
+    ...w,
+    cloth: { overarm: { finish: 'plainSeam' } },
+  }))
+  await screen.getByText('silk', { exact: true }).click()
+  await screen.getByRole('button', { name: /^Take/ }).click()
+  await expect.poll(() => session.cutWishes(garment).cloth.overarm?.finish).toBe('frenchSeam')
+  // The muslin is cut as it was.
+  expect(session.cutWishes(garment).stuff).toBe('muslin')
+})
+
+it('is saved for the sewing table', async () => {
+  const { screen } = await opened()
+  await screen.getByRole('button', { name: 'Save the sewing plan (PDF)' }).click()
+  await expect
+    .element(screen.getByText(/Saved as invented-blouse-round-1-sewing-plan\.pdf, \d pages?\./), {
+      timeout: 60_000,
+    })
+    .toBeVisible()
+  expect(files).toHaveLength(1)
+})
