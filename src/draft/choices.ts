@@ -187,6 +187,30 @@ export const CHOICES = {
     [140, 40, 170, 1],
     'from memory: 130 to 150 mm',
   ),
+  sweepBack: row(
+    'sweep of the back sleeve edge',
+    'Turns the overarm about the side neck: its end stands so much higher at the back, and the sleeve edge is about that much wider. Less makes it narrower. Not for a neat cap: cut in one, a wide sleeve falls in folds.',
+    [0, -60, 40, 5],
+    'a cut-in-one sleeve has wide drape and free lift with its overarm 20 to 35° below level, a neat hang and little lift at 40 to 50° (common practice)',
+  ),
+  sweepFront: row(
+    'sweep of the front sleeve edge',
+    'The same in front. Back and front may differ; their overarms stay equally long.',
+    [0, -60, 40, 5],
+    'as for the back (common practice)',
+  ),
+  keyholeLength: row(
+    'length of the keyhole',
+    'From the neck edge down the centre front to its foot. Not over a centre-front seam.',
+    [90, 50, 150, 5],
+    COMMON,
+  ),
+  keyholeWidth: row(
+    'width of the keyhole',
+    'Where it is widest; nought closed, more shows more.',
+    [30, 10, 70, 5],
+    COMMON,
+  ),
   capEase: row(
     'cap ease',
     'How much longer the sleeve cap is than the armhole; eased in over the top, never under the arm.',

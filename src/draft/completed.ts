@@ -7,10 +7,10 @@ import { pathLength } from '../geometry/length.ts'
 import { lengthTo, pathEnd, pathStart, placeAt, splitPath, type Path } from '../geometry/path.ts'
 import { add, point } from '../geometry/point.ts'
 import { project } from '../geometry/project.ts'
-import { line } from '../geometry/segment.ts'
+import { cubic, line } from '../geometry/segment.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
-import type { Choices } from './choices.ts'
-import { found } from '../units/amount.ts'
+import { choice, type Choices } from './choices.ts'
+import { found, over } from '../units/amount.ts'
 import { mm } from '../units/length.ts'
 import { frontTip } from './blocks/blouse-numbers.ts'
 import { served } from './dart-service.ts'
@@ -18,6 +18,7 @@ import { pieceOf, type Draft } from './draft.ts'
 import {
   armholeStrip,
   buttonFacing,
+  keyholeFacing,
   neckFacing,
   neckStrip,
   slitFacing,
@@ -64,7 +65,9 @@ function whole(d: Draft, finish: typeof finishingOf): Draft {
       ...list.flatMap((o) =>
         o.kind === 'sideZip'
           ? [openStep(o, back), openStep(o, front)]
-          : [openStep(o, o.piece === 'back' ? back : front)],
+          : o.kind === 'keyhole'
+            ? [keyholeStep(o, front, d.choices)]
+            : [openStep(o, o.piece === 'back' ? back : front)],
       ),
       ...(vents?.steps ?? []),
       ...finishing.flatMap((f) => f.steps),
@@ -101,10 +104,40 @@ function openedFor(piece: Piece, back: Piece, o: Opening, choices: Choices): Pie
       const path = [line(point(0, o.from), point(0, o.to))]
       return withInner(piece, { name: 'slit', words: 'slit, with a loop at the top', path })
     }
+    case 'keyhole':
+      return withInner(piece, {
+        name: 'keyhole',
+        words: 'keyhole, with a loop at the top',
+        path: keyholePath(o.from, o.to, choices.keyholeWidth),
+      })
     case 'buttonedFront':
       return overlapped(piece, choices.buttonOverlap)
   }
 }
+/** Half a drop on the fold: narrow at the neck, widest low down, round at its foot. */
+function keyholePath(top: number, foot: number, width: number): Path {
+  const long = foot - top
+  const wide = point(width / 2, top + long * KEYHOLE_WIDEST)
+  return [
+    cubic(
+      point(0, top),
+      point(width * 0.1, top + long * 0.3),
+      point(wide.x, wide.y - long * 0.25),
+      wide,
+    ),
+    cubic(
+      wide,
+      point(wide.x, wide.y + (foot - wide.y) * ROUND),
+      point(wide.x * ROUND, foot),
+      point(0, foot),
+    ),
+  ]
+}
+/** Share of its length at which a keyhole is widest. House choice. */
+const KEYHOLE_WIDEST = 0.68
+/** A quarter of a round as one cubic. */
+const ROUND = 0.5523
+
 export const withInner = (piece: Piece, inner: InnerLine): Piece => ({
   ...piece,
   inner: [...piece.inner, inner],
@@ -195,10 +228,12 @@ function finishingOf(
   const round =
     armhole.length === 0 ? 0 : sewnLength(back, 'armhole') + sewnLength(front, 'armhole')
   const slit = list.find(({ kind }) => kind === 'neckSlit')
+  const keyhole = list.find(({ kind }) => kind === 'keyhole')
   const buttons = list.some(({ kind }) => kind === 'buttonedFront')
   return [
     ...neck,
     ...(round > 0 ? [armholeStrip(mm(round), choices)] : []),
+    ...(keyhole ? [keyholeFacing(mm(keyhole.to - keyhole.from), choices)] : []),
     ...(slit ? [slitFacing(mm(slit.to - slit.from))] : []),
     ...(buttons ? [buttonFacing(front, choices)] : []),
   ]
@@ -230,7 +265,22 @@ const OPEN_WORDS = {
   },
 } as const
 
+function keyholeStep(o: Opening, front: Piece, choices: Choices): Step {
+  const long = o.to - o.from
+  return {
+    verb: 'keyhole',
+    piece: front.id,
+    from: 'F',
+    long: choice(choices, 'keyholeLength'),
+    half: over(choice(choices, 'keyholeWidth'), 2),
+    down: found('', mm(long * KEYHOLE_WIDEST)),
+    why: 'faced before it is cut, with a button and a loop at the top',
+    lights: front.inner.filter((i) => i.name === 'keyhole').map((i) => i.path),
+  }
+}
+
 function openStep(o: Opening, piece: Piece): Step {
+  if (o.kind === 'keyhole') throw new Error('completed: a keyhole has a step of its own')
   const { words, why, line: name } = OPEN_WORDS[o.kind]
   const path = piece.inner.find((i) => i.name === name)?.path ?? edge(piece, o.edge).path
   return {

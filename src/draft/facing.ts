@@ -126,6 +126,17 @@ export function armholeStrip(armhole: Mm, choices: Choices): Finishing {
   )
 }
 
+/** @param keyhole its length, mm; as wide as it is and a margin to either side */
+export function keyholeFacing(keyhole: Mm, choices: Choices): Finishing {
+  return rectangle(
+    'keyholeFacing',
+    plus(found('the keyhole', keyhole), fixed(mm(SLIT_MARGIN))),
+    plus(choice(choices, 'keyholeWidth'), fixed(mm(2 * SLIT_MARGIN))),
+    'Cut 1',
+    'the keyhole is drawn on its middle, sewn round on the line and only then cut out',
+  )
+}
+
 /** @param slit its length, mm */
 export function slitFacing(slit: Mm): Finishing {
   return rectangle(
@@ -271,6 +282,13 @@ const GRAIN_PLACES = 41
 /** Spans that differ by less are alike, mm. */
 const ALIKE = 0.5
 
+const CUT_AS_DRAWN: readonly FinishingId[] = [
+  'neckStrip',
+  'armholeStrip',
+  'slitFacing',
+  'keyholeFacing',
+]
+
 export function made(
   id: FinishingId,
   edges: readonly Edge[],
@@ -284,9 +302,7 @@ export function made(
       id,
       words: words.charAt(0).toUpperCase() + words.slice(1),
       cutting,
-      ...(id === 'neckStrip' || id === 'armholeStrip' || id === 'slitFacing'
-        ? { cutAsDrawn: true }
-        : {}),
+      ...(CUT_AS_DRAWN.includes(id) ? { cutAsDrawn: true } : {}),
       edges,
       darts: [],
       edgeDarts: [],

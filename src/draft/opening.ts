@@ -141,6 +141,11 @@ function placed(
       const [top, low] = [level(front, 'F'), below(front)]
       return { kind, piece: 'front', edge: 'centre', from: mm(top), to: mm(low), added }
     }
+    case 'keyhole': {
+      const top = level(front, 'F')
+      const to = top + choices.keyholeLength
+      return { kind, piece: 'front', edge: 'centre', from: mm(top), to: mm(to), added }
+    }
     case 'neckSlit': {
       const lacking = Math.max(0, ((t.head ?? 0) - t.neck) / 2)
       const long = Math.max(SLIT_LEAST, Math.ceil(lacking / SLIT_STEP) * SLIT_STEP)
@@ -150,12 +155,13 @@ function placed(
   }
 }
 
-/** Does the garment pass with these openings? A slit opens the neck by its two edges. */
+/** Does the garment pass with these openings? A slit or a keyhole opens the neck by its two edges. */
 export function passes(t: Through, list: readonly Opening[]): { neck: boolean; waist: boolean } {
   const kinds = new Set(list.map(({ kind }) => kind))
   const whole = kinds.has('backZip') || kinds.has('buttonedFront')
-  const slit = list.find(({ kind }) => kind === 'neckSlit')
-  const neck = t.neck + (slit ? 2 * (slit.to - slit.from) : 0)
+  const neck = list
+    .filter(({ kind }) => kind === 'neckSlit' || kind === 'keyhole')
+    .reduce((sum, o) => sum + 2 * (o.to - o.from), Number(t.neck))
   return {
     neck: whole || t.head === undefined || neck >= t.head,
     waist: whole || kinds.has('sideZip') || t.slip === undefined || t.waist >= t.slip,

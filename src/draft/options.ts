@@ -44,6 +44,12 @@ export const OPTIONS = {
     default: 'darts',
     words: { darts: 'waist darts', straight: 'straight, no darts' },
   }),
+  waistDarts: option({
+    label: 'waist darts on each half',
+    does: 'Two narrow darts follow a waist more softly than one; not for a small surplus, which one holds.',
+    default: 'asNeeded',
+    words: { asNeeded: 'one, a second where one would be too wide', two: 'two' },
+  }),
   surplus: option({
     label: 'what one dart cannot hold',
     does: 'Where the surplus at the waist goes when one dart would be too wide.',
@@ -98,6 +104,7 @@ export const OPTIONS = {
       backZip: 'zip at the centre back',
       buttonedFront: 'buttoned front',
       neckSlit: 'slit at the back neck with a loop',
+      keyhole: 'keyhole at the front neck with a loop',
       none: 'none yet',
     },
   }),
@@ -141,6 +148,7 @@ export const standardOptions = (): Options => ({
   construction: OPTIONS.construction.default,
   neckShape: OPTIONS.neckShape.default,
   shaping: OPTIONS.shaping.default,
+  waistDarts: OPTIONS.waistDarts.default,
   surplus: OPTIONS.surplus.default,
   dartAt: OPTIONS.dartAt.default,
   dartSecond: OPTIONS.dartSecond.default,

@@ -14,6 +14,7 @@ export type FinishingId =
   | 'neckStrip'
   | 'armholeStrip'
   | 'slitFacing'
+  | 'keyholeFacing'
   | 'buttonFacing'
   | 'skirtButtonFacing'
   | 'backWaistFacing'
@@ -77,6 +78,7 @@ const PAIRED_WORDS: Readonly<Record<PairedId, string>> = {
   neckStrip: 'bias strip of the neck',
   armholeStrip: 'bias strip of the armhole',
   slitFacing: 'facing of the slit',
+  keyholeFacing: 'facing of the keyhole',
   buttonFacing: 'front facing',
   sideFront: 'side front',
   skirtBack: 'skirt back',
@@ -174,7 +176,8 @@ export const DART_WORDS: Readonly<Record<AnyDart, string>> = {
 
 /** A line inside the outline that is sewn or marked: an opening, the centre of a buttoned front. */
 export interface InnerLine {
-  readonly name: 'zip' | 'slit' | 'buttons' | 'centreFront' | 'fold' | 'vent' | 'gathers'
+  readonly name:
+    'zip' | 'slit' | 'keyhole' | 'buttons' | 'centreFront' | 'fold' | 'vent' | 'gathers'
   readonly words: string
   readonly path: Path
   readonly side?: Side

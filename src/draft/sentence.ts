@@ -33,6 +33,8 @@ export function stepTitle(step: Act): string {
     case 'change':
     case 'asWorn':
       return '·'
+    case 'keyhole':
+      return step.from
     case 'cutOff':
     case 'moveDart':
       return step.at
@@ -97,6 +99,8 @@ export function sentence(step: Act, units: UnitChoice): string {
       return `Cut the piece apart along the inner and the outer leg of its darts, from the ${EDGE_WORDS[step.from]} over ${step.over} to the ${EDGE_WORDS[step.to]}: ${step.why}.`
     case 'cutOff':
       return `Cut the piece off along the ${step.along}, from ${step.at} to the centre: ${step.why}.`
+    case 'keyhole':
+      return `Mark the foot of the keyhole ${fine(step.long)} below ${step.from} on the centre, and its widest place ${fine(step.half)} out at ${fine(step.down)} below ${step.from}. Draw a drop from ${step.from} through it, round to the foot: ${step.why}.`
     case 'asWorn':
       return AS_WORN[step.how](step.side, step.why)
     case 'change':

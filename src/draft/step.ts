@@ -154,6 +154,15 @@ export type Act =
       readonly tip: Amount
       readonly why: string
     }
+  /** A drop cut out at the neck on the centre: so long, widest by `half` to either side at `down`. */
+  | {
+      readonly verb: 'keyhole'
+      readonly from: string
+      readonly long: Amount
+      readonly half: Amount
+      readonly down: Amount
+      readonly why: string
+    }
   /** Where left and right are not alike: which side the steps beside it draw. */
   | {
       readonly verb: 'asWorn'

@@ -74,6 +74,8 @@ export function strokedStep(step: Step): Step {
       return { ...step, upper: s(step.upper), lower: s(step.lower), tip: s(step.tip) }
     case 'moveDart':
       return { ...step, at: s(step.at), end: s(step.end), pivot: s(step.pivot) }
+    case 'keyhole':
+      return { ...step, from: s(step.from) }
     case 'part':
       return { ...step, over: s(step.over) }
     case 'wedge':

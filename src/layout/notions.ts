@@ -120,6 +120,7 @@ function ofOpening(o: Opening, draft: Draft, soldIn: SoldIn): readonly Notion[] 
       const places = buttonPlaces(length, draft.choices.buttonOverlap)
       return [{ words: 'buttons, no wider than the overlap', count: places.length }]
     }
+    case 'keyhole':
     case 'neckSlit':
       return [{ words: 'small button and a thread loop', count: 1 }]
   }

@@ -7,7 +7,10 @@ import { bodyOf, edgeLong, skirtsOf, type Planned } from './plan-flat.ts'
 import { says, type Lit, type PlanStep } from './plan-step.ts'
 
 const long = (o: Opening): Mm => mm(o.to - o.from)
-const line = (piece: PieceId, name: 'zip' | 'slit' | 'centreFront'): Lit => ({ piece, line: name })
+const line = (piece: PieceId, name: 'zip' | 'slit' | 'keyhole' | 'centreFront'): Lit => ({
+  piece,
+  line: name,
+})
 
 /** Slit, centre seam with its zip, front facings. */
 export function flatOpenings(on: Planned): PlanStep[] {
@@ -27,6 +30,24 @@ export function flatOpenings(on: Planned): PlanStep[] {
               says`Cut along the line to the last thread before the stitches, turn and press.`,
             ],
             mind: ['Sew first, cut after: a slit cut too early cannot be faced.'],
+          },
+        ]
+      case 'keyhole':
+        return [
+          {
+            id: 'opening.keyhole',
+            kind: 'opening',
+            title: 'Keyhole at the front neck',
+            lit: [line('front', 'keyhole'), { piece: 'keyholeFacing', edge: 'outer' }],
+            long: long(o),
+            passes: [
+              says`Lay the facing on the right side, its middle on the centre front, and pin the loop between at the neck.`,
+              says`Sew round the drop on its line with a short stitch, from the neck down, round the foot and up again.`,
+              says`Cut the drop out ${mm(5)} inside the stitches, clip the round nearly to them, turn and press.`,
+            ],
+            mind: [
+              'Sew first, cut after: clip with the points of small scissors, away from your hand.',
+            ],
           },
         ]
       case 'backZip':
@@ -143,6 +164,16 @@ export const shutSteps = (on: Planned): PlanStep[] =>
             says`Buttonholes on the right front, on the centre line; buttons on the left.`,
           ],
           mind: ['A pin across the end of each buttonhole stops the blade.'],
+        },
+      ]
+    if (o.kind === 'keyhole')
+      return [
+        {
+          id: 'shut.keyhole',
+          kind: 'last',
+          title: 'Button of the keyhole',
+          lit: [line('front', 'keyhole')],
+          passes: [says`Sew the button to the neck edge opposite the loop.`],
         },
       ]
     return o.kind === 'neckSlit'

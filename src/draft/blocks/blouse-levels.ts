@@ -6,6 +6,7 @@ import { mm, type Mm } from '../../units/length.ts'
 import { choice, type ChoiceId, type Choices } from '../choices.ts'
 import type { Sheet } from '../sheet.ts'
 import type { TorsoNumbers, HalfId } from './blouse-numbers.ts'
+import { overarmEnd } from './blouse-sleeve-edge.ts'
 
 /** Without an armpit reading the underarm lies this far above the bust line; for a muslin only. */
 export const UNDERARM_GUESS = 25
@@ -71,12 +72,13 @@ export function levels(
     quarter(body, 'bustGirth', 'easeBust', choices, half),
     'the underarm point',
   )
-  if (choices.overarmDrop !== 0)
+  const end = overarmEnd(choices, half)
+  if (end.mm !== 0)
     s.measure(
       'G',
       'A',
-      choices.overarmDrop < 0 ? 'up' : 'down',
-      { ...choice(choices, 'overarmDrop'), mm: mm(Math.abs(choices.overarmDrop)) },
+      end.mm < 0 ? 'up' : 'down',
+      { ...end, mm: mm(Math.abs(end.mm)) },
       'the level where the overarm ends',
     )
   s.measure('H', 'C', 'down', measured(body, 'waistToHip'), '', 'hip line')

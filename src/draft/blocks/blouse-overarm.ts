@@ -8,10 +8,11 @@ import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
 import { point, type Point } from '../../geometry/point.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import type { Choices } from '../choices.ts'
-import { share, type TorsoNumbers } from './blouse-numbers.ts'
+import { share, type HalfId, type TorsoNumbers } from './blouse-numbers.ts'
 import { UNDERARM_GUESS } from './blouse-levels.ts'
 import {
   foundOverarm,
+  overarmEnd,
   shortestOverarm,
   sleeveEdgeLength,
   struckUnderarm,
@@ -37,9 +38,12 @@ export interface Overarm {
 /** The corner is rounded by no more than this share of the height between overarm end and underarm. */
 const ROUND_MOST = 0.7
 
+const HALVES: readonly HalfId[] = ['back', 'front']
+
 /** The choices with a rounding that fits between the end of the overarm and the underarm. */
 export function fittingCorner(body: Body, choices: Choices): Choices {
-  const room = ROUND_MOST * (underarmLevel(body, choices, 0) - choices.overarmDrop)
+  const lowest = Math.max(...HALVES.map((half) => overarmEnd(choices, half).mm))
+  const room = ROUND_MOST * (underarmLevel(body, choices, 0) - lowest)
   return choices.cornerRadius <= room
     ? choices
     : { ...choices, cornerRadius: mm(Math.max(0, Math.floor(room))) }
@@ -68,8 +72,8 @@ function settledAt(body: Body, choices: Choices, n: TorsoNumbers, deeper: number
   const front = corners(body, choices, n, 'front', level)
   const shortest = mm(
     Math.max(
-      ...[back, front].map(({ neck, underarm }) =>
-        shortestOverarm(neck, underarm, choices.cornerRadius, choices.overarmDrop),
+      ...[back, front].map(({ neck, underarm, end }) =>
+        shortestOverarm(neck, underarm, choices.cornerRadius, end),
       ),
     ),
   )
@@ -101,10 +105,9 @@ const underarmLevel = (body: Body, choices: Choices, deeper: number): number =>
 /** Both sleeve edges together. */
 function openingOf(body: Body, choices: Choices, n: TorsoNumbers, o: Overarm): number {
   const level = underarmLevel(body, choices, o.deeper)
-  return (['back', 'front'] as const)
-    .map((half) => corners(body, choices, n, half, level))
-    .map(({ neck, underarm }) =>
-      sleeveEdgeLength(neck, underarm, o.length, choices.cornerRadius, choices.overarmDrop),
+  return HALVES.map((half) => corners(body, choices, n, half, level))
+    .map(({ neck, underarm, end }) =>
+      sleeveEdgeLength(neck, underarm, o.length, choices.cornerRadius, end),
     )
     .reduce((a, b) => a + b, 0)
 }
@@ -113,10 +116,14 @@ function corners(
   body: Body,
   choices: Choices,
   n: TorsoNumbers,
-  half: 'back' | 'front',
+  half: HalfId,
   level: number,
-): { neck: Point; underarm: Point } {
+): { neck: Point; underarm: Point; end: number } {
   const rise = sideNeckRise(body, choices) + (half === 'front' ? n.raise : 0)
   const width = lengthOf(body, 'bustGirth') / 4 + choices.easeBust + share(choices, half)
-  return { neck: point(choices.neckHalfWidth, -rise), underarm: point(width, level) }
+  return {
+    neck: point(choices.neckHalfWidth, -rise),
+    underarm: point(width, level),
+    end: overarmEnd(choices, half).mm,
+  }
 }

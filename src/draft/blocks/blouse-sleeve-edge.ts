@@ -18,13 +18,21 @@ import {
   unit,
   type Point,
 } from '../../geometry/point.ts'
-import { found, restingOn, type Amount } from '../../units/amount.ts'
+import { found, minus, restingOn, type Amount } from '../../units/amount.ts'
 import { mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
 import type { Sheet } from '../sheet.ts'
+import type { HalfId } from './blouse-numbers.ts'
 
 /** With both lengths kept, the overarm must reach this far past the foot of the underarm, mm. */
 const SLIDE_ROOM = 15
+
+/** How far below the nape level the overarm of a half ends; more sweep lifts it. */
+export function overarmEnd(choices: Choices, half: HalfId): Amount {
+  const sweep = half === 'back' ? 'sweepBack' : 'sweepFront'
+  const plain = choice(choices, 'overarmDrop')
+  return choices[sweep] === 0 ? plain : minus(plain, choice(choices, sweep))
+}
 
 /** L when it is found from the underarm: the distance S–Q less the rounding. */
 export const foundOverarm = (sideNeck: Point, underarm: Point, rounding: number): number =>
@@ -107,7 +115,10 @@ export function placeCorner(s: Sheet, choices: Choices): void {
 
 /** T, K when the centre slides, P where the two arcs touch. */
 export function placeSleeveEdge(s: Sheet, choices: Choices, overarm: Amount): void {
-  const reaching = restingOn(overarm, ['overarmDrop'])
+  const reaching = restingOn(overarm, [
+    'overarmDrop',
+    s.piece === 'back' ? 'sweepBack' : 'sweepFront',
+  ])
   s.compass('T', 'S', reaching, s.has('G') ? 'G' : 'A', 'the end of the overarm')
   const rounding = choices.cornerRadius
   const slid = slidBy(s.at('S'), s.at('U'), s.at('T'), rounding)

@@ -20,7 +20,15 @@ export function shapeWaist(
 ): void {
   if (half === 'front')
     s.measure('apex', 'D', 'right', over(measured(body, 'apexSpacing'), 2), 'the bust tip')
-  const rests = [...s.restsOf('U'), 'waistGirth', 'easeWaist', 'sideIntake', 'shaping', 'surplus']
+  const rests = [
+    ...s.restsOf('U'),
+    'waistGirth',
+    'easeWaist',
+    'sideIntake',
+    'shaping',
+    'waistDarts',
+    'surplus',
+  ]
   placeSide(s, body, choices, n, half, rests)
   const { darts } = n.waist[half]
   const [toHem, toHip] = [s.at('L').y - s.at('C').y, s.at('H').y - s.at('C').y]

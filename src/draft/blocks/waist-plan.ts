@@ -69,8 +69,7 @@ export function waistPlan(
     choices.surplus === 'auto'
       ? Math.min(Math.max(wanted, overOne), Math.max(SIDE_MOST, wanted), least)
       : wanted
-  const half = (h: HalfId): HalfPlan =>
-    halfPlan(h, surplus(h) - side, legs[h], choices.centreBackMost, choices.surplus)
+  const half = (h: HalfId): HalfPlan => halfPlan(h, surplus(h) - side, legs[h], choices)
   return { kind: 'shaped', side, back: half('back'), front: half('front') }
 }
 
@@ -82,21 +81,22 @@ function halfPlan(
   half: HalfId,
   left: number,
   leg: number,
-  centreMost: number,
-  order: OptionWord<'surplus'>,
+  { centreBackMost, surplus, waistDarts }: Choices,
 ): HalfPlan {
   const one = holds(half, leg)
   const second = holds(half, leg - SECOND_TIP)
   const two = second < DART_LEAST ? 0 : second
   if (left <= PENCIL) return NONE
-  if (left <= one + PENCIL / 10) return { darts: [left], centre: 0, left: 0 }
-  const past = order === 'centreBack' ? left - one : left - one - two
-  const centre = half === 'back' ? Math.min(centreMost, Math.max(0, past)) : 0
+  // Two were asked for, and both are wide enough to be sewn.
+  const pair = waistDarts === 'two' && two > 0 && left >= 2 * DART_LEAST
+  if (left <= one + PENCIL / 10 && !pair) return { darts: [left], centre: 0, left: 0 }
+  const past = surplus === 'centreBack' && !pair ? left - one : left - one - two
+  const centre = half === 'back' ? Math.min(centreBackMost, Math.max(0, past)) : 0
   const inDarts = Math.min(left - centre, one + two)
   const rest = left - centre - inDarts
   // Nearly alike, the inner one a little wider; neither more than it holds.
   const outer = Math.min(two, Math.max(inDarts / 2 - 1, inDarts - one))
-  const darts = inDarts <= one + PENCIL / 10 ? [inDarts] : [inDarts - outer, outer]
+  const darts = inDarts <= one + PENCIL / 10 && !pair ? [inDarts] : [inDarts - outer, outer]
   return { darts: darts.filter((d) => d > PENCIL), centre, left: rest }
 }
 

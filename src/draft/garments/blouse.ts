@@ -25,6 +25,8 @@ export const BLOUSE: Garment = {
     'frontRaise',
     'underarmDrop',
     'overarmDrop',
+    'sweepBack',
+    'sweepFront',
     'cornerRadius',
     'armRoom',
     'lengthAdded',
@@ -39,8 +41,18 @@ export const BLOUSE: Garment = {
     'facingWidth',
     'stripWidth',
     'buttonOverlap',
+    'keyholeLength',
+    'keyholeWidth',
   ],
-  options: ['overarmRule', 'neckShape', 'shaping', 'surplus', 'opening', 'neckFinish'],
+  options: [
+    'overarmRule',
+    'neckShape',
+    'shaping',
+    'waistDarts',
+    'surplus',
+    'opening',
+    'neckFinish',
+  ],
   standard: {},
   draw: (body, choices) => {
     const { back, front } = drawBlouse(body, choices)

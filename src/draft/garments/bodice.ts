@@ -115,7 +115,16 @@ export const BLOCK: Garment = {
   needs: BODICE_NEEDS,
   uses: BODICE_USES,
   choices: CHOICES,
-  options: ['construction', 'shaping', 'surplus', 'dartAt', 'dartSecond', 'dartAs', 'opening'],
+  options: [
+    'construction',
+    'shaping',
+    'waistDarts',
+    'surplus',
+    'dartAt',
+    'dartSecond',
+    'dartAs',
+    'opening',
+  ],
   // 10 cm round the bust: a close British block and the older proportional one.
   standard: {
     easeBust: mm(25),

@@ -134,6 +134,7 @@ function opened(skirt: Piece, bodice: Draft, d: Draft): Piece {
           const words = o.kind === 'backZip' ? 'zip' : 'zip, left side only'
           return cutTwice(withInner(seamed, { name: 'zip', words, path }))
         }
+        case 'keyhole':
         case 'neckSlit':
           return piece
       }

@@ -2,6 +2,7 @@
 import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
 import { pathLength } from '../../geometry/length.ts'
 import { lengthTo } from '../../geometry/path.ts'
+import { distance, type Point } from '../../geometry/point.ts'
 import { project } from '../../geometry/project.ts'
 import { selfIntersections } from '../../geometry/self-intersection.ts'
 import { mm } from '../../units/length.ts'
@@ -14,7 +15,7 @@ import { pieceOf, type Draft } from '../draft.ts'
 import { say, type Finding } from '../finding.ts'
 import { finished } from '../finished.ts'
 import type { DrawnPiece, Garment } from '../garment.ts'
-import { edge, namedPoint, outline, type Piece } from '../piece.ts'
+import { edge, namedPoint, outline, sewnLength, type Piece } from '../piece.ts'
 import { SEAM_EQUAL } from '../proof.ts'
 import { BLOCK, bodiceHalves, bodiceProof, SLEEVELESS } from './bodice.ts'
 
@@ -52,8 +53,13 @@ function armholesOf(d: Draft): Armholes {
   const of = (id: 'back' | 'front'): { long: number; notch: number } => {
     const piece = pieceOf(d, id)
     const path = edge(piece, 'armhole').path
-    const long = pathLength(path)
-    return { long, notch: long - lengthTo(path, project(path, namedPoint(piece, 'Z')).place) }
+    const at = (p: Point): number => lengthTo(path, project(path, p).place)
+    const notch = at(namedPoint(piece, 'Z'))
+    // A bust dart that was moved here is folded before the sleeve is set.
+    const below = piece.edgeDarts
+      .filter((x) => x.edge === 'armhole' && Math.min(at(x.upper), at(x.lower)) >= notch)
+      .reduce((sum, x) => sum + distance(x.upper, x.lower), 0)
+    return { long: sewnLength(piece, 'armhole'), notch: pathLength(path) - notch - below }
   }
   const [b, f] = [of('back'), of('front')]
   return { back: b.long, front: f.long, backNotch: b.notch, frontNotch: f.notch }
@@ -112,15 +118,7 @@ export const SLEEVED: Garment = {
   notFor: 'Not for knits, two-piece sleeves or collars.',
   needs: [...BODICE_NEEDS, 'upperArmGirth'],
   uses: BODICE_USES.filter((id) => id !== 'upperArmGirth'),
-  // Its sleeve is set into a plain armhole: the bust dart stays in the side.
-  options: SLEEVELESS.options.filter((id) => !['dartAt', 'dartSecond', 'dartAs'].includes(id)),
-  choices: [
-    ...SLEEVELESS.choices.filter((id) => id !== 'dartSecondMouth'),
-    'armRoom',
-    'capEase',
-    'sleeveLength',
-    'sleeveHem',
-  ],
+  choices: [...SLEEVELESS.choices, 'armRoom', 'capEase', 'sleeveLength', 'sleeveHem'],
   standard: {
     ...BLOCK.standard,
     easeBust: mm(22),

@@ -142,6 +142,8 @@ export function lettersOf(step: Step): readonly string[] {
       return []
     case 'part':
       return [step.over]
+    case 'keyhole':
+      return [step.from]
     case 'wedge':
       return [step.from, step.pivot]
   }

@@ -42,6 +42,8 @@ export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
       'cornerRadius',
       'armRoom',
       'overarmDrop',
+      'sweepBack',
+      'sweepFront',
       'frontRaise',
       'frontShort',
       'capEase',
@@ -64,7 +66,7 @@ export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
   {
     id: 'waist',
     words: 'Waist and darts',
-    options: ['shaping', 'surplus', 'dartAt', 'dartSecond', 'dartAs'],
+    options: ['shaping', 'waistDarts', 'surplus', 'dartAt', 'dartSecond', 'dartAs'],
     ids: [
       'sideIntake',
       'centreBackMost',
@@ -75,7 +77,12 @@ export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
       'backDartLow',
     ],
   },
-  { id: 'opening', words: 'Opening', options: ['opening'], ids: ['buttonOverlap'] },
+  {
+    id: 'opening',
+    words: 'Opening',
+    options: ['opening'],
+    ids: ['buttonOverlap', 'keyholeLength', 'keyholeWidth'],
+  },
   { id: 'construction', words: 'Construction', options: ['construction'], ids: [] },
 ]
 
@@ -114,6 +121,9 @@ function moves(draft: Draft, id: ChoiceId): boolean {
       )
     case 'buttonOverlap':
       return buttoned
+    case 'keyholeLength':
+    case 'keyholeWidth':
+      return choices.opening === 'keyhole'
     case 'sideIntake':
       return choices.shaping === 'darts' || (skirted && !circle)
     case 'dartSecondMouth':

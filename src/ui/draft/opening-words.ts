@@ -11,6 +11,7 @@ export const OPENING_WORDS: Readonly<Record<OpeningKind, string>> = {
   backZip: 'zip at the centre back',
   buttonedFront: 'buttoned front',
   neckSlit: 'slit at the back neck',
+  keyhole: 'keyhole at the front neck',
 }
 /** At the right of a closed group, where there is little room. */
 export const OPENING_SHORT: Readonly<Record<OpeningKind, string>> = {
@@ -18,19 +19,23 @@ export const OPENING_SHORT: Readonly<Record<OpeningKind, string>> = {
   backZip: 'back zip',
   buttonedFront: 'buttons',
   neckSlit: 'neck slit',
+  keyhole: 'keyhole',
 }
 const LINE: Readonly<Record<OpeningKind, InnerLine['name']>> = {
   sideZip: 'zip',
   backZip: 'zip',
   buttonedFront: 'centreFront',
   neckSlit: 'slit',
+  keyhole: 'keyhole',
 }
 
 const WHOLE: readonly OpeningKind[] = ['backZip', 'buttonedFront']
 /** The opening that lets waist or head pass; undefined where the closed garment does. */
 export const opensFor = (draft: Draft, part: 'waist' | 'head'): Opening | undefined =>
   draft.openings.find(
-    ({ kind }) => WHOLE.includes(kind) || kind === (part === 'waist' ? 'sideZip' : 'neckSlit'),
+    ({ kind }) =>
+      WHOLE.includes(kind) ||
+      (part === 'waist' ? kind === 'sideZip' : kind === 'neckSlit' || kind === 'keyhole'),
   )
 
 /** How long the opening is on the paper; undefined where it is not drawn. */

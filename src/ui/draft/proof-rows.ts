@@ -212,4 +212,5 @@ const WITH: Readonly<Record<OpeningKind, string>> = {
   backZip: 'A zip at the centre back',
   buttonedFront: 'The buttoned front',
   neckSlit: 'A slit at the back neck',
+  keyhole: 'A keyhole at the front neck',
 }

@@ -38,7 +38,7 @@ function told({ name, before }: Change): boolean {
   if (piece === undefined || isHalf(piece)) return true
   return before !== 0 && !(STRIPS.includes(piece) && TWICE.includes(part))
 }
-const STRIPS: readonly PieceId[] = ['neckStrip', 'armholeStrip', 'slitFacing']
+const STRIPS: readonly PieceId[] = ['neckStrip', 'armholeStrip', 'slitFacing', 'keyholeFacing']
 
 /** "bias strip of the neck, short end": the name of a finishing piece is long. */
 function rowWords({ name, words }: Change): string {
