@@ -19,8 +19,15 @@ export interface Page {
   readonly width: number
   readonly height: number
   readonly layers: readonly Layer[]
+  /** Photographs, under everything that is drawn. */
+  readonly pictures?: readonly PagePicture[]
   /** What the file is drawn larger by, so that a printer that prints smaller prints it true. */
   readonly scale?: Stretch
+}
+export interface PagePicture {
+  readonly jpeg: Uint8Array
+  /** Where it lies, mm; as wide and high as the photo's own shape. */
+  readonly box: Box
 }
 /** Across the sheet and down it; 1 is true. */
 export interface Stretch {

@@ -30,6 +30,9 @@ export interface PageContent {
   readonly layers: readonly PdfLayer[]
 }
 
+/** Name of a photograph in the page's resources, by its place among them. */
+export const pictureKey = (k: number): string => `Im${k + 1}`
+
 export function pageContent(page: Page, face: PdfFace): PageContent {
   const { x, y } = page.scale ?? { x: 1, y: 1 }
   const high = page.height
@@ -63,7 +66,15 @@ export function pageContent(page: Page, face: PdfFace): PageContent {
       return layer.window ? `q\n${rect(layer.window)} W n\n${marks}\nQ` : marks
     })
     .join('\n')
-  return { operators, layers: PDF_LAYER_IDS.filter((id) => used.has(id)) }
+  const pictures = (page.pictures ?? []).map(({ box }, k) => {
+    const [wide, tall] = [pt(boxWidth(box) * x), pt(boxHeight(box) * y)]
+    // An image fills the unit square (8.9.5).
+    return `q\n${wide} 0 0 ${tall} ${at(point(box.left, box.bottom))} cm\n/${pictureKey(k)} Do\nQ\n`
+  })
+  return {
+    operators: `${pictures.join('')}${operators}`,
+    layers: PDF_LAYER_IDS.filter((id) => used.has(id)),
+  }
 }
 
 /** Joins are round, so that a sharp corner of a dart does not grow a spike. */

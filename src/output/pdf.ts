@@ -17,7 +17,7 @@ import { contentId } from './content-id.ts'
 import { draftPages } from './draft-pages.ts'
 import type { Page } from './page.ts'
 import { PAPERS, type PaperId } from './paper.ts'
-import { pageContent, POINTS_PER_MM, type PdfFace } from './pdf-content.ts'
+import { pageContent, pictureKey, POINTS_PER_MM, type PdfFace } from './pdf-content.ts'
 import { PDF_LAYERS, PDF_LAYER_IDS, type PdfLayer } from './pdf-layers.ts'
 import { plainPage, type PlainSheet } from './plain-page.ts'
 import type { SheetPlan } from './sheet-plan.ts'
@@ -132,6 +132,8 @@ async function finished(
     const sheet = doc.addPage([page.width * POINTS_PER_MM, page.height * POINTS_PER_MM])
     sheet.node.set(PDFName.of('Contents'), context.register(context.flateStream(operators)))
     sheet.node.setFontDictionary(PDFName.of(FACE_KEY), font.ref)
+    for (const [k, { jpeg }] of (page.pictures ?? []).entries())
+      sheet.node.setXObject(PDFName.of(pictureKey(k)), (await doc.embedJpg(jpeg)).ref)
     if (layers.length > 0) {
       const named = layers.map((id) => [id, groups.get(id)])
       sheet.node.Resources()?.set(PDFName.of('Properties'), context.obj(Object.fromEntries(named)))
@@ -145,7 +147,9 @@ async function finished(
   // Printed as it is: a reader that shrinks to fit would make every number wrong (12.2, table 150).
   catalog.set(PDFName.of('ViewerPreferences'), context.obj({ PrintScaling: 'None' }))
   catalog.set(PDFName.of('Lang'), PDFString.of('en'))
-  const id = PDFHexString.of(contentId(`${title}\n${contents.map((c) => c.operators).join('\n')}`))
+  const bytes = pages.flatMap((page) => (page.pictures ?? []).map(({ jpeg }) => jpeg.length))
+  const own = [title, ...contents.map((c) => c.operators), ...bytes].join('\n')
+  const id = PDFHexString.of(contentId(own))
   context.trailerInfo.ID = context.obj([id, id])
   context.trailerInfo.Info = context.register(
     context.obj({

@@ -46,7 +46,7 @@ import {
   type Round,
   type Seen,
 } from '../rounds/round.ts'
-import type { Worn } from '../rounds/worn.ts'
+import type { PaperWork, Worn } from '../rounds/worn.ts'
 import type { Zone } from '../rounds/zones.ts'
 import { readBackup, writeBackup } from '../storage/backup.ts'
 import { CHANGED_ELSEWHERE, type Kept } from '../storage/failure.ts'
@@ -536,10 +536,16 @@ export class Session {
     }
   }
   /** The round goes on paper, printed or drawn by hand: from here on it is as it is. */
-  putOnPaper = (garmentId: string): Promise<boolean> =>
+  putOnPaper = (garmentId: string, work?: Omit<PaperWork, 'on'>): Promise<boolean> =>
     this.#inTurn(async () => {
-      if (this.latest(garmentId)?.printed) return true
-      return (await this.#changeOpen(garmentId, (r) => close(r, this.today()))) !== undefined
+      const on = this.today()
+      if (!this.latest(garmentId)?.printed)
+        if ((await this.#changeOpen(garmentId, (r) => close(r, on))) === undefined) return false
+      const round = this.latest(garmentId)
+      const same = (w: PaperWork) => w.how === work?.how && w.about === work.about && w.on === on
+      // Saved twice on one day it is one sheet on her table.
+      if (!round || !work || round.paperWork.some(same)) return true
+      return this.#keepRound(withWorn(round, 'paperWork', { ...work, on }))
     })
   noteSeen = (round: Round, seen: Omit<Seen, 'on'>): Promise<boolean> =>
     this.#changeRound(round, (now) => withSeen(now, { ...seen, on: this.today() }))

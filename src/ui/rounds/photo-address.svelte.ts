@@ -41,7 +41,8 @@ export class PhotoAddress {
   }
 }
 
-async function sizeOf(url: string): Promise<PixelSize | undefined> {
+/** How large a photo is, or undefined where it cannot be decoded. */
+export async function sizeOf(url: string): Promise<PixelSize | undefined> {
   const image = new Image()
   image.src = url
   // A photo that cannot be decoded is shown as the browser shows it; only its size stays unknown.

@@ -31,6 +31,15 @@ describe('a confirmed round', () => {
       .element(screen.getByText('Round 1 is on paper and stays as it is.'), { timeout: 60_000 })
       .toBeVisible()
     expect(session.latest(garment)?.printed?.on).toBe(INVENTED_ON)
+    await expect
+      .poll(() => session.latest(garment)?.paperWork)
+      .toMatchObject([
+        {
+          how: 'sheets',
+          on: INVENTED_ON,
+          about: expect.stringMatching(/^A4, \d+ sheets, muslin$/) as string,
+        },
+      ])
     const [pdf] = files
     expect(pdf?.name).toBe('invented-blouse-round-1-sheets-a4.pdf')
     const text = new TextDecoder('latin1').decode(await pdf?.blob)
@@ -59,6 +68,7 @@ describe('a confirmed round', () => {
     await screen.getByRole('button', { name: 'I have drawn it by hand' }).click()
     await screen.getByRole('button', { name: 'It is drawn by hand' }).click()
     await expect.poll(() => session.latest(garment)?.printed?.on).toBe(INVENTED_ON)
+    await expect.poll(() => session.latest(garment)?.paperWork).toMatchObject([{ how: 'byHand' }])
   })
 
   it('saves the steps without putting the round on paper, a drawing only with it', async () => {

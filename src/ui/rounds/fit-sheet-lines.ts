@@ -1,0 +1,139 @@
+/** A round, or the course of all, as lines of a printed sheet. */
+import { CHOICE_IDS, CHOICES } from '../../draft/choices.ts'
+import { standardFor } from '../../draft/garments.ts'
+import { OPTIONS } from '../../draft/options.ts'
+import { pairedId, PIECE_WORDS } from '../../draft/piece.ts'
+import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { whole } from '../../fitting/pinned.ts'
+import { measure, MEASUREMENT_IDS } from '../../measurements/catalogue.ts'
+import type { InstructionLine } from '../../output/instruction-page.ts'
+import { courseOf, lineOf } from '../../rounds/course.ts'
+import { redraft, type Round } from '../../rounds/round.ts'
+import {
+  clothOf,
+  FREEDOM_WORDS,
+  freedomOf,
+  MOVEMENT_WORDS,
+  MOVEMENTS,
+  noteOf,
+  VERDICT_WORDS,
+  verdictOf,
+} from '../../rounds/worn.ts'
+import { ZONE_WORDS, ZONES } from '../../rounds/zones.ts'
+import { formatLength, type UnitChoice } from '../../units/format.ts'
+import { mm } from '../../units/length.ts'
+import { asText, capital, correctionSaid } from '../fitting/change-words.ts'
+import { paperSaid } from './record-words.ts'
+import { becauseSaid, decisionsOf } from './round-words.ts'
+import { answerSaid } from './said-between.ts'
+import { optionsOf, optionWord } from './words-between.ts'
+
+const line = (kind: InstructionLine['kind'], text: string): InstructionLine => ({ kind, text })
+const part = (head: string, lines: readonly InstructionLine[]): readonly InstructionLine[] =>
+  lines.length === 0 ? [] : [line('head', head), ...lines]
+const texts = (list: readonly string[]): readonly InstructionLine[] =>
+  list.map((text) => line('text', text))
+
+/** Everything that is kept of one round; heads of pieces carry their drawing. */
+export function roundLines(round: Round, units: UnitChoice): readonly InstructionLine[] {
+  const verdict = verdictOf(round)
+  const cloth = clothOf(round)
+  const { draft } = redraft(round)
+  const length = (value: number): string => formatLength(mm(value), units)
+  return [
+    line('title', `Round ${round.number}`),
+    line(
+      'text',
+      `Begun ${round.startedOn}, ${round.printed ? `on paper ${round.printed.on}` : 'not on paper yet'}${round.from ? '; it goes on from an earlier round' : ''}.`,
+    ),
+    ...(cloth ? [line('text', `Sewn of ${cloth}.`)] : []),
+    ...(verdict ? [line('text', `The muslin is ${VERDICT_WORDS[verdict]}.`)] : []),
+    ...part(
+      'Changes up to this round',
+      decisionsOf(round).flatMap(({ correction, takenBack }) =>
+        texts([
+          `${asText(correctionSaid(correction), units)}${takenBack ? ' Taken back.' : ''}`,
+          asText(becauseSaid(correction), units),
+        ]),
+      ),
+    ),
+    ...part(
+      'What was seen on the muslin',
+      round.seen.map(({ complaint, answer, pinned, on }) => {
+        const read = pinned ? `, ${length(whole(pinned))}` : ''
+        return line('text', `${on}: ${complaintOf(complaint).name}${read}; ${answerSaid(answer)}.`)
+      }),
+    ),
+    ...part(
+      'Movements',
+      MOVEMENTS.flatMap((movement) => {
+        const freedom = freedomOf(round, movement)
+        return freedom ? texts([`${MOVEMENT_WORDS[movement]}: ${FREEDOM_WORDS[freedom]}.`]) : []
+      }),
+    ),
+    ...part('Notes', [
+      ...texts(round.notes.split('\n').filter((text) => text.trim() !== '')),
+      ...ZONES.flatMap((zone) => {
+        const note = noteOf(round, zone)
+        return note ? texts([`${capital(ZONE_WORDS[zone])}: ${note}`]) : []
+      }),
+    ]),
+    ...part('Put on paper', texts(round.paperWork.map(paperSaid))),
+    ...part(
+      'Numbers',
+      MEASUREMENT_IDS.flatMap((id) => {
+        const value = round.body.values[id]
+        return value === undefined ? [] : [line('number', `${measure(id).label}  ${length(value)}`)]
+      }),
+    ),
+    ...part('Choices that are not the usual ones', choiceLines(round, units)),
+    ...draft.pieces.flatMap((piece) =>
+      pairedId(piece.id) in FIGURED
+        ? [{ ...line('head', capital(PIECE_WORDS[piece.id])), piece: piece.id }]
+        : [],
+    ),
+  ]
+}
+/** Pieces whose drawing stands on the sheet; strips and facings follow from them. */
+export const FIGURED = { front: true, back: true } as const
+
+function choiceLines(round: Round, units: UnitChoice): readonly InstructionLine[] {
+  const standard = standardFor(round.garment)
+  return [
+    ...optionsOf(round)
+      .filter((id) => round.choices[id] !== standard[id])
+      .map((id) =>
+        line('number', `${capital(OPTIONS[id].label)}  ${optionWord(round.choices, id)}`),
+      ),
+    ...CHOICE_IDS.filter((id) => round.choices[id] !== standard[id]).map((id) =>
+      line('number', `${capital(CHOICES[id].label)}  ${formatLength(round.choices[id], units)}`),
+    ),
+  ]
+}
+
+/** The first page of a history: each round in one line, what it corrected, what stayed open. */
+export function courseLinesSaid(
+  garmentName: string,
+  rounds: readonly Round[],
+  last: Round,
+  units: UnitChoice,
+): readonly InstructionLine[] {
+  const steps = courseOf(lineOf(rounds, last))
+  return [
+    line('title', garmentName),
+    line('text', `${rounds.length} rounds, up to round ${last.number}.`),
+    ...part(
+      'The course',
+      steps.map(({ round, corrected, open }) => {
+        const zones = ZONES.flatMap((zone) => {
+          const by = corrected[zone]
+          return by === undefined || by === 0
+            ? []
+            : [`${ZONE_WORDS[zone]} ${by > 0 ? '+' : '−'}${formatLength(mm(Math.abs(by)), units)}`]
+        })
+        const left = `${open.length === 0 ? 'no complaint' : open.map((id) => complaintOf(id).name).join(', ')} open`
+        return line('text', `Round ${round}: ${zones.join(', ') || 'nothing corrected'}; ${left}.`)
+      }),
+    ),
+  ]
+}
