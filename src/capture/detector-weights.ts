@@ -72,14 +72,28 @@ async function bytesOf(
   file: Listed | undefined,
   onBytes: (count: number) => void,
 ): Promise<Uint8Array<ArrayBuffer>> {
+  if (!file) throw new Error(`pose model: ${url.pathname} is not on the list`)
   const cache = await ownCache()
-  const key = file && new URL(`?${file.sha256}`, url).href
-  const kept = key === undefined ? undefined : await cache?.match(key)
+  const key = new URL(`?${file.sha256}`, url).href
+  const kept = await cache?.match(key)
   const bytes = await counted(kept ?? (await answered(url)), onBytes)
-  if (!kept && key !== undefined && bytes.length === file?.bytes)
+  if (!(await isWhole(bytes, file))) {
+    await cache?.delete(key)
+    throw new Error(`pose model: ${url.pathname} arrived damaged`)
+  }
+  if (!kept)
     // A full disk or a private window keeps nothing: then it is fetched again another time.
     await cache?.put(key, new Response(bytes)).catch(() => undefined)
   return bytes
+}
+
+/** Spoilt weights would still give numbers; without a secure page only the length can be held. */
+async function isWhole(bytes: Uint8Array<ArrayBuffer>, file: Listed): Promise<boolean> {
+  if (bytes.length !== file.bytes) return false
+  const subtle: SubtleCrypto | undefined = globalThis.crypto?.subtle
+  if (!subtle) return true
+  const hash = new Uint8Array(await subtle.digest('SHA-256', bytes))
+  return Array.from(hash, (b) => b.toString(16).padStart(2, '0')).join('') === file.sha256
 }
 
 async function answered(url: URL): Promise<Response> {

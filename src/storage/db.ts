@@ -3,7 +3,7 @@
  * newest. Tables hold `unknown` on the way out, so that nothing is used before it is parsed.
  */
 import Dexie, { type DexieOptions, type Table } from 'dexie'
-import { BLOCKED, failed, failureOf, NEWER, type Failure } from './failure.ts'
+import { BLOCKED, failed, failureOf, NEWER, NOT_OPENED, UNSURE, type Failure } from './failure.ts'
 import { V1 } from './migrations/v1.ts'
 import { V2 } from './migrations/v2.ts'
 import { V3 } from './migrations/v3.ts'
@@ -74,7 +74,9 @@ export async function openDatabase(
       return failed(BLOCKED)
     }
   } catch (error) {
-    return failureOf(error)
+    const failure = failureOf(error)
+    // Nothing was being changed yet: of a last change there is nothing to say.
+    return failure.sentence === UNSURE ? failed(NOT_OPENED) : failure
   }
   // Dexie opens a newer database too; writing old rows into it would spoil it.
   if (db.backendDB().version > MIGRATIONS.length * NATIVE_FACTOR) {

@@ -26,6 +26,9 @@ export const CHANGED_ELSEWHERE =
 export const UNSURE =
   'The browser could not reach its storage, so the last change was not kept; everything before it is. Close other windows and reload this page.'
 
+export const NOT_OPENED =
+  'The browser does not open its storage for this page. Allow this page to keep data in the browser settings (cookies and site data), close other windows of it, then reload.'
+
 const SENTENCES: Readonly<Record<string, string>> = {
   QuotaExceededError: FULL,
   DatabaseClosedError: OVERTAKEN,

@@ -39,7 +39,7 @@ type Open = Extract<Chosen, { how: 'open' }>
 type PerView<T> = Readonly<Partial<Record<View, T>>>
 
 const FAILED =
-  'The photos could not be read: the model did not arrive, or this browser blocks WebAssembly. ' +
+  'The photos could not be read: the model did not arrive whole, or this browser blocks WebAssembly. ' +
   'Connect once and read them again. The tape book works without photos.'
 const CORNERS = 4
 
