@@ -2,8 +2,8 @@
  * Layouts: `bench:layout -- DIR` packs the published strip-packing instances of a folder and tells
  * how dense against the best published density; `bench:layout -- own` lays out our own garments.
  * Options: --seconds S a layout (of one core's time, so that a busy machine tells the same; the
- * time that passed is printed beside it), --only NAME,NAME, --seed N; of our own --n N layouts,
- * --again N of them packed anew for --longer times as long.
+ * time that passed is printed beside it), --only NAME,NAME, --seed N; of our own --n N layouts after
+ * the first --from K of the draw (so that a long run can be made in parts), --again N of them packed anew for --longer times as long.
  * The last line is RESULT and one JSON object. It never fails on a figure.
  */
 import { own } from './layout/own.ts'
@@ -24,6 +24,7 @@ if (!what) console.log('Say what to lay out: a folder of instances, or own.')
 else if (what === 'own')
   own({
     n: number('n', 200),
+    from: number('from', 0),
     seconds: number('seconds', 10),
     again: number('again', 10),
     longer: number('longer', 90),

@@ -13,6 +13,7 @@ import type { ClothLayout } from './lay-out.ts'
 import { interfacingSentence, notionSentence } from './list-words.ts'
 import type { LyingSection } from './lying.ts'
 import { placeSentence, SECTION_WORDS, sectionSentence } from './lying-words.ts'
+import { missedAt, missedSentence } from './match.ts'
 import { notions } from './notions.ts'
 
 export interface ClothTold {
@@ -40,7 +41,7 @@ export function clothLines(told: ClothTold, units: UnitChoice): InstructionLine[
     text(
       `On a cloth ${said(wishes.width)} wide, ${MANNER_WORDS[layout.manner]}: the pieces lie on ${said(layout.length)}.${wishes.oneWay ? ' All one way.' : ''}`,
     ),
-    ...repeatLines(wishes, units),
+    ...repeatLines(told, units),
     ...sections.map((s, i): InstructionLine => ({
       kind: 'head',
       text: SECTION_WORDS[s.layers],
@@ -59,14 +60,15 @@ export function clothLines(told: ClothTold, units: UnitChoice): InstructionLine[
   ]
 }
 
-function repeatLines(w: ClothWishes, units: UnitChoice): InstructionLine[] {
-  const { repeatAlong, repeatAcross } = w
+function repeatLines({ wishes, parts: cut }: ClothTold, units: UnitChoice): InstructionLine[] {
+  const { repeatAlong, repeatAcross } = wishes
   if (repeatAlong === undefined && repeatAcross === undefined) return []
   const parts = [
     ...(repeatAlong === undefined ? [] : [`${formatLength(repeatAlong, units)} along`]),
     ...(repeatAcross === undefined ? [] : [`${formatLength(repeatAcross, units)} across`]),
   ]
-  return [text(`Repeat ${parts.join(' and ')}.`)]
+  const missed = repeatAlong === undefined ? [] : missedAt(cut, repeatAlong)
+  return [text(`Repeat ${parts.join(' and ')}. ${missedSentence(missed, units)}`)]
 }
 
 function amountLines({ wishes, layout, by }: ClothTold, units: UnitChoice): InstructionLine[] {

@@ -6,9 +6,11 @@
  */
 import { flatten } from '../geometry/path.ts'
 import type { Point } from '../geometry/point.ts'
-import { isHalf, outline as seamLine, pairedId, type Piece, type PieceId } from '../draft/piece.ts'
+import { outline as seamLine, type Piece, type PieceId } from '../draft/piece.ts'
 import { cuttingLine, type Allowances } from '../output/allowance.ts'
 import type { Mm } from '../units/length.ts'
+import type { MatchAt } from './cloth-wishes.ts'
+import { matchPoints, matched, type Match, type MatchPoint } from './match.ts'
 import { grownOutline, outlineOf, type Outline } from './outline.ts'
 import { thinned } from './thinned.ts'
 
@@ -17,15 +19,6 @@ import { thinned } from './thinned.ts'
  * single: as it is, so many times. bias: a strip laid aslant.
  */
 export type CutKind = 'onFold' | 'pair' | 'single' | 'bias'
-
-export interface Match {
-  /** The point by its name, as it stands on the piece. */
-  readonly words: string
-  readonly along: number
-  readonly across: number
-  /** How far after the stripe the rest of the garment is matched to this point lies. */
-  readonly lag: number
-}
 
 export interface CutPart {
   readonly id: PieceId
@@ -41,6 +34,10 @@ export interface CutPart {
   readonly seam: Outline
   /** Undefined where nothing is matched: strips and facings. */
   readonly match?: Match
+  /** Levels of its side seam at which the partner is met, whichever of them is matched. */
+  readonly levels?: readonly MatchPoint[]
+  /** Depth of what is turned up at its hem; only where it has one. */
+  readonly hem?: Mm
 }
 
 export type CutParts =
@@ -55,6 +52,7 @@ export function cutParts(
   pieces: readonly Piece[],
   allowances: Allowances,
   hemDepth?: Mm,
+  matchAt: MatchAt = 'waist',
 ): CutParts {
   const parts: CutPart[] = []
   for (const piece of pieces) {
@@ -69,7 +67,8 @@ export function cutParts(
     // The fold is no line to stay clear of: the layers go on behind it.
     const folded = (ring: Outline): Outline =>
       kind === 'onFold' ? ring.map((v, i) => (i % 2 === 1 && v < 0 ? 0 : v)) : ring
-    const match = matchOf(piece, lie)
+    const levels = matchPoints(piece, lie)
+    const hem = piece.edges.some((e) => e.name === 'hem') ? allowances.hem : undefined
     parts.push({
       id: piece.id,
       words: piece.words,
@@ -78,10 +77,11 @@ export function cutParts(
       outline: folded(grown),
       exact: folded(exact),
       seam: folded(seam),
-      ...(match ? { match } : {}),
+      ...(levels.length > 0 ? { levels } : {}),
+      ...(hem === undefined ? {} : { hem }),
     })
   }
-  return { ok: true, parts: lagged(parts, pieces) }
+  return { ok: true, parts: matched(parts, matchAt) }
 }
 
 /** "Cut 2 on the true bias": the words of the piece say it, its fold edge where there is one. */
@@ -104,32 +104,4 @@ function onGrain(piece: Piece): (p: Point) => [number, number] {
   if (long === 0) throw new Error(`${piece.id}: its grain line has no direction`)
   const [gx, gy] = [(to.x - from.x) / long, (to.y - from.y) / long]
   return (p) => [p.x * gx + p.y * gy, p.x * gy - p.y * gx]
-}
-
-const MATCHED_AT = 'waist line'
-const SLEEVE_AT = 'width of the sleeve'
-const UNDERARM_AT = 'underarm line'
-
-function matchOf(piece: Piece, lie: (p: Point) => [number, number]): Match | undefined {
-  const id = pairedId(piece.id)
-  const name = isHalf(id) ? MATCHED_AT : id === 'sleeve' ? SLEEVE_AT : undefined
-  const level = piece.levels.find((l) => l.name === name)
-  if (!name || !level) return undefined
-  const [along] = lie({ x: 0, y: level.from.y })
-  const words = id === 'sleeve' ? 'underarm point' : 'waist at the side'
-  return { words, along, across: 0, lag: 0 }
-}
-
-/** The underarm of the sleeve meets that of the front, which is matched at the waist. */
-function lagged(parts: readonly CutPart[], pieces: readonly Piece[]): readonly CutPart[] {
-  const front = pieces.find((p) => pairedId(p.id) === 'front')
-  const at = (name: string): number | undefined =>
-    front?.levels.find((l) => l.name === name)?.from.y
-  const [underarm, waist] = [at(UNDERARM_AT), at(MATCHED_AT)]
-  if (underarm === undefined || waist === undefined) return parts
-  return parts.map((p) =>
-    pairedId(p.id) === 'sleeve' && p.match
-      ? { ...p, match: { ...p.match, lag: underarm - waist } }
-      : p,
-  )
 }

@@ -5,6 +5,7 @@
  */
 import type { Draft } from '../draft/draft.ts'
 import { GARMENTS } from '../draft/garments.ts'
+import { toCut, toSew } from '../draft/to-cut.ts'
 import type { Cutting } from '../output/cutting.ts'
 import { draftPages, onReadingSheets } from '../output/draft-pages.ts'
 import type { InstructionLine } from '../output/instruction-page.ts'
@@ -47,29 +48,34 @@ export type PrintRun =
     }
   | { readonly ok: false; readonly reason: string }
 
-/** @param laid the sheets of the same draft and words, where they were laid out before */
+/**
+ * @param drafted as the corrections left it: it is cut with left and right apart where they differ,
+ * and sewn with a half that stands for both
+ * @param laid the sheets of the same draft and words, where they were laid out before
+ */
 export function printRun(
-  draft: Draft,
+  drafted: Draft,
   words: SheetWords,
   order: RunOrder,
   face: Face,
   laid?: SheetPlan,
 ): PrintRun {
+  const [draft, sewn] = [toCut(drafted), toSew(drafted)]
   const name = words.garmentName ?? GARMENTS[draft.garment].name
   const title = [name, ...(words.round === undefined ? [] : [`round ${words.round}`])].join(' · ')
   const set = (lines: readonly InstructionLine[], figures: Parameters<typeof stepsPages>[4]) => {
     const paper = readingPaper(words.paper, words.units)
     return onReadingSheets(words.paper, stepsPages(lines, paper, title, face, figures))
   }
-  const plan = sewingPlan(draft, order.cutting, order.cloth.kind)
+  const plan = sewingPlan(sewn, order.cutting, order.cloth.kind)
   const sewing: Part = {
     words: 'Sewing plan',
-    pages: set(planLines(plan, words.units), planFigures(plan, draft.pieces)),
+    pages: set(planLines(plan, words.units), planFigures(plan, sewn.pieces)),
   }
   if (order.what === 'sewingPlan') return { ok: true, ...run([sewing]), title }
 
   const { allowances, hemDepth } = order.cutting
-  const cut = cutParts(draft.pieces, allowances, hemDepth)
+  const cut = cutParts(draft.pieces, allowances, hemDepth, order.cloth.matchAt)
   if (!cut.ok) return cut
   if (!order.layout)
     return { ok: false, reason: 'No layout was found, so there is nothing to print.' }

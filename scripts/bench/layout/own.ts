@@ -1,6 +1,6 @@
 /**
  * Our own garments on cloth: layouts drawn by lot from garments, invented bodies, widths, manners
- * of folding, nap and repeats. RESULT {n, refused, medianFirstMs, worstFirstMs, overlaps, short,
+ * of folding, nap and repeats. RESULT {from, n, refused, medianFirstMs, worstFirstMs, overlaps, short,
  * unexplained, long: {n, worst, median}}: overlaps by an independent library on the cutting lines
  * themselves; short: amounts that do not cover the layout; unexplained: amounts over
  * length / (1 − shrinkage) by more than their items say; long: the length of `--again` of them
@@ -21,6 +21,8 @@ import { coreSeconds } from './published.ts'
 
 export interface OwnOptions {
   readonly n: number
+  /** So many of the draw are passed over, to go on where another run ended. */
+  readonly from: number
   readonly seconds: number
   readonly again: number
   readonly longer: number
@@ -41,14 +43,17 @@ export function own(options: OwnOptions): void {
   const chance = seeded(options.seed)
   const made: { readonly one: Case; readonly layout: ClothLayout }[] = []
   const firsts: number[] = []
-  let [refused, overlaps, short, unexplained] = [0, 0, 0, 0]
+  let [drawn, refused, overlaps, short, unexplained] = [0, 0, 0, 0, 0]
   while (made.length < options.n) {
     const one = drawnByLot(chance)
-    const ran = timed(one, options.seconds, made.length + 1)
-    if (!ran) {
+    if (!lay(one.parts, one.cloth, one.manner).ok) {
       refused++
       continue
     }
+    drawn++
+    if (drawn <= options.from) continue
+    const ran = timed(one, options.seconds, drawn)
+    if (!ran) throw new Error(`${one.name}: a lay that goes was not laid out`)
     made.push({ one, layout: ran.layout })
     firsts.push(ran.firstMs)
     const shared = sharedArea(one, ran.layout)
@@ -57,12 +62,14 @@ export function own(options: OwnOptions): void {
     if (falls) short++
     if (extra) unexplained++
     console.log(
-      `${made.length}. ${one.name}: ${Math.round(ran.layout.length)} mm, first ${Math.round(ran.first)} mm in ${Math.round(ran.firstMs)} ms${shared > 0 ? `, OVERLAP ${shared} mm²` : ''}`,
+      `${drawn}. ${one.name}: ${Math.round(ran.layout.length)} mm, first ${Math.round(ran.first)} mm in ${Math.round(ran.firstMs)} ms${shared > 0 ? `, OVERLAP ${shared} mm²` : ''}`,
     )
   }
+  // A draw of its own, so that which are packed anew does not depend on how many were.
+  const lot = seeded(options.seed + 1)
   const ratios: number[] = []
   for (let k = 0; k < Math.min(options.again, made.length); k++) {
-    const { one, layout } = made[chance.below(made.length)]!
+    const { one, layout } = made[lot.below(made.length)]!
     const best = Math.min(
       layout.length,
       timed(one, options.seconds * options.longer, 1000 + k)!.layout.length,
@@ -75,6 +82,7 @@ export function own(options: OwnOptions): void {
   const round = (v: number, digits: number): number => Number(v.toFixed(digits))
   console.log(
     `RESULT ${JSON.stringify({
+      from: options.from,
       n: made.length,
       refused,
       medianFirstMs: round(middle(firsts), 0),

@@ -20,7 +20,7 @@ async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
   const draft = toCut(corrected.draft)
   // What the sheets want of the order; the rest of it has made the draft.
   const { want, run, garment: _, body: __, choices: ___, corrections: ____, ...words } = order
-  if (want === 'run') return run ? runOf(draft, order, words, run) : NOTHING_ASKED
+  if (want === 'run') return run ? runOf(corrected.draft, order, words, run) : NOTHING_ASKED
   const laid = laidOut(draft, order, words)
   if (want === 'plan') return laid.ok ? { ok: true, plan: laid.plan } : laid
   const font = await printedFace()
@@ -32,19 +32,19 @@ async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
 
 /** Pieces, cutting plan and sewing plan, or one of the plans alone. */
 async function runOf(
-  draft: Draft,
+  drafted: Draft,
   order: SheetsOrder,
   words: SheetWords,
   run: RunOrder,
 ): Promise<SheetsAnswer> {
-  const laid = run.what === 'whole' ? laidOut(draft, order, words) : undefined
+  const laid = run.what === 'whole' ? laidOut(toCut(drafted), order, words) : undefined
   const font = await printedFace()
   if (!font) return { ok: false, reason: NO_TYPE }
   const { pagesPdf } = await import('../../output/pdf.ts')
   let made: PrintRun = NOTHING_ASKED
   const bytes = await pagesPdf(
     (face) => {
-      made = printRun(draft, words, run, face, laid)
+      made = printRun(drafted, words, run, face, laid)
       return made.ok ? made.pages : []
     },
     font,

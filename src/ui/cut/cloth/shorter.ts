@@ -7,6 +7,7 @@ import { CHOICES } from '../../../draft/choices.ts'
 import { GARMENTS } from '../../../draft/garments.ts'
 import { toCut } from '../../../draft/to-cut.ts'
 import { correctedDraft } from '../../../fitting/apply.ts'
+import type { MatchAt } from '../../../layout/cloth-wishes.ts'
 import { cutParts } from '../../../layout/cut-part.ts'
 import type { Given } from '../../../layout/what-i-have.ts'
 import { cuttingOf, type CutWishes } from '../../../output/cutting.ts'
@@ -25,6 +26,7 @@ const SHORTENED: readonly { readonly choice: ChoiceId; readonly words: string }[
 export function shorter(
   round: Round,
   wishes: CutWishes,
+  matchAt: MatchAt,
   units: UnitChoice,
 ): readonly (readonly Given[])[] {
   const reads: readonly ChoiceId[] = GARMENTS[round.garment].choices
@@ -38,7 +40,7 @@ export function shorter(
         if (whyNotCut(draft, units, 'cloth') !== undefined) return []
         const cut = toCut(draft)
         const { allowances, hemDepth } = cuttingOf(cut, { ...wishes, stuff: 'cloth' })
-        const parts = cutParts(cut.pieces, allowances, hemDepth)
+        const parts = cutParts(cut.pieces, allowances, hemDepth, matchAt)
         return parts.ok
           ? [{ words: `${words} ${formatLength(by, units)}.`, parts: parts.parts }]
           : []

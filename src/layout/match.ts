@@ -1,0 +1,116 @@
+/**
+ * Where stripes and checks are matched. A piece is laid with one point on the stripe; its seam
+ * meets the partner at other points too, and how far those miss is told. Rule: one named level of
+ * the side seam lies on the same stripe on every half; sleeve and skirt follow from the front.
+ * Common practice of dressmaking handbooks.
+ */
+import { isSkirt, pairedId, type Piece } from '../draft/piece.ts'
+import { pathEnd, pathStart } from '../geometry/path.ts'
+import type { Point } from '../geometry/point.ts'
+import { formatLength, type UnitChoice } from '../units/format.ts'
+import { mm } from '../units/length.ts'
+import { MATCH_AT_WORDS, type MatchAt } from './cloth-wishes.ts'
+import type { CutPart } from './cut-part.ts'
+
+export interface Match {
+  /** The point by its name, as it stands on the piece. */
+  readonly words: string
+  readonly along: number
+  readonly across: number
+  /** How far after the stripe the rest of the garment is matched to this point lies. */
+  readonly lag: number
+}
+/** A level of a piece and where it lies along the grain. */
+export interface MatchPoint {
+  readonly at: MatchAt
+  readonly along: number
+}
+
+const WAIST_LINE = 'waist line'
+const SLEEVE_LINE = 'width of the sleeve'
+
+/** The levels of its side seam, from the top down; of a sleeve its underarm. */
+export function matchPoints(
+  piece: Piece,
+  lie: (p: Point) => readonly [number, number],
+): readonly MatchPoint[] {
+  const id = pairedId(piece.id)
+  const level = (name: string) => piece.levels.find((l) => l.name === name)?.from
+  if (id === 'sleeve') {
+    const width = level(SLEEVE_LINE)
+    return width ? [{ at: 'underarm', along: lie({ x: 0, y: width.y })[0] }] : []
+  }
+  const side = piece.edges.find((e) => e.name === 'side')
+  const skirt = isSkirt(piece.id)
+  if (!side || !(id === 'back' || id === 'front' || skirt)) return []
+  const ends = [pathStart(side.path), pathEnd(side.path)].map((p) => lie(p)[0])
+  const [top, foot] = [Math.min(...ends), Math.max(...ends)]
+  const waist = level(WAIST_LINE)
+  const hem = piece.edges.some((e) => e.name === 'hem')
+  return [
+    { at: skirt ? 'waist' : 'underarm', along: top },
+    // A bodice that ends at the waist meets its skirt there.
+    ...(skirt || !hem
+      ? []
+      : waist
+        ? [{ at: 'waist' as const, along: lie({ x: 0, y: waist.y })[0] }]
+        : []),
+    { at: hem ? 'hem' : 'waist', along: foot },
+  ]
+}
+
+const alongOf = (part: CutPart | undefined, at: MatchAt): number | undefined =>
+  part?.levels?.find((l) => l.at === at)?.along
+
+/** Every part with its match point: the level asked for, or the one it has, as far off on the front. */
+export function matched(parts: readonly CutPart[], at: MatchAt): readonly CutPart[] {
+  const front = parts.find((p) => pairedId(p.id) === 'front')
+  return parts.map((p) => {
+    const own = p.levels?.find((l) => l.at === at) ?? p.levels?.[0]
+    if (!own) return p
+    const [here, asked] = [alongOf(front, own.at), alongOf(front, at)]
+    const lag = own.at === at || here === undefined || asked === undefined ? 0 : here - asked
+    const words = pairedId(p.id) === 'sleeve' ? 'underarm point' : MATCH_AT_WORDS[own.at]
+    return { ...p, match: { words, along: own.along, across: 0, lag } }
+  })
+}
+
+export interface Missed {
+  readonly words: string
+  /** How far the stripes of back and front miss each other there, mm; 0 where they meet. */
+  readonly off: number
+}
+
+/** Back against front at every level both have: matched at one, how far the others miss. */
+export function missedAt(parts: readonly CutPart[], repeat: number): readonly Missed[] {
+  const of = (id: string) => parts.find((p) => pairedId(p.id) === id)
+  return [
+    [of('back'), of('front')],
+    [of('skirtBack'), of('skirtFront')],
+  ].flatMap(([back, front], i): Missed[] => {
+    if (!back?.match || !front?.match) return []
+    const from = (p: CutPart, along: number) => along - p.match!.along + p.match!.lag
+    return (front.levels ?? []).flatMap((l) => {
+      const other = alongOf(back, l.at)
+      if (other === undefined) return []
+      const gap = from(front, l.along) - from(back, other)
+      const off = Math.abs(gap - repeat * Math.round(gap / repeat))
+      return [{ words: `${MATCH_AT_WORDS[l.at]}${i === 1 ? ' of the skirt' : ''}`, off }]
+    })
+  })
+}
+
+/** Under half a millimetre two stripes meet. */
+const MEET = 0.5
+
+/** "Stripes meet at the waist at the side. They miss by 0.4 cm at the underarm at the side." */
+export function missedSentence(missed: readonly Missed[], units: UnitChoice): string {
+  const meet = missed.filter(({ off }) => off < MEET).map(({ words }) => words)
+  const miss = missed
+    .filter(({ off }) => off >= MEET)
+    .map(({ words, off }) => `by ${formatLength(mm(off), units)} at the ${words}`)
+  return [
+    ...(meet.length > 0 ? [`Stripes of back and front meet at the ${meet.join(', the ')}.`] : []),
+    ...(miss.length > 0 ? [`They miss each other ${miss.join(', ')}.`] : []),
+  ].join(' ')
+}
