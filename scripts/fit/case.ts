@@ -18,8 +18,9 @@ export function runCases([file, ...more]: readonly string[]): void {
     const decision = decisionOf(read.value)
     if (read.value.unknown.length > 0)
       say(`${read.value.id}: lengths with no meaning here: ${read.value.unknown.join(', ')}.`)
-    for (const reason of decision.reasons) say(`${read.value.id}: ${reason}`)
-    result[read.value.id] = resultOf(decision)
+    for (const reason of [...read.value.unread, ...decision.reasons])
+      say(`${read.value.id}: ${reason}`)
+    result[read.value.id] = resultOf(decision, read.value.unread)
   }
   say(`RESULT ${JSON.stringify(result)}`)
 }

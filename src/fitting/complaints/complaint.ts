@@ -92,6 +92,8 @@ export interface Work {
   readonly capUnit?: 'deg'
   /** A new line here is a mark on the body, not cloth in pins: it is taken whole. */
   readonly marked?: true
+  /** Past the cap nothing is changed: these are taped again, and why. */
+  readonly past?: { readonly ids: readonly MeasurementId[]; readonly why: string }
 }
 
 export type Remedy =

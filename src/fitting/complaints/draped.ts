@@ -29,7 +29,7 @@ export const DRAPED: readonly Complaint[] = [
     causes: causes(
       ['overarm drafted too flat', takeIn('perPiece', 10, swing('down'), { capUnit: 'deg' })],
       ['cloth too stiff', making('Try a softer cloth, or shape it less; leave the draft.')],
-      ['too little sweep', letOut('half', 20, sweep('wider'))],
+      ['too little sweep', letOut('perPiece', 20, sweep('wider'))],
     ),
     tests: tests(
       ['Pin a tuck along the overarm, wide at the edge. Does it lie down?', [1]],
@@ -75,7 +75,7 @@ export const DRAPED: readonly Complaint[] = [
     causes: causes(
       ['overarm too steep', place('perPiece', 8, swing('up'), { capUnit: 'deg' })],
       ['underarm too low', place('asRead', 25, underarm('up'))],
-      ['too narrow', letOut('half', 20, sweep('wider'))],
+      ['too narrow', letOut('perPiece', 20, sweep('wider'))],
     ),
     tests: tests(
       ['Lift the arm level. Does opening the overarm seam free it?', [1]],
@@ -102,7 +102,7 @@ export const DRAPED: readonly Complaint[] = [
         making('A draped sleeve folds when the arm hangs. Leave it, unless it is too much.'),
       ],
       ['underarm too low', takeIn('asRead', 20, underarm('up'))],
-      ['too much sweep', takeIn('half', 20, sweep('narrower'))],
+      ['too much sweep', takeIn('perPiece', 20, sweep('narrower'))],
     ),
     tests: tests(
       ['Pin the fold at the underarm. Does the arm still lift?', [2]],
@@ -166,7 +166,7 @@ export const DRAPED: readonly Complaint[] = [
     sign: 'A wide opening under the arm.',
     causes: causes(
       ['underarm too low', place('asRead', 20, underarm('up'))],
-      ['opening too large', takeIn('half', 20, sweep('narrower'))],
+      ['opening too large', takeIn('perPiece', 20, sweep('narrower'))],
     ),
     tests: tests(
       ['Tape the depth that is wanted. Is the underarm lower?', [1]],
@@ -186,7 +186,7 @@ export const DRAPED: readonly Complaint[] = [
     said: ['sleeve edge too tight'],
     where: 'sleeve edge',
     sign: 'The edge is tight round the arm.',
-    causes: causes(['sleeve edge too short', letOut('half', 20, sweep('wider'))]),
+    causes: causes(['sleeve edge too short', letOut('perPiece', 20, sweep('wider'))]),
     tests: tests(['Slit the edge. Does it open?', [1]]),
     ...zone,
     usual: [10, 60],

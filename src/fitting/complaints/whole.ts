@@ -12,6 +12,14 @@ const scale =
 const allowance =
   'Measure an allowance: it was sewn too narrow or too wide. Sew it anew; leave the draft.'
 
+/** Four edges of 10 mm are 40 round the body: past that it is another body's draft. */
+const anew = {
+  past: {
+    ids: ['bustGirth', 'waistGirth', 'hipGirth'],
+    why: 'Over 40 mm round the body is not corrected at the seams: tape bust, waist and hip again and draft it anew.',
+  },
+} as const
+
 export const WHOLE: readonly Complaint[] = [
   {
     id: 'X1',
@@ -43,7 +51,7 @@ export const WHOLE: readonly Complaint[] = [
     where: 'all of it',
     sign: 'Level strain everywhere.',
     causes: causes(
-      ['a measurement or the ease is short', letOut('across', 10, sides('out'))],
+      ['a measurement or the ease is short', letOut('across', 10, sides('out'), anew)],
       ['printed too small', making(scale)],
       ['allowances sewn too wide', making(allowance)],
     ),
@@ -67,7 +75,7 @@ export const WHOLE: readonly Complaint[] = [
     where: 'all of it',
     sign: 'Upright folds everywhere.',
     causes: causes(
-      ['a measurement or the ease is too long', takeIn('across', 10, sides('in'))],
+      ['a measurement or the ease is too long', takeIn('across', 10, sides('in'), anew)],
       ['printed too large', making(scale)],
       ['allowances sewn too narrow', making(allowance)],
     ),

@@ -91,9 +91,11 @@ export function turnedAt(halves: Halves, op: Extract<Operation, { op: 'ROT' }>):
   const angle = way * Math.abs(turn)
   const go = (p: Point): Point => rotate(p, pivot, angle)
   const on = (part: Path): Path => turnedPath(part, pivot, angle)
+  // The edge is shorter by what was pinned, whatever its way about the pivot.
+  const long = total - op.width
   const closed = partFollows
-    ? bridged(start, on(end), ANEW[op.edge])
-    : bridged(on(start), end, ANEW[op.edge])
+    ? bridged(start, on(end), ANEW[op.edge], long)
+    : bridged(on(start), end, ANEW[op.edge], long)
   const turnedPiece = receiver.take(ready, on, go, angle, op.edge, closed, spot)
   if (!turnedPiece.ok) return turnedPiece
   return made(withHalf(halves, turnedPiece.piece), ...(receiver.fresh ? [receiver.fresh] : []))

@@ -86,22 +86,31 @@ export function readPin(given: unknown): Read<Pin | undefined> {
   const side = oneOf(PIN_SIDES, given['side'] ?? 'both')
   if (!side)
     return { ok: false, reason: `pin.side: ${shown(given['side'])}; use ${PIN_SIDES.join(', ')}.` }
-  const value = given['value_mm'] ?? given['value']
+  const read = given['value_mm'] ?? given['value']
+  const value = typeof read === 'string' && read.trim() !== '' ? Number(read) : read
   if (typeof value !== 'number' || !Number.isFinite(value))
-    return { ok: false, reason: `pin.value_mm: ${shown(value)} is no number of millimetres.` }
+    return { ok: false, reason: `pin.value_mm: ${shown(read)} is no number of millimetres.` }
   return { ok: true, value: { how, where, side, value: mm(value) } }
 }
+
+const YES_NO: Readonly<Record<string, boolean>> = { true: true, yes: true, false: false, no: false }
 
 export function readComplaint(given: unknown): Read<Reported> {
   if (!isRecord(given)) return { ok: false, reason: `${shown(given)} is no complaint.` }
   const id = oneOf<ComplaintId>(COMPLAINT_IDS, given['id'])
   if (!id)
-    return { ok: false, reason: `complaint ${shown(given['id'])}; --schema lists the 76 ids.` }
+    return {
+      ok: false,
+      reason: `complaint ${shown(given['id'])} is none of the 76; --schema lists their ids.`,
+    }
   const pin = readPin(given['pin'])
   if (!pin.ok) return { ok: false, reason: `${id}: ${pin.reason}` }
   const answers = isRecord(given['answers']) ? given['answers'] : {}
   const said = Object.fromEntries(
-    Object.entries(answers).flatMap(([key, x]) => (typeof x === 'boolean' ? [[key, x]] : [])),
+    Object.entries(answers).flatMap(([key, x]) => {
+      const word = YES_NO[plain(x)]
+      return word === undefined ? [] : [[key, word]]
+    }),
   )
   return { ok: true, value: { id, answers: said, ...(pin.value ? { pin: pin.value } : {}) } }
 }
@@ -111,6 +120,8 @@ export interface CaseFile {
   readonly garment: GarmentId | undefined
   readonly lengths: Reaches
   readonly unknown: readonly string[]
+  /** What of it could not be read, each with what may stand there. */
+  readonly unread: readonly string[]
   readonly input: unknown
   readonly complaints: readonly Reported[]
   readonly rules: AmountRules
@@ -120,14 +131,17 @@ export function readCase(given: unknown, number: number): Read<CaseFile> {
   if (!isRecord(given)) return { ok: false, reason: `Case ${number} is no object.` }
   const id = typeof given['id'] === 'string' ? given['id'] : String(given['id'] ?? number)
   const list = given['complaints']
-  if (!Array.isArray(list)) return { ok: false, reason: `${id}: complaints is no list.` }
+  const unread: string[] = Array.isArray(list) ? [] : ['complaints is no list.']
   const complaints: Reported[] = []
-  for (const one of list) {
+  for (const one of Array.isArray(list) ? list : []) {
     const read = readComplaint(one)
-    if (!read.ok) return { ok: false, reason: `${id}: ${read.reason}` }
-    complaints.push(read.value)
+    if (read.ok) complaints.push(read.value)
+    else unread.push(read.reason)
   }
-  const garment = typeof given['garment'] === 'string' ? given['garment'] : ''
+  const named = given['garment']
+  const garment = typeof named === 'string' ? plain(named) : ''
+  if (named !== undefined && !isGarmentId(garment))
+    unread.push(`garment ${shown(named)} is not drawn here; decided without one.`)
   const draft = isRecord(given['draft']) ? given['draft'] : {}
   const numbers = Object.fromEntries(
     Object.entries(draft).flatMap(([k, x]) => (typeof x === 'number' ? [[k, x]] : [])),
@@ -140,6 +154,7 @@ export function readCase(given: unknown, number: number): Read<CaseFile> {
       garment: isGarmentId(garment) ? garment : undefined,
       lengths: reaches,
       unknown,
+      unread,
       input: given['input'],
       complaints,
       rules: STANDARD_RULES,
@@ -149,10 +164,11 @@ export function readCase(given: unknown, number: number): Read<CaseFile> {
 
 const tenths = (x: number): number => Math.round(x * 1000) / 1000
 
-/** RESULT of one case: numbers in mm and degrees to a thousandth. */
-export function resultOf(d: Decision): object {
+/** RESULT of one case: numbers in mm and degrees to a thousandth. What was not read is asked for. */
+export function resultOf(d: Decision, unread: readonly string[] = []): object {
+  const silent = d.decision === 'nothing' && unread.length > 0 && d.reasons.length === 0
   return {
-    decision: d.decision,
+    decision: silent ? 'ask' : d.decision,
     causes: d.causes,
     edits: d.edits.map((e) => ({
       target: e.target,
@@ -167,7 +183,7 @@ export function resultOf(d: Decision): object {
       ...(e.follows ? { follows: e.follows } : {}),
     })),
     heldBack: d.heldBack.map((h) => ({ ...h, mm: tenths(h.mm) })),
-    reasons: d.reasons,
+    reasons: [...unread, ...d.reasons],
     asks: d.asks,
     choices: d.choices,
   }

@@ -18,6 +18,7 @@ import {
   explained,
   grouped,
   opposed,
+  provedFirst,
   sameSlack,
   waiting,
   type Choice,
@@ -49,6 +50,7 @@ export function decide(
   )
   list = [...list].sort(inOrder)
   const choices: Choice[] = []
+  list = provedFirst(list)
   list = explained(list)
   list = opposed(list, choices)
   list = evenPart(list, facts, rules)

@@ -21,7 +21,7 @@ import {
   type Contradiction,
 } from './gates.ts'
 import type { Asked, Facts, Judged, Reported } from './judged.ts'
-import { absurd, halfOf, oddPin, wayOf } from './pins.ts'
+import { absurd, halfOf, oddPin, wayOf, wrongWay } from './pins.ts'
 import { howItCame, pastCap, tenth } from './told.ts'
 
 /** @param pins of one side; more than one are averaged */
@@ -151,8 +151,11 @@ export function judge(
       causes,
     )
   const cap = capFor(leads, id, work, rules)
-  const past = absurd(raw, work, cap)
-  if (past !== undefined) return ask([{ complaint: id, what: past }], { ...along, work })
+  const wrong = pin && wrongWay(pin, work)
+  const odder = wrong ?? absurd(raw, work, cap)
+  if (odder !== undefined) return ask([{ complaint: id, what: odder }], { ...along, work })
+  if (remedy.past && raw > cap)
+    return ask([{ complaint: id, what: remedy.past.why, tape: remedy.past.ids }], along)
   const { edits, missing } = editAmounts(work, mm(raw), how, cap, facts.reaches, rules)
   const sided = edits.map((e) => (side ? { ...e, side } : e))
   return {
@@ -162,6 +165,7 @@ export function judge(
     work,
     raw: mm(raw),
     ...(pin ? { pin } : {}),
+    ...(likeliest ? { guess: true as const } : {}),
     cap,
     edits: sided,
     heldBack: pastCap(id, sided),
@@ -246,8 +250,9 @@ const likeliestOf = (
   open: readonly number[],
   cannotTell: readonly number[],
 ): Cause | undefined => {
+  // A test that may leave the draft alone is made again, not guessed past.
   const doubted = c.tests
-    .filter(({ number }) => cannotTell.includes(number))
+    .filter(({ number, leaves }) => cannotTell.includes(number) && !leaves)
     .flatMap(({ yes }) => yes)
   return c.causes.find(({ number }) => open.includes(number) && doubted.includes(number))
 }

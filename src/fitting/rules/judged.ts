@@ -51,6 +51,8 @@ export interface Judged {
   readonly found: readonly number[]
   readonly kind: Kind
   readonly order: number
+  /** Taken as the likeliest of what she could not tell. */
+  readonly guess?: true
   readonly work?: Work
   readonly raw?: Mm
   readonly pin?: Pin

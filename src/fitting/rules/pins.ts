@@ -82,3 +82,12 @@ export const absurd = (raw: number, work: Work, cap: number): string | undefined
   work.capUnit !== 'deg' && raw > Math.max(ODD, ROUNDS_WORTH * cap)
     ? `${tenth(raw)} mm on the half piece is past anything a fitting changes; the most of a round is ${tenth(cap)} mm. Read it again, in millimetres, and tape the numbers it rests on.`
     : undefined
+
+/** Cloth pinned away where some is wanting, or cut open where there is too much. */
+export function wrongWay({ how }: Pin, { moves }: Work): string | undefined {
+  if (moves === 'out' && (how === 'fold' || how === 'pinch'))
+    return `A ${how} takes cloth away, and here some is wanting. Open the seam or slit it where it strains and read the gap.`
+  if (moves === 'in' && how === 'slit')
+    return 'A slit lets cloth in, and here there is too much. Pin it away and read the fold.'
+  return undefined
+}

@@ -196,13 +196,11 @@ const KIND_WORDS: Readonly<Record<Kind, string>> = {
  * one, or takes the only change of its kind. Numbers in doubt are still told.
  */
 export function askedInTurn(list: readonly Judged[]): Judged[] {
-  const tested = (j: Judged): boolean => j.status === 'ask' && j.asks.some((a) => a.test)
   return list.reduce<Judged[]>(
     (out, j) => {
       const first = tested(j) ? firstBefore(j, out) : undefined
-      if (!first) return out
       const said = `${j.id} is asked about when ${first} is settled.`
-      return out.map((x) => (x === j ? { ...j, asks: [], reasons: [said] } : x))
+      return first ? out.map((x) => (x === j ? { ...j, asks: [], reasons: [said] } : x)) : out
     },
     [...list],
   )
@@ -221,6 +219,18 @@ export function askedInTurn(list: readonly Judged[]): Judged[] {
     return before ?? explains?.id ?? same?.id
   }
 }
+const tested = (j: Judged): boolean => j.status === 'ask' && j.asks.some((a) => a.test)
+
+/** What is only likely waits for what is proved, and for what a test may still prove. */
+export function provedFirst(list: readonly Judged[]): Judged[] {
+  return list.map((j) => {
+    const other =
+      j.guess &&
+      list.find((o) => o.kind === j.kind && !o.guess && (o.status === 'change' || tested(o)))
+    return other ? held(j, `${j.id} is only likely: ${other.id} comes first.`) : j
+  })
+}
+
 /** Is one of its causes another complaint, straight or by way of a third? */
 function leadsTo(from: ComplaintId, to: ComplaintId, seen: readonly ComplaintId[] = []): boolean {
   return complaintOf(from).causes.some(

@@ -93,6 +93,34 @@ describe('a wedge turned into a dart', () => {
     expect(sewn(after, 'front', 'side')).toBeCloseTo(sewn(before, 'front', 'side'), 2)
     expect(long(after, 'front', 'neck')).toBe(long(before, 'front', 'neck'))
   })
+  // "The edge is shorter by w": what is pinned out of an armhole is what it loses, however it bends.
+  test.each([
+    [0.3, 4],
+    [0.4, 8],
+    [0.4, 12],
+    [0.5, 8],
+  ])('an armhole pinned at %f of its length loses just the %d mm pinned', (along, w) => {
+    for (const numbers of [MIDDLE, SMALL, TALL]) {
+      const out = made(
+        'block',
+        [
+          operate({
+            op: 'ROT',
+            piece: 'front',
+            edge: 'armhole',
+            along,
+            width: mm(w),
+            into: 'bustDart',
+          }),
+        ],
+        numbers,
+      )
+      expect(out.refused).toEqual([])
+      const lost =
+        long(plain('block', numbers), 'front', 'armhole') - long(out.draft, 'front', 'armhole')
+      expect(lost).toBeCloseTo(w, 1)
+    }
+  })
   test('back neck into the shoulder dart: the sewn shoulder stays', () => {
     const { before, after } = done('block', {
       op: 'ROT',
