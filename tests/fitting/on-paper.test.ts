@@ -4,10 +4,16 @@
  */
 import { describe, expect, test } from 'vitest'
 import { standardChoices, type ChoiceId } from '../../src/draft/choices.ts'
+import { pieceOf } from '../../src/draft/draft.ts'
+import { standardFor } from '../../src/draft/garments.ts'
+import { namedPoint } from '../../src/draft/piece.ts'
 import { record } from '../../src/draft/record.ts'
 import { correctedDraft } from '../../src/fitting/apply.ts'
 import type { Because, Correction } from '../../src/fitting/correction.ts'
 import { onPaper } from '../../src/fitting/on-paper.ts'
+import { operationsAtCap } from '../../src/fitting/ops/at-cap.ts'
+import type { Operation } from '../../src/fitting/ops/operation.ts'
+import { distance } from '../../src/geometry/point.ts'
 import { mm } from '../../src/units/length.ts'
 import { body } from '../bodies.ts'
 
@@ -116,4 +122,43 @@ test('a wedge is told as folded out on the paper, each correction on the paper o
 test('a deeper neck says which strip is cut anew', () => {
   const lines = onPaper(base([turn('c1', 'frontNeckDrop', 40)]), CM)[0]!.lines.join(' ')
   expect(lines).toMatch(/Cut anew: bias strip of the neck, now \d+\.\d cm long/)
+})
+
+describe('every operation as work on the paper she has', () => {
+  const standing = (garment: 'block' | 'blouse') =>
+    ({ garment, body: body(), choices: standardFor(garment), corrections: [] }) as const
+  const linesOf = (garment: 'block' | 'blouse', operation: Operation): string | undefined => {
+    const made = standing(garment)
+    const list = [{ v: 1, id: 'c1', kind: 'operate', operation, because } as const]
+    const { refused } = correctedDraft(garment, made.body, made.choices, list)
+    if (refused.length > 0) return undefined
+    return onPaper({ ...made, corrections: list }, CM)[0]!.lines.join(' ')
+  }
+  // "cut from … to …, overlap 12 mm, tape, redraw": an amount, and a place measured on the paper.
+  test.each(['block', 'blouse'] as const)('%s: an amount and a measured place', (garment) => {
+    for (const { name, operation } of operationsAtCap(garment)) {
+      const text = linesOf(garment, operation)
+      if (text === undefined) continue
+      expect((text.match(/\d+\.\d cm/g) ?? []).length, `${name}: ${text}`).toBeGreaterThan(1)
+      expect(text, name).toMatch(/[Mm]ark|[Cc]ut/)
+    }
+  })
+  test('a shoulder tip is found from the side neck, an armhole from its level across', () => {
+    const front = pieceOf(correctedDraft('block', body(), standardFor('block'), []).draft, 'front')
+    const cm = (x: number) => `${(Math.round(x) / 10).toFixed(1)} cm`
+    const [s, p, z] = ['S', 'P', 'Z'].map((name) => namedPoint(front, name))
+    const tip = linesOf('block', {
+      op: 'MOVE',
+      piece: 'both',
+      point: 'shoulderTip',
+      out: mm(-9),
+      down: mm(0),
+    })
+    expect(tip).toContain(
+      `Front: from the shoulder tip, ${cm(distance(s!, p!))} from the side neck, mark 0.9 cm in along the shoulder seam`,
+    )
+    const strip = linesOf('block', { op: 'STRIP', piece: 'front', by: mm(-7) })
+    expect(strip).toContain(`Rule a level ${cm(z!.y - p!.y)} below the shoulder tip`)
+    expect(strip).toContain('Mark 0.7 cm inside it')
+  })
 })

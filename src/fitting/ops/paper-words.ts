@@ -6,11 +6,13 @@
 import { pieceOf, type Draft } from '../../draft/draft.ts'
 import { DART_WORDS, EDGE_WORDS, edge, type Piece } from '../../draft/piece.ts'
 import { pathLength } from '../../geometry/length.ts'
+import { pathEnd, pathStart } from '../../geometry/path.ts'
 import { distance } from '../../geometry/point.ts'
 import { formatLength, type UnitChoice } from '../../units/format.ts'
 import { mm } from '../../units/length.ts'
 import { armEdge, onNeck, overEdge, pivotOf, sideMouth } from '../landmarks.ts'
 import { hingeAt, levelOf } from './across.ts'
+import { acrossPoint } from './moves.ts'
 import type { Operation } from './operation.ts'
 
 export function paperWords(op: Operation, before: Draft, units: UnitChoice): readonly string[] {
@@ -58,7 +60,9 @@ export function paperWords(op: Operation, before: Draft, units: UnitChoice): rea
       ]
     }
     case 'MOVE':
-      return []
+      return (op.piece === 'both' ? (['front', 'back'] as const) : [op.piece]).map(
+        (id) => `${capital(id)}: ${movedWords(op, half(id), say)}`,
+      )
     case 'SWAP': {
       const name = EDGE_WORDS[overEdge(half('front'))]
       const [less, more] = op.by > 0 ? ['front', 'back'] : ['back', 'front']
@@ -66,8 +70,15 @@ export function paperWords(op: Operation, before: Draft, units: UnitChoice): rea
         `Mark ${say(op.by)} below the outer end of the ${name} on the ${less}, and as much above it on the ${more}. Rule both to the side neck.`,
       ]
     }
-    case 'STRIP':
-      return []
+    case 'STRIP': {
+      const piece = half(op.piece)
+      const [tip, across] = [pathStart(edge(piece, 'armhole').path), acrossPoint(piece)]
+      const paper = op.by > 0 ? 'Tape paper behind the armhole. ' : ''
+      return [
+        `${paper}Rule a level ${say(across.y - tip.y)} below the shoulder tip; the armhole meets it ${say(across.x)} from the centre. Mark ${say(op.by)} ${op.by > 0 ? 'outside' : 'inside'} it there.`,
+        'Draw the armhole through the mark, nothing at the shoulder tip and nothing at the underarm.',
+      ]
+    }
     case 'GROUP':
       return [
         `Cut a box round the ${DART_WORDS[op.dart]} and slide it${op.down === 0 ? '' : ` ${say(op.down)} ${op.down > 0 ? 'down' : 'up'}`}${op.out === 0 ? '' : ` ${say(op.out)} ${op.out > 0 ? 'out' : 'in'}`}; fill the gap. Draw the seam with the dart folded.`,
@@ -86,3 +97,42 @@ export function paperWords(op: Operation, before: Draft, units: UnitChoice): rea
       ]
   }
 }
+
+/** A named point: where it is now, how it goes, and which lines are drawn to it. */
+function movedWords(
+  { point, out, down, carries }: Extract<Operation, { op: 'MOVE' }>,
+  piece: Piece,
+  say: (x: number) => string,
+): string {
+  const over = edge(piece, overEdge(piece)).path
+  const [neck, tip] = [pathStart(over), pathEnd(over)]
+  const seam = EDGE_WORDS[overEdge(piece)]
+  const places = [
+    ...(out === 0 ? [] : [`${say(out)} ${out > 0 ? 'farther out' : 'in'} along the ${seam}`]),
+    ...(down === 0
+      ? []
+      : [`${say(down)} ${down > 0 ? 'below' : 'above'} it, square to the ${seam}`]),
+  ].join(' and ')
+  switch (point) {
+    case 'shoulderTip': {
+      const under = carries
+        ? ` Mark the underarm ${say(down)} ${down > 0 ? 'lower' : 'higher'} on the side as well.`
+        : ''
+      return `from the shoulder tip, ${say(distance(neck, tip))} from the side neck, mark ${places}. Rule the seam to the mark.${under} Draw the armhole from the mark, smooth to the level across, ${say(acrossPoint(piece).y - tip.y)} below the old tip.`
+    }
+    case 'sideNeck':
+      return `from the side neck mark ${places}. Rule the seam from there to its other end, ${say(distance(neck, tip))} from the old side neck. Draw the neck to the centre, square at the fold.`
+    case 'neckAtCentre':
+      return `on the centre mark ${say(down)} ${down > 0 ? 'below' : 'above'} the neck edge. Draw the neck from the mark, square at the centre, to the side neck, ${say(neck.x)} out.`
+    case 'underarm': {
+      const at = [
+        ...(down === 0 ? [] : [`${say(down)} ${down > 0 ? 'lower' : 'higher'}`]),
+        ...(out === 0 ? [] : [`${say(out)} farther ${out > 0 ? 'out' : 'in'}`]),
+      ].join(' and ')
+      const arm = EDGE_WORDS[armEdge(piece)]
+      const corner = pathEnd(edge(piece, armEdge(piece)).path)
+      return `mark the underarm ${at}; it lies ${say(corner.x)} from the centre now. Draw the ${arm} from the mark, square to the side, to the level across, ${say(corner.y - acrossPoint(piece).y)} above the old underarm, and the side to the mark.`
+    }
+  }
+}
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1)
