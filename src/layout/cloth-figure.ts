@@ -2,7 +2,16 @@
  * The cloth on paper as it stands: across the page from the fold or the selvedge, down the page
  * along the cloth; cutting lines, seam lines, grain, numbers and names, and both dimensions.
  */
-import { point, type Point } from '../geometry/point.ts'
+import {
+  add,
+  distance,
+  point,
+  quarterTurn,
+  scale,
+  subtract,
+  unit,
+  type Point,
+} from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
 import type { Path } from '../geometry/path.ts'
 import { pathMark, textMark, type PathMark, type TextMark } from '../output/mark.ts'
@@ -11,7 +20,7 @@ import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm } from '../units/length.ts'
 import type { LyingPiece, LyingSection } from './lying.ts'
 import type { Outline } from './outline.ts'
-import { longestRun } from './run-inside.ts'
+import { grainLine } from './run-inside.ts'
 
 /** Type, and the room for dimensions at the left and the foot, mm. */
 const TYPE = 3.4
@@ -43,6 +52,7 @@ export function clothFigure(
     pathMark(both ? 'map' : 'fold', [run(0, low, s.length, low)]),
     pathMark('hair', ticks(at, high, -1, s.length, small)),
     ...(both ? [pathMark('hair', ticks(at, low, 1, s.length, small))] : []),
+    ...(s.border === undefined ? [] : [pathMark('inner', [run(0, s.border, s.length, s.border)])]),
     ...(s.double === undefined ? [] : [pathMark('inner', [run(0, s.double, s.length, s.double)])]),
     ...s.pieces.flatMap((p) => pieceMarks(p, at, small)),
     textMark(formatLength(mm(s.length), units), point(ROOM.left - 3, tall / 2), TYPE, {
@@ -74,18 +84,21 @@ function pieceMarks(p: LyingPiece, at: At, small: number): (PathMark | TextMark)
       const k = (2 * i + 2) % o.length
       return line(at(o[2 * i]!, o[2 * i + 1]!), at(o[k]!, o[k + 1]!))
     })
-  const { from, to, across } = longestRun(p.cut)
-  const inset = 0.18 * (to - from)
-  const middle = at((from + to) / 2, across)
+  const { from, to } = grainLine(p.cut, p.across)
+  const [a, b] = [at(...from), at(...to)]
+  const long = distance(a, b)
+  const middle = point((a.x + b.x) / 2, (a.y + b.y) / 2)
+  const across = (from[1] + to[1]) / 2
   const name = `${p.number} ${p.words}`
   // Beside its arrow, where the letters have room: each about half as wide as it is high.
   const fits = p.kind !== 'bias' && name.length * TYPE * 0.55 < (p.at.high - across) * small
-  const long = (to - from - 2 * inset) * small
-  const [a, b] = [at(from + inset, across), at(to - inset, across)]
-  const head = (tip: Point, way: number) => [
-    line(point(tip.x - 1, tip.y + 2 * way), tip),
-    line(point(tip.x + 1, tip.y + 2 * way), tip),
-  ]
+  /** Two short lines of an arrow head, back along its shaft. */
+  const head = (tip: Point, foot: Point): Path => {
+    const way = unit(subtract(foot, tip))
+    const aside = quarterTurn(way)
+    const back = add(tip, scale(way, 2))
+    return [line(add(back, aside), tip), line(subtract(back, aside), tip)]
+  }
   return [
     pathMark('map', ring(p.cut)),
     pathMark('hair', ring(p.seam)),
@@ -99,7 +112,7 @@ function pieceMarks(p: LyingPiece, at: At, small: number): (PathMark | TextMark)
           ]),
         ]
       : []),
-    ...(long > 10 ? [pathMark('grain', [line(a, b), ...head(a, 1), ...head(b, -1)])] : []),
+    ...(long > 10 ? [pathMark('grain', [line(a, b), ...head(a, b), ...head(b, a)])] : []),
     textMark(fits ? name : `${p.number}`, point(middle.x + 1.5, middle.y + TYPE * 0.36), TYPE),
   ]
 }

@@ -5,15 +5,9 @@
 import type { ClothKind } from '../output/cloth-kind.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { SPARE_SHARE, type SoldBy } from './amount.ts'
-import { SELVEDGE, USUAL_WIDTHS, type Cloth } from './cloth.ts'
+import { SELVEDGE, USUAL_WIDTHS, type Border, type Cloth } from './cloth.ts'
 import type { Manner } from './lay.ts'
 
-/** The shop's cloth has a border along one selvedge, as deep as this. */
-export interface Border {
-  readonly depth: Mm
-  /** From that selvedge to where the finished hem shall lie. */
-  readonly hemAt: Mm
-}
 /** The level at the side that stripes and checks are matched at. */
 export type MatchAt = 'waist' | 'underarm' | 'hem'
 export const MATCH_AT_WORDS: Readonly<Record<MatchAt, string>> = {
@@ -76,6 +70,7 @@ export const clothOf = (w: ClothWishes, width: Mm = w.width): Cloth => ({
   shrinkAlong: w.shrinkAlong,
   shrinkAcross: w.shrinkAcross,
   oneWay: w.oneWay,
+  ...(w.border ? { border: w.border } : {}),
   ...(w.repeatAlong === undefined && w.repeatAcross === undefined
     ? {}
     : {

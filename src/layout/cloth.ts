@@ -1,6 +1,13 @@
 /** The cloth she has or means to buy. Lengths in mm, as it lies in the shop. */
 import { mm, type Mm } from '../units/length.ts'
 
+export interface Border {
+  /** From its selvedge to where it ends. */
+  readonly depth: Mm
+  /** From that selvedge to where the finished hem shall lie. */
+  readonly hemAt: Mm
+}
+
 export interface Cloth {
   /** From selvedge to selvedge. */
   readonly width: Mm
@@ -11,6 +18,8 @@ export interface Cloth {
   readonly shrinkAcross: number
   /** Nap, shading or a print with an upper end: all pieces one way. */
   readonly oneWay: boolean
+  /** A border along one selvedge: hems lie on it, so every piece lies across the cloth. */
+  readonly border?: Border
   /** Stripes or checks to be matched: one repeat along the cloth, one across it. */
   readonly repeat?: { readonly along?: Mm; readonly across?: Mm }
 }

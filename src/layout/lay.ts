@@ -5,7 +5,7 @@
  * The rules are common practice in dressmaking handbooks.
  */
 import { extentOf, turnedOutline, turnedOver, type Outline } from './outline.ts'
-import { usableWidth, type Cloth } from './cloth.ts'
+import { usableWidth, type Border, type Cloth } from './cloth.ts'
 import type { CutPart } from './cut-part.ts'
 import type { Lattice, Pose, Strip, StripPiece } from './strip.ts'
 
@@ -59,6 +59,8 @@ export function lay(parts: readonly CutPart[], cloth: Cloth, manner: Manner): La
     parts: wanted.map(({ part, whole }) => ({ part, whole })),
   })
   const sections = ((): readonly Section[] | string => {
+    if (cloth.border)
+      return manner === 'single' ? bordered(parts, cloth, cloth.border, width, section) : BORDERED
     switch (manner) {
       case 'lengthwise':
         return [section(parts.flatMap(onDouble), width / 2, 'foldedAlong')]
@@ -73,14 +75,16 @@ export function lay(parts: readonly CutPart[], cloth: Cloth, manner: Manner): La
   if (typeof sections === 'string') return { ok: false, manner, reason: sections }
   const wide = sections.flatMap((s) => tooWide(s))[0]
   return wide
-    ? { ok: false, manner, reason: wideReason(wide, manner) }
+    ? { ok: false, manner, reason: wideReason(wide, manner, cloth) }
     : { ok: true, manner, sections }
 }
 
-const wideReason = (part: CutPart, manner: Manner): string =>
-  manner === 'single'
-    ? `The ${part.words.toLowerCase()} is wider than the cloth. Take a wider cloth, or give the piece a seam.`
-    : `The ${part.words.toLowerCase()} is wider than the cloth ${MANNER_WORDS[manner]}. Lay the cloth another way.`
+const wideReason = (part: CutPart, manner: Manner, cloth: Cloth): string =>
+  cloth.border
+    ? `The ${part.words.toLowerCase()} is longer than there is cloth above the border. Take a wider cloth, or let the hem lie nearer the selvedge.`
+    : manner === 'single'
+      ? `The ${part.words.toLowerCase()} is wider than the cloth. Take a wider cloth, or give the piece a seam.`
+      : `The ${part.words.toLowerCase()} is wider than the cloth ${MANNER_WORDS[manner]}. Lay the cloth another way.`
 
 /** Both layers cut at once: pairs once, halves on the fold, single ones with one to spare. */
 function onDouble(part: CutPart): readonly Wanted[] {
@@ -155,6 +159,34 @@ function partly(parts: readonly CutPart[], width: number, make: Make): readonly 
   return [make(wanted, most, 'partlyFolded', double)]
 }
 
+const BORDERED = 'A border runs along one selvedge, so this cloth is laid in a single layer.'
+/** Common practice of dressmaking handbooks: hems on the border, the grain across the cloth. */
+function bordered(
+  parts: readonly CutPart[],
+  cloth: Cloth,
+  { depth, hemAt }: Border,
+  width: number,
+  make: Make,
+): readonly Section[] | string {
+  if (!parts.some((p) => p.hem !== undefined))
+    return 'No piece ends in a hem, so nothing lies on the border.'
+  const foot = (part: CutPart): number | undefined =>
+    part.hem === undefined ? undefined : hemAt - part.hem - cloth.selvedge
+  if (parts.some((p) => (foot(p) ?? 0) < 0))
+    return 'The hem, turned up, would reach over the selvedge. Let the finished hem lie farther in, or choose a narrower hem.'
+  const wanted = parts.flatMap(onSingle).map((w): Wanted => {
+    const low = foot(w.part)
+    return {
+      ...w,
+      // The lower end towards the selvedge that measuring begins from.
+      outline: turnedOutline(w.outline, -90),
+      over: false,
+      ...(low === undefined ? { low: Math.max(0, depth - cloth.selvedge) } : { low, high: low }),
+    }
+  })
+  return [make(wanted, width, 'single')]
+}
+
 /** A half piece and its mirror image as one outline. */
 export function unfolded(half: Outline): Outline {
   const points = Array.from({ length: half.length / 2 }, (_, i): [number, number] => [
@@ -182,7 +214,7 @@ function stripPiece(w: Wanted, cloth: Cloth): StripPiece {
   const ways: readonly Way[] = [
     { outline: w.outline },
     ...(w.over ? [{ outline: over, over: true } as const] : []),
-    ...(cloth.oneWay
+    ...(cloth.oneWay || cloth.border
       ? []
       : [
           // End for end: a half on the fold keeps its fold by being turned over as well.
@@ -204,12 +236,18 @@ function pose(w: Wanted, cloth: Cloth, way: Way): Pose {
   // End for end the piece counts its stripes the other way.
   const along: Lattice | undefined =
     alongStep !== undefined && match
-      ? { first: modulo(sign * (match.lag - match.along), alongStep), step: alongStep }
+      ? // On a border the piece lies across: its centre comes to the middle of a motif.
+        {
+          first: cloth.border
+            ? modulo(-match.across, alongStep)
+            : modulo(sign * (match.lag - match.along), alongStep),
+          step: alongStep,
+        }
       : undefined
   // Centres lie on the middle of a stripe, and a stripe on the fold.
   const acrossStep = cloth.repeat?.across
   const across =
-    acrossStep !== undefined && match && !(w.low === 0 && w.high === 0)
+    acrossStep !== undefined && match && !cloth.border && !(w.low === 0 && w.high === 0)
       ? { first: modulo(-match.across, acrossStep), step: acrossStep }
       : undefined
   return {

@@ -41,8 +41,11 @@ export function howWords(s: LyingSection, p: LyingPiece): string {
   return `${layers}${over}${aslant}`
 }
 
-export const wayWords = (p: LyingPiece): string =>
-  p.kind === 'bias' ? '' : p.round ? 'upper end away from the start' : 'upper end towards the start'
+export const wayWords = (p: LyingPiece): string => {
+  if (p.kind === 'bias') return ''
+  if (p.across) return 'lower end towards the border'
+  return p.round ? 'upper end away from the start' : 'upper end towards the start'
+}
 
 /** "1 Back: centre on the fold, …; 0.0 cm from the fold, begins 2.3 cm from the cut end." */
 export function placeSentence(s: LyingSection, p: LyingPiece, units: UnitChoice): string {
@@ -59,5 +62,9 @@ export function sectionSentence(s: LyingSection, units: UnitChoice): string {
     s.double === undefined ? '' : ` Double for ${formatLength(s.double, units)} from the fold.`
   const along = s.length * (s.layers === 'foldedAcross' ? 2 : 1)
   const to = formatLength(mm(s.start + along), units)
-  return `${SECTION_WORDS[s.layers]}: from ${formatLength(s.start, units)} to ${to} along the cloth.${double}`
+  const border =
+    s.border === undefined
+      ? ''
+      : ` The border lies along the selvedge that is measured from, ${formatLength(mm(s.border + s.selvedge), units)} deep; grain arrows run across the cloth.`
+  return `${SECTION_WORDS[s.layers]}: from ${formatLength(s.start, units)} to ${to} along the cloth.${double}${border}`
 }

@@ -27,6 +27,8 @@ export interface LyingPiece {
   /** Its upper end towards the end of the cloth instead of its beginning. */
   readonly round: boolean
   readonly over: boolean
+  /** Its grain arrow runs across the cloth: a hem on a border. */
+  readonly across: boolean
 }
 export interface LyingSection {
   readonly layers: Section['layers']
@@ -39,6 +41,8 @@ export interface LyingSection {
   readonly double?: Mm
   /** What is not used along the edge, which lies beyond `width` where there is a fold. */
   readonly selvedge: Mm
+  /** Where a border ends, from the selvedge that measuring begins from. */
+  readonly border?: Mm
   readonly pieces: readonly LyingPiece[]
 }
 
@@ -65,9 +69,10 @@ export function lying(
         cut: line,
         seam: seams[s]![i]!,
         at: extentOf(line),
-        onFold: pose.low === 0 && pose.high === 0,
+        onFold: section.layers !== 'single' && pose.low === 0 && pose.high === 0,
         round: pose.round === true,
         over: pose.over === true,
+        across: cloth.border !== undefined,
       }
     })
     return {
@@ -77,6 +82,7 @@ export function lying(
       width: mm(section.strip.width),
       ...(section.double === undefined ? {} : { double: mm(section.double) }),
       selvedge: cloth.selvedge,
+      ...(cloth.border ? { border: mm(cloth.border.depth - cloth.selvedge) } : {}),
       pieces: pieces
         .sort((a, b) => a.at.left - b.at.left || a.at.low - b.at.low)
         .map((p) => ({ ...p, number: (number += 1) })),

@@ -1,7 +1,7 @@
 /** The longest stretch along the cloth that lies inside an outline: room for a grain arrow, a name. */
 import { extentOf, type Outline } from './outline.ts'
 
-export interface Run {
+interface Run {
   readonly from: number
   readonly to: number
   readonly across: number
@@ -9,7 +9,7 @@ export interface Run {
 /** Levels looked at; the middle ones first, so that equal runs lie in the middle. */
 const LEVELS = [10, 9, 11, 8, 12, 7, 13, 6, 14, 5, 15, 4, 16].map((k) => k / 20)
 
-export function longestRun(ring: Outline): Run {
+function longestRun(ring: Outline): Run {
   const { low, high, left, right } = extentOf(ring)
   const runs = LEVELS.flatMap((share) => {
     const across = low + share * (high - low)
@@ -25,6 +25,21 @@ export function longestRun(ring: Outline): Run {
     across: (low + high) / 2,
   })
 }
+
+/** Where its grain arrow is drawn: both ends, along and across the cloth, clear of the piece's ends. */
+export function grainLine(
+  ring: Outline,
+  across: boolean,
+): { readonly from: readonly [number, number]; readonly to: readonly [number, number] } {
+  const swapped = ring.map((_, i) => ring[i % 2 === 0 ? i + 1 : i - 1]!)
+  const run = longestRun(across ? swapped : ring)
+  const inset = INSET * (run.to - run.from)
+  const [a, b] = [run.from + inset, run.to - inset]
+  return across
+    ? { from: [run.across, a], to: [run.across, b] }
+    : { from: [a, run.across], to: [b, run.across] }
+}
+const INSET = 0.18
 
 function crossings(ring: Outline, across: number): readonly number[] {
   const at: number[] = []
