@@ -4,6 +4,7 @@
  */
 import { expose } from 'comlink'
 import { findSheet, ID1, refineTaps, type CardOutcome } from './card.ts'
+import { findLines } from './find-lines.ts'
 import { fetchWeights, type Fetched } from './detector-weights.ts'
 import { filesUnder, openDetector, type Detector } from './detector.ts'
 import type { CardQuestion, LiveFrame, MuslinRead } from './camera.ts'
@@ -52,7 +53,7 @@ const road = {
     const card = cardIn(picture, { how: 'sheet' }, person)
     const folds = view === 'side' ? {} : { folds: readFolds(view, picture, person, card) }
     const reading = placePoints(view, picture, person, card)
-    return { reading, sight: { lines: [], ...folds } }
+    return { reading, sight: { lines: findLines(picture, person, card), ...folds } }
   },
   /** A frame of the live picture, made small. The mask stays here: the hints need the joints alone. */
   async look(base: string, frame: LiveFrame): Promise<Sight | undefined> {

@@ -3,14 +3,14 @@
  * Hints of a picture, never a verdict; she says what she sees. Pure.
  */
 import type { Point } from '../../geometry/point.ts'
-import type { CardOutcome } from '../card.ts'
+import type { Card, CardOutcome } from '../card.ts'
 import type { Person } from '../person.ts'
-import type { Picture } from '../picture.ts'
+import { partOf, type Part, type Picture } from '../picture.ts'
 import { clothOf } from './cloth.ts'
 import { placeOfFold, type FoldPlace } from './fold-places.ts'
 import { gridOf } from './grid.ts'
 import { strokes, type Stroke } from './strokes.ts'
-import { trunkFrame } from './trunk-frame.ts'
+import { trunkFrame, type TrunkFrame } from './trunk-frame.ts'
 
 export interface Fold {
   /** Picture px, from one end to the other. */
@@ -42,15 +42,18 @@ export function readFolds(
   const raw = person && trunkFrame(person, 1)
   if (!person || !raw) return { ok: false, reason: NO_TRUNK }
   const mmPerPx = card.ok ? card.card.mmPerPx : USUAL_SHOULDERS_MM / (2 * raw.half)
-  const grid = gridOf(picture, person.mask, mmPerPx)
-  const frame = trunkFrame(person, grid.px)
-  const cloth = frame && clothOf(grid, frame, card.ok ? card.card : undefined)
+  // Of a photo of the whole body only the trunk: the rest costs half a minute and shows no muslin.
+  const part = trunkPart(picture, raw)
+  const trunk = personIn(part, person)
+  const grid = gridOf(partOf(picture, part), trunk.mask, mmPerPx)
+  const frame = trunkFrame(trunk, grid.px)
+  const cloth = frame && clothOf(grid, frame, card.ok ? cardIn(part, card.card) : undefined)
   if (!frame || !cloth) return { ok: false, reason: NO_CLOTH }
   const { width } = grid
   const found = strokes(cloth.relief, cloth.inside)
   const placed = found.map((stroke) => placeOfFold(view, stroke, frame, width))
   const folds = found.map((stroke, k): Fold => ({
-    line: lineOf(stroke, width, grid.px),
+    line: lineOf(stroke, width, grid.px).map((p) => moved(p, part.left, part.top)),
     angle: stroke.angle,
     lengthMm: stroke.lengthMm,
     places: (placed[k] ?? []).slice(0, 2).map(({ place }) => place),
@@ -62,6 +65,44 @@ export function readFolds(
       votes.set(place, (votes.get(place) ?? 0) + fits * (found[k]?.lengthMm ?? 0))
   const places = [...votes].sort(([, a], [, b]) => b - a).map(([place]) => place)
   return { ok: true, folds, places }
+}
+
+/** Searched above the shoulder joints, below the hip joints in torsos; aside in half spreads. */
+const [ABOVE, BELOW, ASIDE] = [0.5, 0.5, 2.4] as const
+
+function trunkPart(
+  { width, height }: Picture,
+  { shoulder, torso, half, middle }: TrunkFrame,
+): Part {
+  const [top, low] = [shoulder.y - ABOVE * torso, shoulder.y + (1 + BELOW) * torso]
+  const [a, b] = [middle(shoulder.y), middle(shoulder.y + torso)]
+  return {
+    left: Math.max(0, Math.floor(Math.min(a, b) - ASIDE * half)),
+    right: Math.min(width, Math.ceil(Math.max(a, b) + ASIDE * half)),
+    top: Math.max(0, Math.floor(top)),
+    bottom: Math.min(height, Math.ceil(low)),
+  }
+}
+const moved = ({ x, y }: Point, dx: number, dy: number): Point => ({ x: x + dx, y: y + dy })
+
+function personIn(part: Part, { mask, joints, ...rest }: Person): Person {
+  const [width, height] = [part.right - part.left, part.bottom - part.top]
+  const data = new Uint8Array(width * height)
+  for (let y = 0; y < height; y++) {
+    const from = (part.top + y) * mask.width + part.left
+    data.set(mask.data.subarray(from, from + width), y * width)
+  }
+  const inPart = Object.entries(joints).map(([name, joint]) => [
+    name,
+    { ...joint, at: moved(joint.at, -part.left, -part.top) },
+  ])
+  return { ...rest, joints: Object.fromEntries(inPart), mask: { width, height, data } }
+}
+
+function cardIn({ left, top }: Part, card: Card): Card {
+  const [a, b, c, d] = card.corners
+  const at = (p: Point): Point => moved(p, -left, -top)
+  return { ...card, corners: [at(a), at(b), at(c), at(d)] }
 }
 
 /** Cells side by side are one place: every few cells one point, their mean. */
