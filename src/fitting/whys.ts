@@ -1,0 +1,323 @@
+/**
+ * Why a cause is likely or not, one sentence each, from the numbers of the draft and the tape and
+ * from the movements that were tried: in words and lengths, never in percent. What contradicts a
+ * complaint says so and asks to measure again first. It explains; deciding is done by `rules/`.
+ */
+import { pieceOf, type Draft } from '../draft/draft.ts'
+import { sewnEase, type EaseLevel } from '../draft/ease.ts'
+import type { EdgeName, PieceId } from '../draft/piece.ts'
+import { pathLength } from '../geometry/length.ts'
+import { measure, type MeasurementId } from '../measurements/catalogue.ts'
+import { knows, lengthOf } from '../measurements/confirmed.ts'
+import { mm, type Mm } from '../units/length.ts'
+import { causeId, complaintOf } from './complaints/catalogue.ts'
+import type { Cause, ComplaintId } from './complaints/complaint.ts'
+import type { ReachName, Reaches } from './reaches.ts'
+import { EASE_ENOUGH, EASE_LEAST, STRETCHED, type Level } from './rules/gates.ts'
+
+/** A sentence with its lengths, to be set in her unit. */
+export type Words = readonly (string | Mm)[]
+export interface Why {
+  readonly cause: Cause
+  readonly leans: 'for' | 'against' | 'open'
+  readonly said: Words
+}
+/** What she saw the muslin do when she moved. */
+export interface Moves {
+  readonly freedom?: 'free' | 'pulls' | 'cannot' | undefined
+  readonly rose?: Mm | undefined
+}
+export interface Known {
+  readonly draft: Draft
+  readonly reaches: Reaches
+  readonly armsForward?: Moves
+  readonly armsUp?: Moves
+  readonly sit?: Moves
+}
+
+/** How a number is read for one cause. */
+type Reading =
+  | { readonly kind: 'ease'; readonly level: Level; readonly tight: boolean }
+  /** Room between the tape and the draft, from too little to enough. */
+  | {
+      readonly kind: 'room'
+      readonly body: MeasurementId
+      readonly drafted: ReachName
+      readonly halves: 1 | 2
+      readonly tight: boolean
+      readonly span: readonly [least: number, enough: number]
+    }
+  /** A length that is drawn as it was taped, or stands in for one that was not. */
+  | { readonly kind: 'drawnAs'; readonly body: MeasurementId }
+  | { readonly kind: 'edge'; readonly piece: PieceId; readonly edges: readonly EdgeName[] }
+  | { readonly kind: 'cap'; readonly over: boolean }
+  | { readonly kind: 'dart' }
+  | { readonly kind: 'tip' }
+  | { readonly kind: 'moves'; readonly which: 'armsForward' | 'armsUp' | 'sit' }
+
+const ease = (level: Level, tight: boolean): Reading => ({ kind: 'ease', level, tight })
+const room = (
+  body: MeasurementId,
+  drafted: ReachName,
+  halves: 1 | 2,
+  tight: boolean,
+  span: readonly [number, number],
+): Reading => ({ kind: 'room', body, drafted, halves, tight, span })
+const drawnAs = (body: MeasurementId): Reading => ({ kind: 'drawnAs', body })
+const moves = (which: 'armsForward' | 'armsUp' | 'sit'): Reading => ({ kind: 'moves', which })
+const edgeOf = (piece: PieceId, ...edges: readonly EdgeName[]): Reading => ({
+  kind: 'edge',
+  piece,
+  edges,
+})
+/** Room across half the back and chest, and round the upper arm, mm. Common practice, no source. */
+const ACROSS = [8, 30] as const
+const ARM = [40, 75] as const
+
+const READ: Readonly<Partial<Record<string, Reading>>> = {
+  'B1.1': ease('bust', true),
+  'B1.2': ease('bust', true),
+  'B12.1': ease('bust', true),
+  'B12.3': ease('bust', true),
+  'X2.1': ease('bust', true),
+  'B3.1': ease('bust', false),
+  'B3.2': ease('bust', false),
+  'A2.3': ease('bust', false),
+  'X3.1': ease('bust', false),
+  'W3.1': ease('waist', true),
+  'W4.1': ease('waist', false),
+  'K6.1': ease('waist', false),
+  'B13.1': ease('waist', false),
+  'W9.1': ease('hip', true),
+  'W10.1': ease('hip', true),
+  'K1.1': room('acrossBack', 'backWidth', 2, true, ACROSS),
+  'A4.1': room('acrossBack', 'backWidth', 2, false, ACROSS),
+  'B11.1': room('acrossChest', 'chestWidth', 2, true, ACROSS),
+  'B10.1': room('acrossChest', 'chestWidth', 2, false, ACROSS),
+  'L3.1': room('upperArmGirth', 'biceps', 1, true, ARM),
+  'B2.1': drawnAs('sideNeckOverApexToWaist'),
+  'B15.1': drawnAs('sideNeckOverApexToWaist'),
+  'B14.1': drawnAs('sideNeckOverApexToWaist'),
+  'B9.2': drawnAs('sideNeckOverApexToWaist'),
+  'K3.1': drawnAs('sideNeckOverBladeToWaist'),
+  'K3.3': drawnAs('sideNeckOverBladeToWaist'),
+  'K5.1': drawnAs('sideNeckOverBladeToWaist'),
+  'K2.1': drawnAs('napeToWaist'),
+  'W1.1': drawnAs('napeToWaist'),
+  'W2.1': drawnAs('napeToWaist'),
+  'SH1.1': drawnAs('shoulderSlopeRight'),
+  'SH2.1': drawnAs('shoulderSlopeRight'),
+  'SH3.1': drawnAs('shoulderLengthRight'),
+  'SH4.1': drawnAs('shoulderLengthRight'),
+  'B5.1': drawnAs('sideNeckToApex'),
+  'B6.1': drawnAs('apexSpacing'),
+  'A1.1': drawnAs('napeToArmpitLevel'),
+  'A2.1': drawnAs('napeToArmpitLevel'),
+  'N1.4': edgeOf('front', 'neck'),
+  'N3.5': edgeOf('back', 'neck'),
+  'B8.5': edgeOf('front', 'armhole', 'sleeveEdge'),
+  'L6.1': { kind: 'cap', over: true },
+  'L7.1': { kind: 'cap', over: false },
+  'B7.1': { kind: 'dart' },
+  'B4.1': { kind: 'tip' },
+  'K1.2': moves('armsForward'),
+  'L5.1': moves('armsUp'),
+  'D3.1': moves('armsUp'),
+  'W3.2': moves('sit'),
+}
+
+/** One sentence for each cause that a number speaks of, its own or the one it leads to. */
+export const whysFor = (id: ComplaintId, known: Known): readonly Why[] =>
+  complaintOf(id).causes.flatMap((cause) => {
+    const { remedy, number } = cause
+    const at =
+      remedy.kind === 'see' ? causeId(remedy.complaint, remedy.cause ?? 1) : causeId(id, number)
+    const reading = READ[at]
+    const why = reading && read(reading, known)
+    return why ? [{ cause, ...why }] : []
+  })
+
+type Read = Omit<Why, 'cause'>
+function read(reading: Reading, known: Known): Read | undefined {
+  switch (reading.kind) {
+    case 'ease':
+      return ofEase(reading.level, reading.tight, known.draft)
+    case 'room':
+      return ofRoom(reading, known)
+    case 'drawnAs':
+      return ofTape(reading.body, known.draft)
+    case 'edge':
+      return ofEdge(reading, known.draft)
+    case 'cap':
+      return ofCap(reading.over, known.reaches)
+    case 'dart':
+      return ofDart(known.reaches)
+    case 'tip':
+      return ofTip(known.reaches)
+    case 'moves':
+      return ofMoves(reading.which, known[reading.which])
+  }
+}
+
+const AT: Readonly<Record<Level, EaseLevel>> = { bust: 'bust', waist: 'waist', hip: 'hip' }
+function ofEase(level: Level, tight: boolean, draft: Draft): Read | undefined {
+  const found = sewnEase(draft).find((e) => e.level === AT[level])
+  if (!found) return undefined
+  return between(
+    mm(found.ease),
+    tight,
+    [EASE_LEAST[level], EASE_ENOUGH[level]],
+    ['By the numbers it is ', found.ease, ` larger round the ${level} than the tape`],
+    `the ${level}`,
+  )
+}
+function ofRoom(
+  { body, drafted, halves, tight, span }: Extract<Reading, { kind: 'room' }>,
+  { draft, reaches }: Known,
+): Read | undefined {
+  const half = reaches[drafted]
+  if (half === undefined) return undefined
+  const { label } = measure(body)
+  if (!knows(draft.body, body))
+    return {
+      leans: 'open',
+      said: [`${label} is not taped, so the numbers say nothing yet: tape it.`],
+    }
+  const room = mm(half - lengthOf(draft.body, body) / halves)
+  const what = halves === 2 ? 'On each half it has ' : 'It has '
+  return between(
+    room,
+    tight,
+    span,
+    [what, room, ` of room beside the taped ${low(label)}`],
+    low(label),
+  )
+}
+/** Less than the least speaks for tightness, enough against it; looseness the other way. */
+function between(
+  room: Mm,
+  tight: boolean,
+  [least, enough]: readonly [number, number],
+  found: Words,
+  what: string,
+): Read {
+  if (room < least)
+    return tight
+      ? { leans: 'for', said: [...found, '; ', mm(least), ' is the least. That speaks for it.'] }
+      : { leans: 'against', said: [...found, `. That is not loose: tape ${what} once more first.`] }
+  if (room >= enough)
+    return tight
+      ? { leans: 'against', said: [...found, `. That is enough: tape ${what} once more first.`] }
+      : { leans: 'for', said: [...found, '; ', mm(enough), ' is plenty. That speaks for it.'] }
+  return { leans: 'open', said: [...found, '. That leaves it open: the test decides.'] }
+}
+function ofTape(body: MeasurementId, draft: Draft): Read {
+  const { label } = measure(body)
+  return knows(draft.body, body)
+    ? {
+        leans: 'against',
+        said: [
+          `It is drawn to your tape: ${low(label)} `,
+          lengthOf(draft.body, body),
+          '. Tape it once more first; if that stands, look at the next cause.',
+        ],
+      }
+    : {
+        leans: 'for',
+        said: [
+          `${label} is not taped: the draft took it from the size, so it may well be off. Tape it.`,
+        ],
+      }
+}
+function ofEdge(
+  { piece, edges }: Extract<Reading, { kind: 'edge' }>,
+  draft: Draft,
+): Read | undefined {
+  const found = pieceOf(draft, piece).edges.find((e) => edges.includes(e.name))
+  if (!found) return undefined
+  const long = mm(pathLength(found.path))
+  return {
+    leans: 'open',
+    said: [
+      'It was drawn ',
+      long,
+      ' long on the half. Lay a tape on the sewn edge: over ',
+      mm(STRETCHED),
+      ' longer, and it stretched.',
+    ],
+  }
+}
+/** Cap ease that woven cloth takes without gathers, mm. Common practice, no source. */
+const CAP_TAKES = [8, 30] as const
+function ofCap(over: boolean, { cap, frontArmhole, backArmhole }: Reaches): Read | undefined {
+  if (cap === undefined || frontArmhole === undefined || backArmhole === undefined) return undefined
+  const extra = mm(cap - frontArmhole - backArmhole)
+  return between(
+    extra,
+    !over,
+    CAP_TAKES,
+    ['The cap is ', extra, ' longer than the armhole'],
+    'both',
+  )
+}
+/** The widest mouth one dart holds well, mm: public tutorials on oversized darts, 38 to 44. */
+const WIDEST = 44
+function ofDart({ bustDart, frontWaistDart }: Reaches): Read | undefined {
+  const widest = Math.max(bustDart ?? 0, frontWaistDart ?? 0)
+  if (widest === 0) return undefined
+  return widest > WIDEST
+    ? {
+        leans: 'for',
+        said: [
+          'Its mouth is ',
+          mm(widest),
+          '; ',
+          mm(WIDEST),
+          ' is the most one dart holds. That speaks for it.',
+        ],
+      }
+    : {
+        leans: 'against',
+        said: ['Its mouth is ', mm(widest), ', which one dart holds: look to the sewing first.'],
+      }
+}
+/** A tip nearer the bust tip than this pokes, mm: public pages on darts, 13 to 64 seen. */
+const NEAREST = 13
+function ofTip({ dartTip }: Reaches): Read | undefined {
+  if (dartTip === undefined) return undefined
+  return dartTip < NEAREST
+    ? {
+        leans: 'for',
+        said: [
+          'The dart ends ',
+          mm(dartTip),
+          ' from the bust tip; ',
+          mm(NEAREST),
+          ' is the least. That speaks for it.',
+        ],
+      }
+    : {
+        leans: 'against',
+        said: [
+          'The dart ends ',
+          mm(dartTip),
+          ' from the bust tip as drawn: mark the bust tip once more first.',
+        ],
+      }
+}
+const MOVE_WORDS = {
+  armsForward: 'With both arms forward',
+  armsUp: 'With both arms up',
+  sit: 'Sitting',
+} as const
+function ofMoves(which: keyof typeof MOVE_WORDS, seen: Moves | undefined): Read | undefined {
+  if (!seen?.freedom) return undefined
+  const rose: Words = seen.rose ? [', and the hem rose by ', seen.rose] : []
+  return seen.freedom === 'free'
+    ? {
+        leans: 'against',
+        said: [`${MOVE_WORDS[which]} it was free`, ...rose, '. That speaks against it.'],
+      }
+    : { leans: 'for', said: [`${MOVE_WORDS[which]} it pulled`, ...rose, '. That speaks for it.'] }
+}
+const low = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1)
