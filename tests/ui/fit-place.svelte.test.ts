@@ -161,3 +161,21 @@ it('the first things and the lines are kept with the round, and a line leads to 
   await screen.getByRole('button', { name: 'Side seam swings forward' }).first().click()
   await expect.element(screen.getByText(/Hang a plumb line from the underarm/)).toBeVisible()
 })
+
+it('a movement and the rise of the hem are kept with the round, and speak for a complaint', async () => {
+  const { screen, session, garment } = await opened(bookOf(MIDDLE))
+  await screen.getByText('Movement check').click()
+  await screen
+    .getByRole('group', { name: 'Both arms reach forward' })
+    .getByText('pulls', { exact: true })
+    .click()
+  await pin(screen, 'The hem rose by', '3.5 cm')
+  await expect
+    .poll(() => session.latest(garment)?.movements.at(-1))
+    .toMatchObject({ movement: 'armsForward', freedom: 'pulls', rose: 35 })
+  await screen.getByRole('button', { name: 'Tight across the shoulder blades' }).first().click()
+  // The number it is read by, and the movement itself, each in one sentence.
+  await expect
+    .element(screen.getByText(/With both arms forward it pulled, and the hem rose by 3.5 cm/))
+    .toBeVisible()
+})

@@ -1,7 +1,7 @@
 /**
  * The finder on written phrases. The kept ones were written before the lexicon and are looked at
- * only for this figure; the fresh ones were written when it was learnt and never shown to it; the
- * tuned ones it was learnt from. Wording and right answers: from memory
+ * only for this figure; the fresh ones were written when it was learnt and never shown to it, the
+ * roundabout ones before it was learnt anew; the tuned ones it was learnt from. Wording and right answers: from memory
  * of how sewers speak, read against our table of complaints.
  */
 import { readFileSync } from 'node:fs'
@@ -16,7 +16,7 @@ interface Row {
 const read = (name: string): Row[] =>
   JSON.parse(readFileSync(new URL(`../phrases/${name}.json`, import.meta.url), 'utf8')) as Row[]
 
-const TUNED = ['tuned', 'tuned-everyday', 'tuned-plain', 'tuned-pairs']
+const TUNED = ['tuned', 'tuned-everyday', 'tuned-plain', 'tuned-roundabout', 'tuned-pairs']
 
 test.each(['kept', 'fresh'])('%s phrases: first right in 85 of 100, one of three in 97', (name) => {
   const { first, topThree } = judge(read(name))
@@ -30,7 +30,7 @@ test('two complaints in one sentence are both found', () => {
 })
 test('no kept phrase is among the tuned ones, and every complaint has both', () => {
   const tuned = TUNED.flatMap(read)
-  const kept = [...read('kept'), ...read('fresh')]
+  const kept = [...read('kept'), ...read('fresh'), ...read('roundabout')]
   const said = new Set(tuned.map((row) => row.phrase.toLowerCase()))
   expect(kept.filter((row) => said.has(row.phrase.toLowerCase()))).toEqual([])
   const idsOf = (rows: readonly Row[]) => new Set(rows.flatMap((row) => row.expect))
