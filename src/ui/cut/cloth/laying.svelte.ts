@@ -2,6 +2,7 @@
  * The layouts as they are being made: a first one for every width at once, then the width that is
  * drawn for longer, then the others. Whatever is found is in sight at once; stopping keeps it.
  */
+import type { Cloth } from '../../../layout/cloth.ts'
 import { clothOf, type ClothWishes } from '../../../layout/cloth-wishes.ts'
 import type { CutPart } from '../../../layout/cut-part.ts'
 import type { ClothLayout } from '../../../layout/lay-out.ts'
@@ -9,7 +10,10 @@ import type { MannerTried } from '../../../layout/search-widths.ts'
 import type { Mm } from '../../../units/length.ts'
 import type { ClothMaker } from './cloth-maker.ts'
 
+/** What was found on a width, with the pieces and the cloth it was found for. */
 export interface OnWidth {
+  readonly parts: readonly CutPart[]
+  readonly cloth: Cloth
   readonly layout?: ClothLayout
   readonly manners: readonly MannerTried[]
 }
@@ -88,13 +92,14 @@ export class Laying {
         const cloth = clothOf(order.wishes, width)
         const { manners, best } = await maker.search(
           { parts: order.parts, cloth, manner: order.wishes.manner, seed, tries },
-          (layout) => here() && this.#better(width, layout),
+          (layout) =>
+            here() && this.#better(width, { parts: order.parts, cloth, manners: [], layout }),
           (share) => {
             if (here()) this.now = { width, share }
           },
         )
         if (!here()) return
-        this.#told(width, manners, best)
+        this.#told(width, { parts: order.parts, cloth, manners, ...(best ? { layout: best } : {}) })
       }
       this.close()
     } catch {
@@ -104,20 +109,21 @@ export class Laying {
     }
   }
 
-  #better(width: Mm, layout: ClothLayout): void {
+  #better(width: Mm, made: OnWidth & { readonly layout: ClothLayout }): void {
     const old = this.found[width]
-    if (old?.layout && old.layout.length <= layout.length) return
-    this.found = { ...this.found, [width]: { manners: old?.manners ?? [], layout } }
+    if (old?.layout && old.layout.length <= made.layout.length) return
+    this.found = { ...this.found, [width]: { ...made, manners: old?.manners ?? [] } }
   }
-  #told(width: Mm, manners: readonly MannerTried[], best: ClothLayout | undefined): void {
-    if (best) this.#better(width, best)
+  #told(width: Mm, made: OnWidth): void {
+    const { layout } = made
+    if (layout) this.#better(width, { ...made, layout })
     const old = this.found[width]
-    const shorter = manners.map((m) => {
+    const manners = made.manners.map((m) => {
       const before = old?.manners.find((o) => o.manner === m.manner)
       return before?.length !== undefined && m.length !== undefined && before.length < m.length
         ? before
         : m
     })
-    this.found = { ...this.found, [width]: { ...old, manners: shorter } }
+    this.found = { ...this.found, [width]: { ...made, ...old, manners } }
   }
 }
