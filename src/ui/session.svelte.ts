@@ -332,8 +332,8 @@ export class Session {
     })
     return done ? hung.id : undefined
   }
-  changeGarment(garment: HungGarment): Promise<boolean> {
-    const seen = this.garment(garment.id)
+  /** `seen`: the garment as it was shown when she began to change it. */
+  changeGarment(garment: HungGarment, seen = this.garment(garment.id)): Promise<boolean> {
     return seen ? this.#exchange(seen, garment) : Promise.resolve(false)
   }
   /** What was changed between `before` and `after` is changed of the garment as it is now. */
@@ -341,7 +341,9 @@ export class Session {
     const make = (from: HungGarment, to: HungGarment) => {
       const now = this.garment(from.id)
       const next = now && mergedGarment(from, to, now)
-      return next ? this.#keepGarment(next) : Promise.resolve(false)
+      if (next) return this.#keepGarment(next)
+      this.problem = CHANGED_ELSEWHERE
+      return Promise.resolve(false)
     }
     return this.#act({
       what: garmentChanged(before, after),
@@ -564,16 +566,15 @@ export class Session {
     )
   /** `round` as the screen shows it; where its notes were changed meanwhile both texts are kept. */
   writeNotes(round: Round, notes: string): Promise<boolean> {
-    const seen = this.#asItIs(round)
     const write = (from: string, to: string) => {
       const now = this.#asItIs(round)
       return this.#keepRound(withNotes(now, now.notes === from ? to : `${now.notes}\n${to}`))
     }
     return this.#act({
       what: notesWritten(round.number),
-      again: () => write(seen.notes, notes),
+      again: () => write(round.notes, notes),
       back: () =>
-        this.#asItIs(round).notes === notes ? write(notes, seen.notes) : Promise.resolve(false),
+        this.#asItIs(round).notes === notes ? write(notes, round.notes) : Promise.resolve(false),
     })
   }
 

@@ -1,27 +1,22 @@
 /**
  * Every place held against axe-core's rules for WCAG 2.2 A and AA (a reference library), at phone
- * and laptop width, in day and lamp light, with an invented garment on the rail.
+ * and laptop width, in day and lamp light, with a garment from guesses,
+ * and with the invented example, whose two muslins fill every place.
  */
 import AxeBuilder from '@axe-core/playwright'
-import { expect, test } from '@playwright/test'
+import type { Page } from '@playwright/test'
+import { expect, test } from './journey.ts'
 import { goTo, INVENTED, tapeAll } from './walk.ts'
 
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 const PLACES = ['Rail', 'Measure', 'Draft', 'Fit', 'Compare', 'Cut']
 
-test('no place breaks a rule of WCAG 2.2 AA, and none is wider than its window', async ({
-  page,
-}) => {
-  await page.goto('/')
-  await goTo(page, 'Measure')
-  await tapeAll(page, INVENTED)
-  await goTo(page, 'Rail')
-  await page.getByRole('button', { name: 'Hang a blouse' }).click()
+async function everyPlace(page: Page, places: readonly string[]): Promise<void> {
   for (const light of ['day', 'lamp'])
     for (const width of [1440, 820, 390]) {
       await page.setViewportSize({ width, height: 860 })
       await page.evaluate((to) => (document.documentElement.dataset['light'] = to), light)
-      for (const place of PLACES) {
+      for (const place of places) {
         await goTo(page, place)
         await page.getByRole('heading', { level: 1 }).waitFor()
         const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze()
@@ -31,4 +26,29 @@ test('no place breaks a rule of WCAG 2.2 AA, and none is wider than its window',
         expect(over, `${place}, ${width} px`).toBeLessThanOrEqual(0)
       }
     }
+}
+
+test('no place breaks a rule of WCAG 2.2 AA, and none is wider than its window', async ({
+  page,
+}) => {
+  await page.goto('/')
+  await everyPlace(page, ['Rail'])
+  await goTo(page, 'Measure')
+  await tapeAll(page, INVENTED)
+  await goTo(page, 'Rail')
+  await page.getByRole('button', { name: 'Hang a blouse' }).click()
+  await everyPlace(page, PLACES)
+})
+
+test('nor where two muslins were sewn, and the example leaves no trace', async ({ page }) => {
+  await page.goto('/')
+  await page.getByRole('button', { name: 'Look at the example' }).click()
+  const down = page.getByRole('button', { name: 'Take the example down' })
+  await down.waitFor()
+  await everyPlace(page, PLACES)
+  await down.click()
+  await expect(page.getByRole('button', { name: 'Look at the example' })).toBeVisible()
+  await expect
+    .poll(() => page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name)))
+    .toEqual(['tapetrue'])
 })

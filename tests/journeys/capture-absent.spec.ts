@@ -1,5 +1,5 @@
 /** A device without a camera: said in words, and photos chosen as before. */
-import { expect, test } from '@playwright/test'
+import { expect, test } from './journey.ts'
 import { goTo } from './walk.ts'
 
 // The browser of these journeys has no fake device; whatever the machine has, it is told to have none.

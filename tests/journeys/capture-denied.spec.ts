@@ -1,5 +1,5 @@
 /** A camera she does not allow: the reason, the way on, and photos chosen as before. */
-import { expect, test } from '@playwright/test'
+import { expect, test } from './journey.ts'
 import { CHROMIUM_FLAGS, findChromium } from '../../scripts/chromium.mjs'
 import { goTo } from './walk.ts'
 

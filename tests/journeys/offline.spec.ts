@@ -6,7 +6,8 @@ import { createReadStream, existsSync, statSync } from 'node:fs'
 import { createServer, type Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { extname, join } from 'node:path'
-import { expect, test, type Page } from '@playwright/test'
+import type { Page } from '@playwright/test'
+import { expect, test } from './journey.ts'
 import { goTo } from './walk.ts'
 
 const DIST = new URL('../../dist/', import.meta.url).pathname

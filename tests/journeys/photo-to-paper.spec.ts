@@ -7,8 +7,9 @@
  */
 import { readFileSync } from 'node:fs'
 import { inflateSync } from 'node:zlib'
-import { expect, test, type Download, type Page } from '@playwright/test'
-import { foreignRequests, goTo, INVENTED, tapeAll } from './walk.ts'
+import type { Download, Page } from '@playwright/test'
+import { expect, test } from './journey.ts'
+import { goTo, INVENTED, tapeAll } from './walk.ts'
 
 const PHOTO = (view: string): string =>
   new URL(`../photos/figure-${view}.jpg`, import.meta.url).pathname
@@ -79,7 +80,6 @@ test('photos → tape → draft → muslin → pinned gape → correction → co
   page,
   browser,
 }) => {
-  const foreign = foreignRequests(page)
   await page.goto('/')
 
   await test.step('photos give starting lengths with ±', async () => {
@@ -209,6 +209,4 @@ test('photos → tape → draft → muslin → pinned gape → correction → co
     expect((await savePdf(clean)).equals(pdf)).toBe(true)
     await clean.context().close()
   })
-
-  expect(foreign).toEqual([])
 })

@@ -37,17 +37,6 @@ export async function tapeAll(
   }
 }
 
-/** Collects every request of the page; a journey ends by asking that none left its own origin. */
-export function foreignRequests(page: Page): string[] {
-  const foreign: string[] = []
-  page.on('request', (request) => {
-    const url = new URL(request.url())
-    if (!['blob:', 'data:'].includes(url.protocol) && url.hostname !== '127.0.0.1')
-      foreign.push(request.url())
-  })
-  return foreign
-}
-
 /** Invented numbers: the middle body of tests/bodies.ts, as she would type them. */
 export const INVENTED: Partial<Record<MeasurementId, string>> = {
   bustGirth: '94',

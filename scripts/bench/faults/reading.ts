@@ -27,7 +27,7 @@ export const FLAGS = {
   'WebGL absent': ['--disable-3d-apis', '--disable-webgl'],
   // V8 says wasm has no SIMD where the processor seems to lack SSE 4.1.
   'wasm SIMD absent': ['--js-flags=--no-enable-sse4-1'],
-  'WebAssembly absent': ['--js-flags=--noexpose-wasm'],
+  'WebAssembly absent': ['--js-flags=--jitless'],
 } as const
 
 /** (module (func (result v128) i32.const 0 i8x16.splat …)): valid only where there is SIMD. */
