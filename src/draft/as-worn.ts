@@ -149,7 +149,13 @@ function inOne(a: Piece, b: Piece, drawn: Side, sides: Sides): Made {
     ],
     points: {
       ...near.points,
-      ...Object.fromEntries(Object.entries(far.points).map(([n, p]) => [stroked(n), p])),
+      // On the centre the letters of the first half serve both.
+      ...Object.fromEntries(
+        Object.entries(far.points).flatMap(([n, p]) => {
+          const twin = near.points[n]
+          return twin && distance(twin, p) < SEAM_EQUAL ? [] : [[stroked(n), p]]
+        }),
+      ),
     },
     levels: near.levels.map((l) => {
       const there = far.levels.find((f) => f.name === l.name)

@@ -120,7 +120,7 @@ const AS_WORN: Readonly<
 > = {
   first: (side, why) => `First the ${side} half, as worn: ${why}.`,
   other: (side, why) =>
-    `Turn the paper over, trace the centre line and A through and draw the ${side} half on this side; its letters carry a stroke, A′. Then trace it through to the first side: ${why}.`,
+    `Turn the paper over, trace the centre line and A through and draw the ${side} half on this side; its letters carry a stroke, U′; on the centre line they are those of the first half. Then trace it through to the first side: ${why}.`,
   over: (side, why) =>
     `Draw it as told above, then turn the paper over: so it lies as worn on the ${side}: ${why}.`,
 }

@@ -22,10 +22,11 @@ import type { Store } from './store.ts'
 export const BACKUP_FORMAT = 'tapetrue-backup'
 /**
  * 2: garments carry how they are cut. 3: garments carry cloth, what is sewn and the corrections they
- * began with, photos of a muslin what they show. Older files are read as they are.
+ * began with, photos of a muslin what they show.
+ * 4: garments carry her own lengths. Older files are read as they are.
  */
-export const BACKUP_VERSION = 3
-const READ_VERSIONS = [1, 2, BACKUP_VERSION] as const
+export const BACKUP_VERSION = 4
+const READ_VERSIONS = [1, 2, 3, BACKUP_VERSION] as const
 
 export interface BackedUpPhoto {
   readonly photo: KeptPhoto

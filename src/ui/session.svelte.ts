@@ -11,6 +11,7 @@ import type { ViewReading } from '../capture/reading.ts'
 import type { ChoiceId, Choices } from '../draft/choices.ts'
 import type { Draft, GarmentId } from '../draft/draft.ts'
 import { draft, GARMENTS, standardFor } from '../draft/garments.ts'
+import { NO_OWN_WORK, type OwnWork } from '../draft/own-work.ts'
 import type { Corrected } from '../fitting/apply.ts'
 import type { NewCorrection } from '../fitting/propose.ts'
 import {
@@ -373,6 +374,14 @@ export class Session {
     const hung = this.garment(id)
     return hung
       ? this.changeGarment({ ...hung, cloth: change(this.clothWishes(id)) })
+      : Promise.resolve(false)
+  }
+  /** Lengths of a piece she drew by hand, and of a garment she likes. */
+  ownWork = (id: string): OwnWork => this.garment(id)?.own ?? NO_OWN_WORK
+  changeOwn = (id: string, change: (own: OwnWork) => OwnWork): Promise<boolean> => {
+    const hung = this.garment(id)
+    return hung
+      ? this.changeGarment({ ...hung, own: change(this.ownWork(id)) })
       : Promise.resolve(false)
   }
   /** A step of the sewing plan is done, or not after all. */

@@ -154,7 +154,7 @@ describe('a file that cannot be used changes nothing', () => {
       /altered or damaged/,
     ],
     ['no mark', (t: string) => changed(t, (f) => (f.sha256 = '')), /only partly copied/],
-    ['a later version', (t: string) => changed(t, (f) => (f.v = 4)), /newer version/],
+    ['a later version', (t: string) => changed(t, (f) => (f.v = 5)), /newer version/],
     ['text that is no JSON', () => 'Dear diary, the waist is too high.', /no backup of this page/],
     ['other JSON', () => '{"format":"shopping","v":1}', /no backup of this page/],
     ['an empty file', () => '', /no backup of this page/],

@@ -231,3 +231,35 @@ describe('a store of version 5', () => {
     }
   })
 })
+
+describe('a store of version 6', () => {
+  test('opens whole, with the lengths of her own draft and of a garment she likes', async () => {
+    const on = device()
+    await lying(fixture(6), on)
+    const all = await loaded(await opened(on))
+    expect(all.aside).toEqual([])
+    expect(all.garments[0]?.own).toEqual({
+      drawn: { 'front.side': 418, 'back.bustLine': 257.5 },
+      liked: { bust: 520, waist: 480, backLength: 610 },
+    })
+  })
+  test('a length that cannot be one is left out, the others stay', async () => {
+    const on = device()
+    const old = fixture(6)
+    const rows = (old.tables['garments'] ?? []).map((row) => ({
+      ...row,
+      own: {
+        drawn: { 'front.side': -4, 'back.side': 400, '<b>': 12, 'back.hem': 'long' },
+        liked: { bust: 520, hip: null, sleeve: 300 },
+      },
+    }))
+    await lying({ ...old, tables: { ...old.tables, garments: rows } }, on)
+    const [garment] = (await loaded(await opened(on))).garments
+    expect(garment?.own).toEqual({ drawn: { 'back.side': 400 }, liked: { bust: 520 } })
+  })
+  test('a garment of version 5 has none yet', async () => {
+    const on = device()
+    await lying(fixture(5), on)
+    expect((await loaded(await opened(on))).garments[0]?.own).toBeUndefined()
+  })
+})

@@ -1,6 +1,7 @@
 /** A garment on the rail: its name, when it was hung there, and its place in the order. */
 import * as v from 'valibot'
 import type { GarmentId } from '../../draft/draft.ts'
+import type { OwnWork } from '../../draft/own-work.ts'
 import type { Correction } from '../../fitting/correction.ts'
 import type { ClothWishes } from '../../layout/cloth-wishes.ts'
 import type { CutWishes } from '../../output/cutting.ts'
@@ -9,6 +10,7 @@ import { ClothWishesSchema, SewnSchema } from './cloth.ts'
 import { CorrectionsSchema } from './correction.ts'
 import { CutWishesSchema } from './cutting.ts'
 import { DateSchema, FiniteSchema, IdSchema, NameSchema } from './length.ts'
+import { OwnWorkSchema } from './own-work.ts'
 import { GarmentIdSchema } from './round.ts'
 
 export interface HungGarment {
@@ -27,6 +29,8 @@ export interface HungGarment {
   readonly cloth?: ClothWishes
   /** Steps of the sewing plan that are done. */
   readonly sewn?: Sewn
+  /** Lengths of a piece she drew by hand, and of a garment she likes. */
+  readonly own?: OwnWork
   /** Corrections of another garment that come from the body: the first round begins with them. */
   readonly carried?: readonly Correction[]
 }
@@ -42,5 +46,6 @@ export const HungGarmentSchema = v.strictObject({
   cutting: v.exactOptional(CutWishesSchema),
   cloth: v.exactOptional(ClothWishesSchema),
   sewn: v.exactOptional(SewnSchema),
+  own: v.exactOptional(OwnWorkSchema),
   carried: v.exactOptional(CorrectionsSchema),
 })

@@ -10,6 +10,7 @@ import {
   pairedId,
   PIECE_WORDS,
   sidedId,
+  sideOfId,
   type AnyDart,
   type EdgeName,
   type Piece,
@@ -20,11 +21,14 @@ import type { Direction, Guide, Step } from '../../draft/step.ts'
 import { dartLegs, edgeDartLegs } from '../../draft/sheet.ts'
 import type { Path } from '../../geometry/path.ts'
 import { add, point, scale, type Point } from '../../geometry/point.ts'
+import { line } from '../../geometry/segment.ts'
 
 export type Attention =
   /** Index into the steps of the whole draft. */
   | { readonly on: 'step'; readonly index: number }
   | { readonly on: 'finding'; readonly finding: Finding }
+  /** A line or a width of a piece: `front.side`. */
+  | { readonly on: 'line'; readonly place: string }
   /** A measurement or a choice by its id: "what does this number move?" */
   | { readonly on: 'number'; readonly name: string }
 
@@ -52,6 +56,12 @@ export function lightOf(draft: Draft, piece: PieceId, attention: Attention): Lig
         ? { ...DARK, lit: linesOf(pieceOf(draft, piece), part, attention.finding.side) }
         : DARK
     }
+    case 'line': {
+      const { piece: id, part } = placeOf(attention.place)
+      return pieceFor(draft, attention) === piece
+        ? { ...DARK, lit: linesOf(pieceOf(draft, piece), part, sideOfId(id)) }
+        : DARK
+    }
     case 'number':
       return { ...DARK, named: movedBy(draft, attention.name).flatMap(onPiece(piece)) }
   }
@@ -64,6 +74,10 @@ export function pieceFor(draft: Draft, attention: Attention): PieceId | undefine
       return draft.steps[attention.index]?.piece
     case 'finding':
       return lyingFor(draft, placeOf(attention.finding.place).piece, attention.finding.side)
+    case 'line': {
+      const { piece } = placeOf(attention.place)
+      return lyingFor(draft, pairedId(piece), sideOfId(piece))
+    }
     case 'number':
       return undefined
   }
@@ -97,7 +111,22 @@ export function placeOf(place: string): { piece: PieceId; part: string } {
   return { piece: piece as PieceId, part }
 }
 
-function linesOf(piece: Piece, part: string, side: Side | undefined): readonly Path[] {
+/** Widths from the centre to a lettered point, as the bench of her own draft names them. */
+const WIDTHS: Readonly<Record<string, string>> = {
+  bustLine: 'U',
+  waistLine: 'W',
+  hipLine: 'X',
+  bustTip: 'apex',
+}
+
+export const isWidth = (part: string): boolean => Object.hasOwn(WIDTHS, part)
+
+export function linesOf(piece: Piece, part: string, side: Side | undefined): readonly Path[] {
+  const far = WIDTHS[part]
+  if (far !== undefined) {
+    const at = piece.points[far]
+    return at ? [[line(point(0, at.y), at)]] : []
+  }
   const asked = (x: { name: string; side?: Side }): boolean =>
     x.name === part && (side === undefined || x.side === undefined || x.side === side)
   const legs = [

@@ -25,7 +25,8 @@ export class Walk {
   /** Another piece comes with its own first step. */
   set piece(piece: PieceId) {
     this.#piece = piece
-    if (this.#looked.on !== 'number') this.look({ on: 'step', index: this.#firstStep(piece) })
+    if (this.#looked.on !== 'number' && this.#looked.on !== 'line')
+      this.look({ on: 'step', index: this.#firstStep(piece) })
   }
 
   /** A turned choice may take away what she looked at: then the first step of the piece is lit. */
@@ -41,6 +42,7 @@ export class Walk {
         const finding = draft.findings.find((f) => f.id === id && f.place === place)
         return finding ? { on: 'finding', finding } : first
       }
+      case 'line':
       case 'number':
         return looked
     }
