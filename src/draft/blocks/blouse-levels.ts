@@ -25,6 +25,12 @@ export function quarter(
   return (half === 'front' ? plus : minus)(own, choice(choices, 'frontShare'))
 }
 
+/** What the width of the bust dart rests on. */
+export const dartRests = (n: TorsoNumbers): readonly string[] => [
+  ...BALANCE_IDS,
+  ...(n.dartRests ?? []),
+]
+
 /** Where the underarm lies: struck at a level below the nape, or by the armpit and so much deeper. */
 export interface Underarm {
   readonly underarm?: Mm
@@ -47,7 +53,7 @@ export function levels(
       ? restingOn(a, ['lengthAdded'])
       : plus(a, choice(choices, 'lengthAdded'))
   const dart = (words: string, size: number, a: Amount): Amount =>
-    opened === 0 ? a : plus(a, found(words, mm(size), BALANCE_IDS))
+    opened === 0 ? a : plus(a, found(words, mm(size), dartRests(n)))
   s.measure(
     'C',
     'A',

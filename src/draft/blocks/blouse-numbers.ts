@@ -23,6 +23,8 @@ export interface TorsoNumbers {
   readonly raise: number
   /** Width of the side bust dart's mouth; 0 for none. */
   readonly bustDart: number
+  /** What that width rests on beside the balance: the rule of a block. */
+  readonly dartRests?: readonly string[]
   /** Waist up to bust line, with what was added between them. */
   readonly rise: number
   readonly waist: WaistPlan

@@ -9,7 +9,7 @@ import { refuse } from '../cannot-draw.ts'
 import type { Choices } from '../choices.ts'
 import { cutAtLevel, guidesOn, sideCurve } from '../curves.ts'
 import type { Sheet } from '../sheet.ts'
-import { BALANCE_IDS } from './blouse-levels.ts'
+import { dartRests } from './blouse-levels.ts'
 import { frontTip, share, type TorsoNumbers, type HalfId } from './blouse-numbers.ts'
 import { openBelow } from './waist-plan.ts'
 
@@ -41,7 +41,7 @@ export function drawSide(
     sideCurve(closedPoints(s, body, choices, n, half, opened)),
     hem - opened,
   )
-  const path = opened > 0 ? openDart(s, body, choices, closed, opened) : closed
+  const path = opened > 0 ? openDart(s, body, choices, n, closed) : closed
   s.measure(
     'Y',
     'L',
@@ -120,11 +120,12 @@ function highHip(
 }
 
 /** Cuts the closed side below the underarm, moves what lies under it down, and puts the dart between. */
-function openDart(s: Sheet, body: Body, choices: Choices, closed: Path, opened: number): Path {
+function openDart(s: Sheet, body: Body, choices: Choices, n: TorsoNumbers, closed: Path): Path {
+  const opened = n.bustDart
   const level = mouthLevel(s, s.at('D').y - opened / 2)
   const [above, below] = splitAtLevel(closed, level)
   const mouth = pathEnd(above)
-  const width = found('the bust dart', mm(opened), BALANCE_IDS)
+  const width = found('the bust dart', mm(opened), dartRests(n))
   const rests = [...s.restsOf('D'), ...s.restsOf('E')]
   s.measure(
     'J',
@@ -141,7 +142,7 @@ function openDart(s: Sheet, body: Body, choices: Choices, closed: Path, opened: 
     'the upper end of the bust dart at the side',
   )
   s.measure('J2', 'J1', 'down', width, 'its lower end')
-  s.measure('J3', 'J1', 'down', found('half of it', mm(opened / 2), BALANCE_IDS), 'its middle')
+  s.measure('J3', 'J1', 'down', found('half of it', mm(opened / 2), dartRests(n)), 'its middle')
   const reach = mouth.x - s.at('apex').x - frontTip(body, choices)
   s.measure(
     'J4',

@@ -29,6 +29,10 @@ export function bodiceNumbers(body: Body, choices: Choices, frame: BodiceFrame):
     balance: taped,
     raise: balance - bustDart,
     bustDart,
+    dartRests:
+      frame.dartAngle === undefined
+        ? ['frontShort', 'construction']
+        : ['construction', 'bustGirth', 'easeBust', 'frontShare', 'apexSpacing'],
     rise,
     waist: waistPlan(
       {

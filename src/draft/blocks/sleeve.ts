@@ -21,6 +21,8 @@ export interface Armholes {
   /** From the underarm to where the armhole touches the width across. */
   readonly frontNotch: number
   readonly backNotch: number
+  /** Names that shoulder, width across and underarm rest on. */
+  readonly rests: readonly string[]
 }
 
 export type SleeveDrawn =
@@ -37,7 +39,7 @@ export function drawSleeve(body: Body, choices: Choices, armholes: Armholes): Sl
   const cap = fittedCap(armholes, chosen.mm, choices.capEase)
   if (!cap) return { ok: false, width: chosen.mm, armholes: armholes.front + armholes.back }
   const s = new Sheet('sleeve')
-  const rests = ['upperArmGirth', 'armRoom', 'capEase', 'bustGirth', 'napeToArmpitLevel']
+  const rests = ['upperArmGirth', 'armRoom', 'capEase', ...armholes.rests]
   const fromArmhole = (words: string, length: number): Amount => found(words, mm(length), rests)
   const width =
     cap.wider > 0 ? plus(chosen, fromArmhole('wider, for a lower cap', cap.wider)) : chosen

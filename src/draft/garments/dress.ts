@@ -93,7 +93,9 @@ const cutStep =
   })
 
 function skirtSheet(half: HalfId, d: Draft, waists: Readonly<Record<HalfId, WaistSeam>>): Sheet {
-  const rests = [...new Set(HALVES.flatMap((h) => d.restsOn[`${h}.W`] ?? []))]
+  const rests = [
+    ...new Set(HALVES.flatMap((h) => ['W', 'M'].flatMap((p) => d.restsOn[`${h}.${p}`] ?? []))),
+  ]
   const { skirt } = d.choices
   return isCircle(skirt)
     ? drawCircleSkirt(

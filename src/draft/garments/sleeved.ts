@@ -62,7 +62,10 @@ function armholesOf(d: Draft): Armholes {
     return { long: sewnLength(piece, 'armhole'), notch: pathLength(path) - notch - below }
   }
   const [b, f] = [of('back'), of('front')]
-  return { back: b.long, front: f.long, backNotch: b.notch, frontNotch: f.notch }
+  const rests = ['back', 'front'].flatMap((half) =>
+    ['S', 'P', 'Z', 'U'].flatMap((point) => d.restsOn[`${half}.${point}`] ?? []),
+  )
+  return { back: b.long, front: f.long, backNotch: b.notch, frontNotch: f.notch, rests }
 }
 
 function drawSleeved(body: Body, choices: Choices): readonly DrawnPiece[] {
