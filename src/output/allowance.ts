@@ -1,5 +1,5 @@
 /**
- * Seam allowances, one for each named edge, and the cutting line they give. Every edge is moved
+ * Seam allowances, one for each edge, and the cutting line they give. Every edge is moved
  * outward by its own allowance and neighbours are carried on until they meet, so the allowance
  * is exact along an edge and only its corners depend on the neighbour.
  * The fold has none: the piece is cut there on folded cloth.
@@ -12,6 +12,7 @@ import { project } from '../geometry/project.ts'
 import { selfIntersections } from '../geometry/self-intersection.ts'
 import { at } from '../geometry/segment.ts'
 import { EDGE_WORDS, type Edge, type EdgeName, type Piece } from '../draft/piece.ts'
+import { atEdge, type ByEdge } from './by-edge.ts'
 import { clips, spotsOf, type Clip, type ClippedEdge } from './clip.ts'
 import { blunted, met, type CutEdge, type MovedEdge } from './cut-corners.ts'
 import { edgeCut, type DartEnd } from './edge-cut.ts'
@@ -22,7 +23,7 @@ import { isHalf, mouthNotches, notches, type Notch } from './notch.ts'
 import { stays, type StayStitch } from './stay.ts'
 import { neverHollow, tightest } from './tightest.ts'
 
-export type Allowances = Readonly<Record<EdgeName, Mm>>
+export type Allowances = ByEdge<Mm>
 
 /** What a muslin is left beyond the seam line: 25 mm where it is let out, nothing at the neck. */
 export const MUSLIN_ALLOWANCES: Allowances = allowancesFor(MUSLIN_FINISHES)
@@ -31,8 +32,8 @@ export type AllowancesRead =
   | { readonly ok: true; readonly allowances: Allowances }
   | { readonly ok: false; readonly reason: string }
 
-export const EDGE_NAMES = Object.keys(MUSLIN_ALLOWANCES) as readonly EdgeName[]
-const isEdgeName = (name: string): name is EdgeName => Object.hasOwn(MUSLIN_ALLOWANCES, name)
+export const EDGE_NAMES = Object.keys(EDGE_WORDS) as readonly EdgeName[]
+const isEdgeName = (name: string): name is EdgeName => Object.hasOwn(EDGE_WORDS, name)
 
 /**
  * Allowances in millimetres by edge name, the rest as for a muslin; refuses what cannot be cut.
@@ -78,10 +79,11 @@ function onFold(name: EdgeName, pieces: readonly Pick<Piece, 'edges'>[]): boolea
 
 /** What an edge is given: the fold has nothing, whatever its name, nor a piece cut as it is drawn. */
 export const allowanceOf = (
-  piece: Pick<Piece, 'cutAsDrawn'>,
+  piece: Pick<Piece, 'id' | 'cutAsDrawn'>,
   edge: Edge,
   allowances: Allowances,
-): Mm => (edge.role === 'fold' || piece.cutAsDrawn ? mm(0) : allowances[edge.name])
+): Mm =>
+  edge.role === 'fold' || piece.cutAsDrawn ? mm(0) : atEdge(allowances, piece.id, edge.name)
 
 export type CuttingLine =
   | {

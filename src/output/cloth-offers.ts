@@ -1,14 +1,12 @@
 /** Finishes the kind of cloth asks for, where she has another and the edge takes them. */
 import type { Draft } from '../draft/draft.ts'
-import type { EdgeName } from '../draft/piece.ts'
 import { CLOTH_KINDS, type ClothKind } from './cloth-kind.ts'
-import { cutRows, finishesFor, type CutWishes } from './cutting.ts'
+import { cutRows, finishesFor, type CutRow, type CutWishes } from './cutting.ts'
 import { finishRefusal } from './finish-fit.ts'
 import type { FinishId } from './finish.ts'
 
 export interface FinishOffer {
-  readonly edge: EdgeName
-  readonly now: FinishId
+  readonly row: CutRow
   readonly offer: FinishId
 }
 
@@ -20,6 +18,6 @@ export function clothOffers(draft: Draft, wishes: CutWishes, kind: ClothKind): F
     if (!finishesFor(row.edge, 'cloth').includes(offer)) return []
     // Only whether it goes is asked; the units of its sentence do not matter.
     if (finishRefusal(row.edge, offer, { unit: 'cm', inchStep: 8 })) return []
-    return [{ edge: row.name, now: row.finish, offer }]
+    return [{ row, offer }]
   })
 }

@@ -16,6 +16,7 @@ import {
 } from '../draft/piece.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { Allowances } from './allowance.ts'
+import { edgeGroups, pieceEdge, type EdgeGroup, type EdgeKey } from './by-edge.ts'
 import { finishRefusal, finishesThatSuit } from './finish-fit.ts'
 import { FINISH_IDS, finishAs, FINISHES, type FinishId, type Stuff } from './finish.ts'
 import { allowancesFor, hemTurnedTwice, usualFinishes, type Finishes } from './finishes.ts'
@@ -27,7 +28,7 @@ export interface EdgeWish {
   readonly finish: FinishId
   readonly allowance?: Mm
 }
-export type EdgeWishes = Readonly<Partial<Record<EdgeName, EdgeWish>>>
+export type EdgeWishes = Readonly<Partial<Record<EdgeKey, EdgeWish>>>
 
 /** Kept with the garment. */
 export interface CutWishes {
@@ -51,12 +52,8 @@ export interface Cutting {
   readonly hemDepth?: Mm
 }
 
-export type OpenRole = Exclude<EdgeRole, 'fold'>
-/** One name of an edge, on all the pieces that have it. */
-export interface CutRow {
-  readonly name: EdgeName
-  readonly role: OpenRole
-  readonly pieces: readonly PieceId[]
+/** Edges of one name that are for the same, on all the pieces that have them. */
+export interface CutRow extends EdgeGroup {
   /** All its runs as one edge, so that the tightest of them decides. */
   readonly edge: Edge
   readonly usual: FinishId
@@ -68,20 +65,15 @@ export interface CutRow {
 
 /** The edges beyond which something can lie, in the order of the outlines. */
 export function cutRows(draft: Draft, wishes: CutWishes): CutRow[] {
-  const open = draft.pieces
-    .filter((piece) => !piece.cutAsDrawn)
-    .flatMap((piece) => piece.edges.filter((e) => e.role !== 'fold').map((e) => ({ piece, e })))
   const usual = usualFinishes(wishes.stuff, draft.pieces)
-  return [...new Set(open.map(({ e }) => e.name))].map((name) => {
-    const own = open.filter(({ e }) => e.name === name)
-    const edge: Edge = {
-      name,
-      role: own[0]?.e.role ?? 'seam',
-      path: own.flatMap(({ e }) => e.path),
-    }
-    const pieces = own.map(({ piece }) => piece.id)
+  return edgeGroups(draft.pieces).map((group) => {
+    const { name, role, pieces, keys } = group
+    const runs = draft.pieces
+      .filter(({ id }) => pieces.includes(id))
+      .flatMap((p) => p.edges.filter((e) => e.name === name && e.role === role))
+    const edge: Edge = { name, role, path: runs.flatMap((e) => e.path) }
     const drawn = wishes.stuff === 'cloth' ? drawnFinish(draft, edge) : undefined
-    return rowOf(edge, pieces, drawn ?? usual[name], wishes)
+    return rowOf(group, edge, drawn ?? usual[keys[0] ?? name] ?? usual[name], wishes)
   })
 }
 
@@ -97,25 +89,15 @@ const FACES: Partial<Readonly<Record<PairedId, EdgeName>>> = {
 }
 const ZIPS: readonly Draft['openings'][number]['kind'][] = ['sideZip', 'backZip']
 
-function rowOf(
-  edge: Edge,
-  pieces: readonly PieceId[],
-  usually: FinishId,
-  wishes: CutWishes,
-): CutRow {
+function rowOf(group: EdgeGroup, edge: Edge, usually: FinishId, wishes: CutWishes): CutRow {
   const { stuff } = wishes
-  const role = edge.role === 'fold' ? 'seam' : edge.role
   const usual = going(edge, usually, stuff)
-  const wish = wishes[stuff][edge.name]
-  // A role that changed (an armhole that takes a sleeve now) leaves the old choice without meaning.
-  const chosen = wish && finishesFor(edge, stuff).includes(wish.finish) ? wish : undefined
+  const chosen = wishAt(wishes, { ...group, edge })
   const wanted = chosen && finishAs(chosen.finish, chosen.allowance).allowance
   const refused = chosen && refusalAt(edge, chosen.finish, wanted)
   const finish = chosen && !refused ? chosen.finish : (refused?.offer ?? usual)
   return {
-    name: edge.name,
-    role,
-    pieces,
+    ...group,
     edge,
     usual,
     finish,
@@ -123,6 +105,26 @@ function rowOf(
     ...(chosen && refused ? { given: chosen.finish } : {}),
   }
 }
+
+/**
+ * Her wish for these edges: for the piece, else for the name, as it is chosen while all edges of
+ * the name are for the same. A role that changed (an armhole that takes a sleeve now) leaves the
+ * old choice without meaning.
+ */
+export function wishAt(
+  wishes: CutWishes,
+  row: Pick<CutRow, 'name' | 'pieces' | 'edge'>,
+): EdgeWish | undefined {
+  const { stuff, [stuff]: own } = wishes
+  const suiting = finishesFor(row.edge, stuff)
+  return keysOf(row)
+    .map((key) => own[key])
+    .find((wish) => wish && suiting.includes(wish.finish))
+}
+const keysOf = ({ name, pieces }: Pick<EdgeGroup, 'name' | 'pieces'>): EdgeKey[] => [
+  ...pieces.map((id) => pieceEdge(id, name)),
+  name,
+]
 
 /** The usual finish, or the widest that goes where its curve is too tight for it. */
 function going(edge: Edge, usual: FinishId, stuff: Stuff): FinishId {
@@ -153,8 +155,8 @@ const refusalAt = (edge: Edge, id: FinishId, allowance: Mm | undefined) =>
 export function cuttingOf(draft: Draft, wishes: CutWishes): Cutting {
   const rows = cutRows(draft, wishes)
   const usual = usualFinishes(wishes.stuff, draft.pieces)
-  const finishes: Finishes = { ...usual, ...byName(rows, (r) => r.finish) }
-  const allowances: Allowances = { ...allowancesFor(finishes), ...byName(rows, (r) => r.allowance) }
+  const finishes: Finishes = { ...usual, ...byKey(rows, (r) => r.finish) }
+  const allowances: Allowances = { ...allowancesFor(finishes), ...byKey(rows, (r) => r.allowance) }
   const hemDepth = hemTurnedTwice(finishes, depthOf(allowances.hem))
   return {
     stuff: wishes.stuff,
@@ -163,13 +165,25 @@ export function cuttingOf(draft: Draft, wishes: CutWishes): Cutting {
     ...(hemDepth === undefined ? {} : { hemDepth }),
   }
 }
-const byName = <T>(rows: readonly CutRow[], of: (row: CutRow) => T): Partial<Record<EdgeName, T>> =>
-  Object.fromEntries(rows.map((row) => [row.name, of(row)]))
+const byKey = <T>(rows: readonly CutRow[], of: (row: CutRow) => T): Partial<Record<EdgeKey, T>> =>
+  Object.fromEntries(rows.flatMap((row) => row.keys.map((key) => [key, of(row)])))
 
-/** Her wish at one edge; undefined puts it back as usual. */
-export function withWish(wishes: CutWishes, name: EdgeName, wish: EdgeWish | undefined): CutWishes {
-  const { [name]: _old, ...others } = wishes[wishes.stuff]
-  return { ...wishes, [wishes.stuff]: wish ? { ...others, [name]: wish } : others }
+/** Her wish at these edges; undefined puts them back as usual. */
+export function withWish(
+  wishes: CutWishes,
+  row: Pick<CutRow, 'name' | 'pieces' | 'keys' | 'edge'>,
+  wish: EdgeWish | undefined,
+): CutWishes {
+  const { stuff, [stuff]: own } = wishes
+  const suiting = finishesFor(row.edge, stuff)
+  // What is kept for the name goes too where it was in force here, or it would come back.
+  const old = keysOf(row).filter((key) => {
+    const kept = own[key]
+    return row.keys.includes(key) || (kept && suiting.includes(kept.finish))
+  })
+  const others = Object.entries(own).filter(([key]) => !old.some((o) => o === key))
+  const news = wish ? row.keys.map((key) => [key, wish] as const) : []
+  return { ...wishes, [stuff]: Object.fromEntries([...others, ...news]) }
 }
 
 /** The piece an edge is shown on: the first that has it open. */

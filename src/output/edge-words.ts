@@ -1,8 +1,8 @@
 /** The edges of a draft in words: how each is finished, how far its cutting line lies outside. */
 import type { Draft } from '../draft/draft.ts'
-import { EDGE_WORDS, type EdgeName } from '../draft/piece.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import type { Mm } from '../units/length.ts'
+import { atEdge, edgeGroups, type ByEdge, type EdgeGroup } from './by-edge.ts'
 import { MUSLIN_ALLOWANCES, type Allowances } from './allowance.ts'
 import { finishAs, passSentence } from './finish.ts'
 import type { Finishes } from './finishes.ts'
@@ -15,10 +15,9 @@ export interface EdgeTold {
   readonly hemDepth?: Mm
 }
 
-/** Each edge of this garment once; what is cut as drawn has none and its fold has none. */
-export function openEdges(pieces: Draft['pieces']): readonly EdgeName[] {
-  const edges = pieces.flatMap((p) => (p.cutAsDrawn ? [] : p.edges))
-  return [...new Set(edges.flatMap((e) => (e.role === 'fold' ? [] : [e.name])))]
+/** What a group of edges has: all of them have the same. */
+function of<T>(all: ByEdge<T>, { name, pieces: [piece] }: EdgeGroup): T {
+  return piece ? atEdge(all, piece, name) : all[name]
 }
 
 /** "side seam: French seam, 1.6 cm", one line an edge, for page one. */
@@ -27,15 +26,15 @@ export const edgeLines = (
   { allowances = MUSLIN_ALLOWANCES, finishes, hemDepth }: EdgeTold,
   units: UnitChoice,
 ): string[] =>
-  openEdges(pieces).map((name) => {
-    const by = allowances[name]
-    if (by === 0) return `${EDGE_WORDS[name]}: none, cut on the line`
-    const finish = finishes ? `${finishAs(finishes[name], by).words}, ` : ''
+  edgeGroups(pieces).map((group) => {
+    const by = of(allowances, group)
+    if (by === 0) return `${group.words}: none, cut on the line`
+    const finish = finishes ? `${finishAs(of(finishes, group), by).words}, ` : ''
     const twice =
-      name === 'hem' && hemDepth !== undefined
+      group.name === 'hem' && hemDepth !== undefined
         ? `, turned twice ${formatLength(hemDepth, units)} deep`
         : ''
-    return `${EDGE_WORDS[name]}: ${finish}${formatLength(by, units)}${twice}`
+    return `${group.words}: ${finish}${formatLength(by, units)}${twice}`
   })
 
 /** The cutting line by ruler and pencil. */
@@ -44,18 +43,16 @@ export function pencilLines(
   { allowances = MUSLIN_ALLOWANCES, hemDepth }: EdgeTold,
   units: UnitChoice,
 ): string[] {
-  const edges = openEdges(pieces)
-  const some = edges.filter((name) => allowances[name] > 0)
-  const none = edges.filter((name) => allowances[name] === 0)
+  const edges = edgeGroups(pieces)
+  const some = edges.filter((group) => of(allowances, group) > 0)
+  const none = edges.filter((group) => of(allowances, group) === 0)
   const turned = hemDepth === undefined ? 'on the hem line' : 'as the hem is turned, twice,'
   return [
     ...some.map(
-      (name) =>
-        `${capital(EDGE_WORDS[name])}: mark ${formatLength(allowances[name], units)} outside it, square to the line, at every finger’s width, and draw through.`,
+      (group) =>
+        `${capital(group.words)}: mark ${formatLength(of(allowances, group), units)} outside it, square to the line, at every finger’s width, and draw through.`,
     ),
-    ...(none.length > 0
-      ? [`Cut on the line: ${none.map((name) => EDGE_WORDS[name]).join(', ')}.`]
-      : []),
+    ...(none.length > 0 ? [`Cut on the line: ${none.map(({ words }) => words).join(', ')}.`] : []),
     `At a corner carry both lines on until they meet. Fold the paper up ${turned} and cut the side through all layers, so that the hem lies flat when it is turned. A dart on an edge is folded before its end is cut.`,
   ]
 }
@@ -66,11 +63,11 @@ export const finishLines = (
   { allowances = MUSLIN_ALLOWANCES, finishes }: EdgeTold,
   units: UnitChoice,
 ): string[] =>
-  openEdges(pieces).flatMap((name) => {
-    const finish = finishes && finishAs(finishes[name], allowances[name])
+  edgeGroups(pieces).flatMap((group) => {
+    const finish = finishes && finishAs(of(finishes, group), of(allowances, group))
     if (!finish || finish.passes.length === 0) return []
     const passes = finish.passes.map((one) => passSentence(one, units)).join(' ')
-    return [`${capital(EDGE_WORDS[name])}, ${finish.words}. ${passes}`]
+    return [`${capital(group.words)}, ${finish.words}. ${passes}`]
   })
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)

@@ -16,6 +16,7 @@ import {
   type FinishId,
   type Stuff,
 } from './finish.ts'
+import { atEdge } from './by-edge.ts'
 import type { Finishes } from './finishes.ts'
 import { tightest } from './tightest.ts'
 
@@ -121,7 +122,7 @@ export const refusedFinishes = (
 ): FinishRefusal[] =>
   piece.edges
     .filter((e) => e.role !== 'fold')
-    .flatMap((e) => finishRefusal(e, finishes[e.name], units, hemDepth) ?? [])
+    .flatMap((e) => finishRefusal(e, atEdge(finishes, piece.id, e.name), units, hemDepth) ?? [])
 
 function tooLong(
   edge: Edge,

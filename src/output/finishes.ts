@@ -2,9 +2,10 @@
 import { EDGE_WORDS, type EdgeName, type EdgeRole, type Piece } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
 import type { Allowances } from './allowance.ts'
+import { edgeGroups, type ByEdge, type EdgeKey, type OpenRole } from './by-edge.ts'
 import { finishOf, HEM_DEPTH, type FinishId, type Stuff } from './finish.ts'
 
-export type Finishes = Readonly<Record<EdgeName, FinishId>>
+export type Finishes = ByEdge<FinishId>
 const EDGES = Object.keys(EDGE_WORDS) as readonly EdgeName[]
 /** Edges of finishing pieces that are not named are cut on their line. */
 const finishesWith = (given: Partial<Record<EdgeName, FinishId>>): Finishes =>
@@ -46,29 +47,37 @@ export const CLOTH_FINISHES = finishesWith({
 })
 
 /**
- * The usual finishes for these pieces. An edge that has another role than usual takes one for that
- * role: an armhole that takes a sleeve, a buttoned centre that is faced.
+ * The usual finish of an edge. One that has another role than usual takes one for that role: an
+ * armhole that takes a sleeve, a buttoned centre that is faced.
  */
-export function usualFinishes(stuff: Stuff, pieces: readonly Pick<Piece, 'edges'>[]): Finishes {
-  const usual = stuff === 'muslin' ? MUSLIN_FINISHES : CLOTH_FINISHES
-  const edges = pieces.flatMap((p) => p.edges)
-  const taken = EDGES.map((name): readonly [EdgeName, FinishId] => {
-    const suits: readonly EdgeRole[] = finishOf(usual[name]).suits
-    const odd = edges.find((e) => e.name === name && e.role !== 'fold' && !suits.includes(e.role))
-    if (!odd || odd.role === 'fold') return [name, usual[name]]
-    return [name, stuff === 'cloth' && name === 'armhole' ? 'armholeSeam' : OTHER[stuff][odd.role]]
-  })
-  return finishesWith(Object.fromEntries(taken))
+function usualFinish(stuff: Stuff, name: EdgeName, role: OpenRole): FinishId {
+  const usual = (stuff === 'muslin' ? MUSLIN_FINISHES : CLOTH_FINISHES)[name]
+  const suits: readonly EdgeRole[] = finishOf(usual).suits
+  if (suits.includes(role)) return usual
+  return stuff === 'cloth' && name === 'armhole' ? 'armholeSeam' : OTHER[stuff][role]
 }
+
+/** The usual finishes for these pieces. */
+export const usualFinishes = (
+  stuff: Stuff,
+  pieces: readonly Pick<Piece, 'id' | 'edges' | 'cutAsDrawn'>[],
+): Finishes => ({
+  ...(stuff === 'muslin' ? MUSLIN_FINISHES : CLOTH_FINISHES),
+  ...Object.fromEntries(
+    edgeGroups(pieces).flatMap(({ name, role, keys }) =>
+      keys.map((key): [EdgeKey, FinishId] => [key, usualFinish(stuff, name, role)]),
+    ),
+  ),
+})
 const OTHER = {
   muslin: { seam: 'muslinSeam', edge: 'muslinEdge', hem: 'muslinHem' },
   cloth: { seam: 'plainSeam', edge: 'facing', hem: 'doubleFoldHem' },
-} as const satisfies Readonly<Record<Stuff, Readonly<Record<Exclude<EdgeRole, 'fold'>, FinishId>>>>
+} as const satisfies Readonly<Record<Stuff, Readonly<Record<OpenRole, FinishId>>>>
 
 export const allowancesFor = (finishes: Finishes, hemDepth: Mm = HEM_DEPTH): Allowances =>
   Object.fromEntries(
-    EDGES.map((name) => [name, finishOf(finishes[name], hemDepth).allowance]),
-  ) as Record<EdgeName, Mm>
+    Object.entries(finishes).map(([key, id]) => [key, finishOf(id, hemDepth).allowance]),
+  ) as Record<EdgeKey, Mm>
 
 /** How deep the hem is turned twice; undefined where its finish turns it once. */
 export const hemTurnedTwice = (finishes: Finishes, hemDepth: Mm = HEM_DEPTH): Mm | undefined =>

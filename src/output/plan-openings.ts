@@ -2,6 +2,7 @@
 import { mm, type Mm } from '../units/length.ts'
 import type { Opening } from '../draft/opening.ts'
 import { PIECE_WORDS, type PieceId } from '../draft/piece.ts'
+import { atEdge } from './by-edge.ts'
 import { finishAs } from './finish.ts'
 import { bodyOf, edgeLong, skirtsOf, type Planned } from './plan-flat.ts'
 import { says, type Lit, type PlanStep } from './plan-step.ts'
@@ -65,8 +66,8 @@ export function flatOpenings(on: Planned): PlanStep[] {
             ],
             long: long(o),
             times: 2,
-            allowance: on.cutting.allowances.centre,
-            passes: finishAs('facing', on.cutting.allowances.centre).passes,
+            allowance: atEdge(on.cutting.allowances, 'front', 'centre'),
+            passes: finishAs('facing', atEdge(on.cutting.allowances, 'front', 'centre')).passes,
             press: says`Seam first as it lies, then turned, the front rolled a hair over the facing.`,
           },
         ]
@@ -89,7 +90,7 @@ function plainCentres(on: Planned): PlanStep[] {
       on.draft.openings.some((o) => o.kind === 'backZip') &&
       (p.id === 'back' || p.id === 'skirtBack')
     if (centre?.role !== 'seam' || opened) return []
-    const by = on.cutting.allowances.centre
+    const by = atEdge(on.cutting.allowances, p.id, 'centre')
     return [
       {
         id: `seam.${p.id}.centre`,
@@ -99,14 +100,14 @@ function plainCentres(on: Planned): PlanStep[] {
         long: edgeLong(p, 'centre'),
         times: 1,
         allowance: by,
-        passes: finishAs(on.cutting.finishes.centre, by).passes,
+        passes: finishAs(atEdge(on.cutting.finishes, p.id, 'centre'), by).passes,
       },
     ]
   })
 }
 
 function seamWithZip(on: Planned, o: Opening, id: string, title: string): PlanStep {
-  const by = on.cutting.allowances[o.edge]
+  const by = atEdge(on.cutting.allowances, o.piece, o.edge)
   const piece = on.draft.pieces.find((p) => p.id === o.piece)
   return {
     id,
@@ -140,7 +141,7 @@ export const closedSteps = (on: Planned): PlanStep[] => [
       lit: [line(o.piece, 'zip')],
       long: long(o),
       times: 1,
-      allowance: on.cutting.allowances.side,
+      allowance: atEdge(on.cutting.allowances, o.piece, 'side'),
       passes: [
         says`The left side was left open for ${long(o)}.`,
         says`Press its allowances under on the seam line and set the zip.`,

@@ -1,6 +1,7 @@
 /** Seams and edges of the body and the sleeve, in the order of the plan. */
 import { mm } from '../units/length.ts'
 import { EDGE_WORDS, PIECE_WORDS, type EdgeName, type Piece } from '../draft/piece.ts'
+import { atEdge } from './by-edge.ts'
 import { finishAs, type FinishId, type Pass } from './finish.ts'
 import { bodyOf, capital, edgeLong, halvesOf, skirtsOf, type Planned } from './plan-flat.ts'
 import { says, type Lit, type PlanKind, type PlanStep } from './plan-step.ts'
@@ -30,8 +31,8 @@ function step(
 ): PlanStep[] {
   const [first] = pieces
   if (!first) return []
-  const by = on.cutting.allowances[name]
-  const finish = finishAs(extra.finish ?? on.cutting.finishes[name], by)
+  const by = atEdge(on.cutting.allowances, first.id, name)
+  const finish = finishAs(extra.finish ?? atEdge(on.cutting.finishes, first.id, name), by)
   return [
     {
       id: `${extra.kind ?? 'seam'}.${name}`,

@@ -13,6 +13,7 @@ import {
   withWish,
   type CutRow,
   type CutWishes,
+  type EdgeWish,
 } from '../../src/output/cutting.ts'
 import { refusedFinishes } from '../../src/output/finish-fit.ts'
 import { finishAs } from '../../src/output/finish.ts'
@@ -28,6 +29,13 @@ const rowAt = (d: Draft, wishes: CutWishes, name: string): CutRow => {
   if (!row) throw new Error(`no row ${name}`)
   return row
 }
+
+const wishing = (
+  d: Draft,
+  wishes: CutWishes,
+  name: string,
+  wish: EdgeWish | undefined,
+): CutWishes => withWish(wishes, rowAt(d, wishes, name), wish)
 
 describe('a muslin', () => {
   // 1 in at side and overarm (Clothing for Women, 1916), 40 mm hem and an uncut neck: common practice.
@@ -85,31 +93,32 @@ describe('the edges', () => {
 describe('her choice', () => {
   test('changes that edge only, and taking it back puts it as it was', () => {
     const d = blouse({ neckFinish: 'facing' })
-    const plain = withWish(CLOTH, 'overarm', { finish: 'plainSeam', allowance: mm(12) })
+    const plain = wishing(blouse(), CLOTH, 'overarm', { finish: 'plainSeam', allowance: mm(12) })
     const [was, now] = [cuttingOf(d, CLOTH), cuttingOf(d, plain)]
     expect(now.allowances).toEqual({ ...was.allowances, overarm: 12 })
     expect(now.finishes).toEqual({ ...was.finishes, overarm: 'plainSeam' })
-    expect(cuttingOf(d, withWish(plain, 'overarm', undefined))).toEqual(was)
+    expect(cuttingOf(d, wishing(d, plain, 'overarm', undefined))).toEqual(was)
   })
   test('for cloth leaves the muslin as it is', () => {
-    const plain = withWish(CLOTH, 'overarm', { finish: 'plainSeam', allowance: mm(12) })
+    const plain = wishing(blouse(), CLOTH, 'overarm', { finish: 'plainSeam', allowance: mm(12) })
     expect(cuttingOf(blouse(), { ...plain, stuff: 'muslin' })).toEqual(
       cuttingOf(blouse(), USUAL_CUT),
     )
   })
   test('of a hem folded twice goes to every writer as its finished depth', () => {
     const d = blouse()
-    const deep = withWish(CLOTH, 'hem', { finish: 'doubleFoldHem', allowance: mm(50) })
+    const deep = wishing(d, CLOTH, 'hem', { finish: 'doubleFoldHem', allowance: mm(50) })
     expect(cuttingOf(d, deep)).toMatchObject({ allowances: { hem: 50 }, hemDepth: 25 })
-    const rolled = withWish(CLOTH, 'hem', { finish: 'rolledEdge' })
+    const rolled = wishing(d, CLOTH, 'hem', { finish: 'rolledEdge' })
     expect(cuttingOf(d, rolled).hemDepth).toBeUndefined()
   })
   // Its sleeve edge is an arc of 336 mm: 76 mm turned up are 23 % too long, 16 mm 4.8 %.
   test('that the curve does not take is named, and the offered one stands', () => {
+    const large = draft('blouse', body({}, LARGE), standardChoices())
     const at = (allowance?: number): CutRow =>
       rowAt(
-        draft('blouse', body({}, LARGE), standardChoices()),
-        withWish(CLOTH, 'sleeveEdge', {
+        large,
+        wishing(large, CLOTH, 'sleeveEdge', {
           finish: 'doubleFoldHem',
           ...(allowance === undefined ? {} : { allowance: mm(allowance) }),
         }),
@@ -120,8 +129,82 @@ describe('her choice', () => {
     expect(at(16).given).toBeUndefined()
   })
   test('without meaning for the role of the edge is passed over', () => {
-    const odd = withWish(CLOTH, 'neck', { finish: 'frenchSeam' })
+    const odd = wishing(blouse(), CLOTH, 'neck', { finish: 'frenchSeam' })
     expect(cuttingOf(blouse(), odd)).toEqual(cuttingOf(blouse(), CLOTH))
+  })
+})
+
+describe('a centre sewn at the back and faced at the front', () => {
+  // Buttons in front open the blouse, and a back shaped in its middle has a seam there.
+  const both = (): Draft => {
+    const d = blouse({ opening: 'buttonedFront' })
+    const seamed = d.pieces.map((p) =>
+      p.id === 'back'
+        ? {
+            ...p,
+            edges: p.edges.map((e) => (e.name === 'centre' ? { ...e, role: 'seam' as const } : e)),
+          }
+        : p,
+    )
+    return { ...d, pieces: seamed }
+  }
+  const centres = (wishes: CutWishes): CutRow[] =>
+    cutRows(both(), wishes).filter((r) => r.name === 'centre')
+
+  test('is told as two edges, each with the finish of its role', () => {
+    expect(centres(CLOTH).map((r) => [r.words, r.role, r.finish, r.allowance])).toEqual([
+      ['centre of the back', 'seam', 'plainSeam', 16],
+      ['centre of the front and front facing', 'edge', 'facing', 10],
+    ])
+  })
+  test('is cut with each its own allowance', () => {
+    const { allowances, hemDepth } = cuttingOf(both(), CLOTH)
+    const beyond = (id: string): number => {
+      const piece = both().pieces.find((p) => p.id === id)!
+      const cut = cuttingLine(piece, allowances, hemDepth)
+      const own = cut.ok ? cut.edges.find((e) => e.name === 'centre')?.path : undefined
+      const seam = piece.edges.find((e) => e.name === 'centre')!.path
+      return own?.[0]?.kind === 'line' && seam[0]?.kind === 'line'
+        ? Math.abs(own[0].from.x - seam[0].from.x)
+        : NaN
+    }
+    expect([beyond('back'), beyond('front')]).toEqual([
+      expect.closeTo(16, 6),
+      expect.closeTo(10, 6),
+    ])
+  })
+  test('is chosen apart, and put back apart', () => {
+    const [back, front] = centres(CLOTH)
+    const wide = withWish(CLOTH, back!, { finish: 'plainSeam', allowance: mm(25) })
+    expect(wide.cloth).toEqual({ 'back.centre': { finish: 'plainSeam', allowance: 25 } })
+    expect(centres(wide).map((r) => r.allowance)).toEqual([25, 10])
+    const rolled = withWish(wide, front!, { finish: 'rolledEdge' })
+    expect(centres(rolled).map((r) => r.finish)).toEqual(['plainSeam', 'rolledEdge'])
+    expect(withWish(rolled, back!, undefined).cloth).toEqual({
+      'front.centre': { finish: 'rolledEdge' },
+      'buttonFacing.centre': { finish: 'rolledEdge' },
+    })
+  })
+  test('takes what was kept for the name where it is meant', () => {
+    const old: CutWishes = {
+      ...CLOTH,
+      cloth: { centre: { finish: 'plainSeam', allowance: mm(20) } },
+    }
+    expect(centres(old).map((r) => [r.finish, r.allowance])).toEqual([
+      ['plainSeam', 20],
+      ['facing', 10],
+    ])
+    expect(withWish(old, centres(old)[0]!, undefined).cloth).toEqual({})
+  })
+  test('keeps its choice when it is one edge again', () => {
+    const kept: CutWishes = {
+      ...CLOTH,
+      cloth: { 'back.centre': { finish: 'plainSeam', allowance: mm(12) } },
+    }
+    const zipped = blouse({ opening: 'backZip' })
+    const row = rowAt(zipped, kept, 'centre')
+    expect([row.keys, row.finish, row.allowance]).toEqual([['centre'], 'plainSeam', 12])
+    expect(withWish(kept, row, { finish: 'zip' }).cloth).toEqual({ centre: { finish: 'zip' } })
   })
 })
 
@@ -154,7 +237,11 @@ describe('a width', () => {
     }))
     const d = { ...hollow, pieces: round }
     const at = (allowance: number): CutRow =>
-      rowAt(d, withWish(CLOTH, 'hem', { finish: 'doubleFoldHem', allowance: mm(allowance) }), 'hem')
+      rowAt(
+        d,
+        wishing(d, CLOTH, 'hem', { finish: 'doubleFoldHem', allowance: mm(allowance) }),
+        'hem',
+      )
     expect(at(14)).toMatchObject({ finish: 'doubleFoldHem', allowance: 14 })
     expect(at(16)).toMatchObject({ finish: 'rolledEdge', given: 'doubleFoldHem', allowance: 16 })
   })

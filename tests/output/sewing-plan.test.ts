@@ -37,9 +37,10 @@ describe('kinds of cloth', () => {
     const plain = { finish: 'plainSeam' } as const
     const wishes = { ...USUAL_CUT, cloth: { overarm: plain, side: plain } }
     const offers = clothOffers(d, wishes, 'silk')
-    expect(offers).toContainEqual({ edge: 'overarm', now: 'plainSeam', offer: 'frenchSeam' })
+    const told = offers.map(({ row, offer }) => [row.name, row.finish, offer])
+    expect(told).toContainEqual(['overarm', 'plainSeam', 'frenchSeam'])
     const taken = { ...wishes, cloth: { overarm: { finish: 'frenchSeam' } as const } }
-    expect(clothOffers(d, taken, 'silk').map((o) => o.edge)).not.toContain('overarm')
+    expect(clothOffers(d, taken, 'silk').map((o) => o.row.name)).not.toContain('overarm')
     expect(clothOffers(d, wishes, 'lightCotton')).toEqual([])
   })
 })

@@ -109,7 +109,14 @@ describe('a store of version 2', () => {
       ...row,
       cutting: {
         ...CUT,
-        cloth: { ...CUT.cloth, overarm: { finish: 'a seam of another day' }, sash: {} },
+        cloth: {
+          ...CUT.cloth,
+          overarm: { finish: 'a seam of another day' },
+          sash: {},
+          'front.centre': { finish: 'rolledEdge' },
+          'sash.centre': { finish: 'rolledEdge' },
+          'front.centre.fold': { finish: 'rolledEdge' },
+        },
         paper: 'foolscap',
         scale: { x: 1.01, y: 90 },
       },
@@ -120,7 +127,7 @@ describe('a store of version 2', () => {
     expect(all.garments[0]?.cutting).toEqual({
       stuff: 'cloth',
       muslin: CUT.muslin,
-      cloth: { hem: CUT.cloth.hem },
+      cloth: { hem: CUT.cloth.hem, 'front.centre': { finish: 'rolledEdge' } },
     })
   })
 })

@@ -4,8 +4,9 @@
  * known never keeps a whole garment from the rail.
  */
 import * as v from 'valibot'
-import { EDGE_WORDS, type EdgeName } from '../../draft/piece.ts'
+import { EDGE_WORDS, PIECE_WORDS, type EdgeName } from '../../draft/piece.ts'
 import { isRecord } from '../../measurements/stored.ts'
+import type { EdgeKey } from '../../output/by-edge.ts'
 import { USUAL_CUT, type CutWishes, type EdgeWish, type EdgeWishes } from '../../output/cutting.ts'
 import { isFinishId, WIDEST_ALLOWANCE } from '../../output/finish.ts'
 import type { Stretch } from '../../output/page.ts'
@@ -34,16 +35,22 @@ function readCut(stored: unknown): CutWishes {
 }
 
 const isEdgeName = (name: string): name is EdgeName => Object.hasOwn(EDGE_WORDS, name)
+/** 'neck', or 'front.centre' for one piece. */
+function isEdgeKey(key: string): key is EdgeKey {
+  const [piece = '', name, ...more] = key.split('.')
+  if (name === undefined) return isEdgeName(key)
+  return more.length === 0 && isEdgeName(name) && Object.hasOwn(PIECE_WORDS, piece)
+}
 const within = (value: unknown, least: number, most: number): value is number =>
   typeof value === 'number' && value >= least && value <= most
 
 function readWishes(stored: unknown): EdgeWishes {
-  const wishes: Partial<Record<EdgeName, EdgeWish>> = {}
-  for (const [name, wish] of Object.entries(isRecord(stored) ? stored : {})) {
-    if (!isEdgeName(name) || !isRecord(wish)) continue
+  const wishes: Partial<Record<EdgeKey, EdgeWish>> = {}
+  for (const [key, wish] of Object.entries(isRecord(stored) ? stored : {})) {
+    if (!isEdgeKey(key) || !isRecord(wish)) continue
     const { finish, allowance } = wish
     if (typeof finish !== 'string' || !isFinishId(finish)) continue
-    wishes[name] = {
+    wishes[key] = {
       finish,
       ...(within(allowance, 0, WIDEST_ALLOWANCE) ? { allowance: mm(allowance) } : {}),
     }

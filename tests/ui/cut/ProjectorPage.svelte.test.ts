@@ -4,7 +4,6 @@ import { render } from 'vitest-browser-svelte'
 import type { Book } from '../../../src/measurements/book.ts'
 import type { Segment } from '../../../src/geometry/segment.ts'
 import ProjectorPage from '../../../src/ui/cut/ProjectorPage.svelte'
-import { withWish } from '../../../src/output/cutting.ts'
 import { Preferences } from '../../../src/ui/preferences.svelte.ts'
 import { mm } from '../../../src/units/length.ts'
 import { bookOf, INVENTED_ON, MIDDLE } from '../../bodies.ts'
@@ -82,10 +81,9 @@ it('what is thrown has the finishes she chose on the Cut page', async () => {
   await page.viewport(1440, 900)
   const { screen, session, garment } = await opened(bookOf(MIDDLE))
   await session.changeCut(garment, (wishes) => ({
-    ...withWish({ ...wishes, stuff: 'cloth' }, 'hem', {
-      finish: 'doubleFoldHem',
-      allowance: mm(60),
-    }),
+    ...wishes,
+    stuff: 'cloth',
+    cloth: { hem: { finish: 'doubleFoldHem', allowance: mm(60) } },
   }))
   await type(screen, 'From 1 to 2', '300 cm')
   await screen.getByRole('button', { name: 'Throw the pieces' }).click()
