@@ -20,10 +20,10 @@ import {
   buttonFacing,
   keyholeFacing,
   neckFacing,
-  neckStrip,
   slitFacing,
   type Finishing,
 } from './facing.ts'
+import { neckStrip } from './neck-strip.ts'
 import { openings, through, type Opening } from './opening.ts'
 import {
   edge,
@@ -218,18 +218,19 @@ function finishingOf(
   d: Draft,
 ): readonly Finishing[] {
   const { choices } = d
+  const buttons = list.some(({ kind }) => kind === 'buttonedFront')
+  const closed = buttons ? undefined : pieceOf(d, 'front')
   // The strip goes from centre to centre: what laps over is finished by its facing.
   const neck =
     // A facing cannot be traced from an edge that is drawn up or folded; a strip takes any.
     choices.neckFinish === 'facing' && neckIsPlain(front)
       ? [neckFacing(back, choices), neckFacing(front, choices)]
-      : [neckStrip(through(pieceOf(d, 'back'), pieceOf(d, 'front'), d.body).neck, choices)]
+      : [neckStrip(through(pieceOf(d, 'back'), pieceOf(d, 'front'), d.body).neck, closed, choices)]
   const armhole = [back, front].flatMap((p) => p.edges.filter((e) => e.name === 'armhole'))
   const round =
     armhole.length === 0 ? 0 : sewnLength(back, 'armhole') + sewnLength(front, 'armhole')
   const slit = list.find(({ kind }) => kind === 'neckSlit')
   const keyhole = list.find(({ kind }) => kind === 'keyhole')
-  const buttons = list.some(({ kind }) => kind === 'buttonedFront')
   return [
     ...neck,
     ...(round > 0 ? [armholeStrip(mm(round), choices)] : []),

@@ -40,7 +40,7 @@ export interface Finishing {
 }
 
 /** Longer than the edge it finishes by this, for joining and turning in, mm. */
-const STRIP_SPARE = mm(50)
+export const STRIP_SPARE = mm(50)
 /** A slit facing stands so far to either side and below the slit, mm. Common practice, no source. */
 const SLIT_MARGIN = 40
 /** How far a line is carried on to find its crossing, mm. */
@@ -101,18 +101,6 @@ function widest(
 }
 /** Narrower than this a facing turns out again, mm. Common practice, no source. */
 const NARROWEST = { width: 20, step: 5 } as const
-
-/** @param neck length of the neck edge from centre to centre, all round */
-export function neckStrip(neck: Mm, choices: Choices): Finishing {
-  const long = plus(found('the whole neck edge', neck), fixed(STRIP_SPARE))
-  return rectangle(
-    'neckStrip',
-    long,
-    choice(choices, 'stripWidth'),
-    'Cut 1 on the true bias',
-    'cut at 45° to the selvedge; join strips on the straight grain where one is too short',
-  )
-}
 
 /** @param armhole length of one whole armhole */
 export function armholeStrip(armhole: Mm, choices: Choices): Finishing {
@@ -231,7 +219,7 @@ export function cutBetween(
   return from && to ? splitPath(kept, to.place)[0] : undefined
 }
 
-function rectangle(
+export function rectangle(
   id: FinishingId,
   long: Amount,
   wide: Amount,

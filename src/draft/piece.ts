@@ -177,7 +177,7 @@ export const DART_WORDS: Readonly<Record<AnyDart, string>> = {
 /** A line inside the outline that is sewn or marked: an opening, the centre of a buttoned front. */
 export interface InnerLine {
   readonly name:
-    'zip' | 'slit' | 'keyhole' | 'buttons' | 'centreFront' | 'fold' | 'vent' | 'gathers'
+    'zip' | 'slit' | 'keyhole' | 'buttons' | 'centreFront' | 'fold' | 'vent' | 'gathers' | 'mitre'
   readonly words: string
   readonly path: Path
   readonly side?: Side

@@ -5,6 +5,7 @@
 import { inWords, type Amount } from '../units/amount.ts'
 import { formatLength, formatStep, type UnitChoice } from '../units/format.ts'
 import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from './piece.ts'
+import { toDegrees } from '../units/angle.ts'
 import type { Act, Direction, Guide } from './step.ts'
 
 /** What she reads at the left of the line: the points it joins. */
@@ -29,6 +30,7 @@ export function stepTitle(step: Act): string {
     case 'trace':
     case 'parallel':
     case 'rectangle':
+    case 'mitre':
     case 'open':
     case 'change':
     case 'asWorn':
@@ -86,6 +88,12 @@ export function sentence(step: Act, units: UnitChoice): string {
       return `Measure ${fine(step.by)} square from the ${EDGE_WORDS[step.to]} at every finger’s width and draw through the marks: the ${EDGE_WORDS[step.edge]}, ${step.why}.`
     case 'rectangle':
       return `Rule a rectangle ${fine(step.long)} long (${inWords(step.long, units)}) and ${fine(step.wide)} wide: ${step.why}.`
+    case 'mitre':
+      return (
+        `Mark the middle of both long edges. On the edge that is sewn on, mark ${fine(step.out)} either side of the middle, and rule both marks to the middle of the other edge: the mitre, ${Math.round(toDegrees(step.angle))}° off the long edges. ` +
+        `On the seam line, ${fine(step.sewnAt)} inside that edge, each side is ${fine(step.side)} long from the mitre to its end. ` +
+        `Fold the strip across its middle, right sides together, sew the two lines together from the other edge as far as the seam line, and trim to ${fine(step.sewnAt)}: ${step.why}.`
+      )
     case 'open':
       return `Mark the ${step.words}, ${say(step.long)} long: ${step.why}.`
     case 'moveDart':

@@ -2,6 +2,7 @@
  * One step of a construction: what was placed, from where, by which amount. Drawing, numbers and
  * written instructions are three readings of the steps.
  */
+import type { Radians } from '../units/angle.ts'
 import type { Path } from '../geometry/path.ts'
 import type { Amount } from '../units/amount.ts'
 import type { EdgeDart, EdgeName, PieceId, Side } from './piece.ts'
@@ -117,6 +118,16 @@ export type Act =
       readonly verb: 'rectangle'
       readonly long: Amount
       readonly wide: Amount
+      readonly why: string
+    }
+  /** On a strip, about its middle: so far out on its long edge, `side` from there to either end. */
+  | {
+      readonly verb: 'mitre'
+      readonly out: Amount
+      readonly side: Amount
+      /** From the edge that is sewn on to its seam line; `side` is measured there. */
+      readonly sewnAt: Amount
+      readonly angle: Radians
       readonly why: string
     }
   | {

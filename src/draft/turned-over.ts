@@ -83,6 +83,7 @@ export function strokedStep(step: Step): Step {
     case 'trace':
     case 'parallel':
     case 'rectangle':
+    case 'mitre':
     case 'open':
     case 'change':
     case 'asWorn':

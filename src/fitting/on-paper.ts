@@ -6,11 +6,11 @@
  */
 import { CHOICES, type ChoiceId } from '../draft/choices.ts'
 import { pieceOf, type Draft } from '../draft/draft.ts'
-import { DART_WORDS, EDGE_WORDS, type HalfId, type Piece } from '../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS, type AnyDart, type HalfId, type Piece } from '../draft/piece.ts'
 import { record } from '../draft/record.ts'
 import { sentence } from '../draft/sentence.ts'
 import { flatten } from '../geometry/path.ts'
-import { distance } from '../geometry/point.ts'
+import { distance, type Point } from '../geometry/point.ts'
 import { project } from '../geometry/project.ts'
 import { formatLength, printedMm, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
@@ -125,20 +125,26 @@ function changedLines(before: Piece, after: Piece): string[] {
       Math.max(...flatten(from.path, 0.05).map((p) => project(to.path, p).distance))
     return Math.max(far(e, old), far(old, e)) > PENCIL
   })
-  const darts = after.darts.filter((d) => {
-    const old = before.darts.find((o) => o.name === d.name)
-    return (
-      !old ||
-      (['upperTip', 'inner', 'outer', 'lowerTip'] as const).some(
-        (k) => distance(d[k], old[k]) > PENCIL,
-      )
-    )
-  })
   return [
     ...edges.map((e) => `the ${EDGE_WORDS[e.name]}`),
-    ...darts.map((d) => `the ${DART_WORDS[d.name]}`),
+    ...movedDarts(before.darts, after.darts, ['upperTip', 'inner', 'outer', 'lowerTip']),
+    ...movedDarts(before.edgeDarts, after.edgeDarts, ['tip', 'upper', 'lower']),
   ]
 }
+
+/** "the side bust dart": the darts of which any of these corners lies elsewhere. */
+function movedDarts<K extends string>(
+  before: readonly DartWith<K>[],
+  after: readonly DartWith<K>[],
+  corners: readonly K[],
+): string[] {
+  const moved = after.filter((d) => {
+    const old = before.find((o) => o.name === d.name)
+    return !old || corners.some((k) => distance(d[k], old[k]) > PENCIL)
+  })
+  return moved.map((d) => `the ${DART_WORDS[d.name]}`)
+}
+type DartWith<K extends string> = { readonly name: AnyDart } & Readonly<Record<K, Point>>
 
 /** Strips and facings are cut anew when their length changed. */
 function finishing(before: Draft, after: Draft, units: UnitChoice): string[] {

@@ -12,7 +12,8 @@ import type { Stuff } from './finish.ts'
 import { instructionLines } from './instruction-page.ts'
 import { stampWords, stamped, twoOnOne, type Page } from './page.ts'
 import { readingPaper, type PaperChoice } from './paper.ts'
-import { pieceDrawing } from './piece-drawing.ts'
+import { keyFigure } from './line-key.ts'
+import { pieceDrawing, type PieceDrawing } from './piece-drawing.ts'
 import { smallFigure, type DrawingScale, type Figure } from './scaled-drawing.ts'
 import { sheetPlan, type SheetPlan } from './sheet-plan.ts'
 import type { SheetWords } from './sheet-words.ts'
@@ -75,7 +76,14 @@ export function draftPages(
     : []
   const half = halves ? tilePages(halves, { ...tileWords, size: HALF_WORDS }, face, scale) : []
   const name = [garmentName, ...(words.round === undefined ? [] : [`round ${words.round}`])]
-  const steps = readingPages(draft, words, name.join(' · '), wanted.includes('quarter'), face)
+  const steps = readingPages(
+    draft,
+    words,
+    name.join(' · '),
+    wanted.includes('quarter'),
+    halves?.drawings ?? [],
+    face,
+  )
   const pages = [...full, ...half, ...steps]
   return {
     ok: true,
@@ -86,12 +94,16 @@ export function draftPages(
   }
 }
 
-/** The steps on sheets she reads. */
+/**
+ * The steps on sheets she reads. The key of the half-size sheets stands here, where it costs them
+ * no room.
+ */
 function readingPages(
   draft: Draft,
   words: SheetWords,
   foot: string,
   drawn: boolean,
+  halves: readonly PieceDrawing[],
   face: Face,
 ): Page[] {
   const paper = readingPaper(words.paper, words.units)
@@ -108,7 +120,9 @@ function readingPages(
   if (drawn)
     for (const piece of draft.pieces)
       figures[piece.id] = smallFigure(pieceDrawing(piece, {}), figureRoom(paper), words.units)
-  return onReadingSheets(words.paper, stepsPages(lines, paper, foot, face, figures))
+  const marks = halves.flatMap((d) => d.marks)
+  const key = marks.length > 0 ? keyFigure(marks, figureRoom(paper).width) : undefined
+  return onReadingSheets(words.paper, stepsPages(lines, paper, foot, face, figures, key))
 }
 /** As she reads them: A3 and Tabloid hold two such pages side by side. */
 export const onReadingSheets = (paper: PaperChoice, pages: Page[]): Page[] =>

@@ -10,6 +10,7 @@ import { line, type Segment } from '../geometry/segment.ts'
 import { EDGE_WORDS, type Piece } from '../draft/piece.ts'
 import type { UnitChoice } from '../units/format.ts'
 import { cm, inches, type Mm } from '../units/length.ts'
+import { lineKey } from './line-key.ts'
 import { pathMark, placedMark, reach, textMark, type PathMark, type TextMark } from './mark.ts'
 import type { PieceDrawing, PieceMark } from './piece-drawing.ts'
 
@@ -88,7 +89,7 @@ const gridStep = (units: UnitChoice): Mm => (units.unit === 'inch' ? inches(2) :
 
 /**
  * The largest small drawing that lies inside `room`, on squares counted from the centre line and
- * the nape level, with one sentence under it. Throws for a piece no sheet could hold.
+ * the nape level, with one sentence and the key of its lines under it. Throws for a piece no sheet could hold.
  */
 export function smallFigure(
   drawing: PieceDrawing,
@@ -99,12 +100,17 @@ export function smallFigure(
     const drawn = scaledDrawing(drawing, small)
     const step = gridStep(units) / small
     const box = onSquares(boxOfPoints(drawn.marks.flatMap(reach)), step)
-    const height = boxHeight(box) + FOOT
+    const key = lineKey(drawn.marks, room.width)
+    const height = boxHeight(box) + FOOT + key.height
     if (boxWidth(box) > room.width || height > room.height) continue
     const by = point(-box.left, -box.top)
     const words = textMark(smallWords(small, units), point(box.left, box.bottom + 4.5), 3)
-    const marks = [...squares(box, step), ...drawn.marks, words].map((m) => movedMark(m, by))
-    return { width: boxWidth(box), height, marks }
+    const under = point(0, boxHeight(box) + FOOT - 2)
+    const marks = [
+      ...[...squares(box, step), ...drawn.marks, words].map((m) => movedMark(m, by)),
+      ...key.marks.map((m) => movedMark(m, under)),
+    ]
+    return { width: Math.max(boxWidth(box), key.width), height, marks }
   }
   throw new Error(`small drawing: ${drawing.piece.id} does not fit ${room.width} × ${room.height}`)
 }

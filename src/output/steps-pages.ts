@@ -27,15 +27,17 @@ export const figureRoom = (paper: PaperSize): { width: number; height: number } 
   height: paper.height - 2 * MARGIN - 6 - 4 * TYPE.head,
 })
 
-/** `foot` stands under every page, before "1 of 3". */
+/** `foot` stands under every page, before "1 of 3"; `key` under the title. */
 export function stepsPages(
   lines: readonly InstructionLine[],
   paper: PaperSize,
   foot: string,
   face: Face,
   figures: Readonly<Partial<Record<string, Figure>>> = {},
+  key?: Figure,
 ): Page[] {
   const rows = rowsOf(lines, paper, face, figures)
+  if (key) rows.splice(1, 0, figureRow(key))
   const bottom = paper.height - MARGIN - 6
   const pages: Mark[][] = [[]]
   let y = MARGIN

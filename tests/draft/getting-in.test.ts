@@ -9,7 +9,8 @@ import { pieceOf, type Draft } from '../../src/draft/draft.ts'
 import { draft } from '../../src/draft/garments.ts'
 import { passes, sewnWaist, through } from '../../src/draft/opening.ts'
 import { edge, outline, type FinishingId, type Piece } from '../../src/draft/piece.ts'
-import type { Point } from '../../src/geometry/point.ts'
+import { sentence } from '../../src/draft/sentence.ts'
+import { heading, type Point } from '../../src/geometry/point.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { checkJoined, flatten, pathEnd, pathStart } from '../../src/geometry/path.ts'
 import { selfIntersections } from '../../src/geometry/self-intersection.ts'
@@ -19,6 +20,7 @@ import { body, bodyOf, INVENTED_BODIES, MIDDLE, type InventedNumbers } from '../
 const made = (over: Partial<InventedNumbers> = {}, choices: Partial<Choices> = {}): Draft =>
   draft('blouse', body(over), { ...standardChoices(), ...choices })
 const kinds = (d: Draft): string[] => d.openings.map(({ kind }) => kind)
+const CM = { unit: 'cm', inchStep: 8 } as const
 const ids = (d: Draft): string[] => d.findings.map(({ id }) => id)
 
 describe('what the draft adds', () => {
@@ -175,6 +177,39 @@ describe('finishing pieces', () => {
     expect(pathLength(edge(strip, 'end').path)).toBe(30)
     const { from, to } = strip.grain
     expect(Math.abs(to.x - from.x)).toBeCloseTo(Math.abs(to.y - from.y), 9)
+  })
+  // Worked out: the strip lies on the wrong side, outside the V. Sewn together, the two lines of the
+  // mitre leave its two halves at the angle the neck edges make round the point, and what is left of
+  // the seam line is the neck and its spare.
+  test('the strip of a V is mitred at its point: sewn so it lies flat along both edges', () => {
+    for (const drop of [110, 160, 220]) {
+      const d = made({}, { neckShape: 'vee', frontNeckDrop: mm(drop) })
+      const [front, strip] = [pieceOf(d, 'front'), pieceOf(d, 'neckStrip')]
+      const [l, r] = strip.inner.find((i) => i.name === 'mitre')?.path ?? []
+      if (l?.kind !== 'line' || r?.kind !== 'line') throw new Error('no mitre')
+      const along = (from: Point, to: Point, y: number): number =>
+        from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y)
+      const mouth = along(r.from, r.to, 6) - along(l.from, l.to, 6)
+      const t = through(pieceOf(d, 'back'), front, d.body)
+      const whole = pathLength(edge(strip, 'neck').path)
+      expect(whole - mouth).toBeCloseTo(t.neck + 50, 6)
+      const open = Math.abs(heading(l.to, l.from) - heading(r.from, r.to))
+      const vee = edge(front, 'neck').path[0]
+      if (vee?.kind !== 'line') throw new Error('no V')
+      const opening = 2 * Math.atan2(vee.to.x - vee.from.x, vee.from.y - vee.to.y)
+      expect(Math.PI + open).toBeCloseTo(2 * Math.PI - opening, 9)
+      const said = d.steps.flatMap((s) => (s.verb === 'mitre' ? [sentence(s, CM)] : []))
+      expect(said).toEqual([
+        expect.stringContaining(`${Math.round((opening * 90) / Math.PI)}° off`),
+      ])
+    }
+  })
+  test('no mitre where the neck is round, or the front is open at the point', () => {
+    const mitres = (choices: Partial<Choices>): number =>
+      pieceOf(made({}, choices), 'neckStrip').inner.length
+    expect(mitres({ neckShape: 'round' })).toBe(0)
+    expect(mitres({ neckShape: 'vee', opening: 'buttonedFront' })).toBe(0)
+    expect(mitres({ neckShape: 'vee', opening: 'none' })).toBe(1)
   })
   test('they follow the choices: a deeper neck makes a longer strip', () => {
     const long = (d: Draft, id: FinishingId): number =>

@@ -119,6 +119,23 @@ test('a wedge is told as folded out on the paper, each correction on the paper o
   expect(work[2]!.lines[0]).toContain('Mark 0.2 cm either side of P')
 })
 
+test('a side dart that moved is drawn anew, and said; one that stayed is not', () => {
+  const block = (choice: ChoiceId, by: number): string =>
+    onPaper(
+      {
+        garment: 'block',
+        body: body(),
+        choices: standardFor('block'),
+        corrections: [turn('c1', choice, by)],
+      },
+      CM,
+    )
+      .flatMap((work) => work.lines)
+      .filter((l) => l.startsWith('Front. '))
+      .join(' ')
+  expect(block('frontShort', 6)).toMatch(/Draw anew: .*the side bust dart/)
+  expect(block('easeHip', 6)).not.toContain('the side bust dart')
+})
 test('a deeper neck says which strip is cut anew', () => {
   const lines = onPaper(base([turn('c1', 'frontNeckDrop', 40)]), CM)[0]!.lines.join(' ')
   expect(lines).toMatch(/Cut anew: bias strip of the neck, now \d+\.\d cm long/)

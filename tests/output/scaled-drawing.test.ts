@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
 import { draft } from '../../src/draft/garments.ts'
 import { pathLength } from '../../src/geometry/length.ts'
+import { SAMPLE } from '../../src/output/line-key.ts'
 import { draftPdf, type PdfWords } from '../../src/output/pdf.ts'
 import { body } from '../bodies.ts'
 import { FONT } from './font.ts'
@@ -9,6 +10,7 @@ import { readPdf, type Drawn, type ReadPage } from './read-pdf.ts'
 import { onBoard } from './reassemble.ts'
 
 const MM = 25.4 / 72
+const KEY = ['seam line', 'cutting line', 'fold of the cloth', 'straight grain', 'dart, sewn']
 const DRAFT = draft('blouse', body(), standardChoices())
 const [BACK] = DRAFT.pieces
 if (!BACK) throw new Error('no piece')
@@ -50,8 +52,8 @@ describe('beside the steps', () => {
     const said = page?.texts.map((t) => t.text) ?? []
     expect(said).toContain('Drawn at a quarter of full size. A square is 5 cm of the piece.')
     for (const letter of Object.keys(BACK.points)) expect(said).toContain(letter)
-    // A curve read as chords is short by less than a thousandth of it.
-    expect(seamsOf(page) * 4).toBeCloseTo(sewn(BACK), 0)
+    // A curve read as chords is short by less than a thousandth of it; the key shows one piece more.
+    expect((seamsOf(page) - SAMPLE) * 4).toBeCloseTo(sewn(BACK), 0)
   })
   test('it lies on squares of 5 cm, or 2 in, at that scale', async () => {
     const steps = (page: ReadPage | undefined): Set<number> => {
@@ -67,6 +69,14 @@ describe('beside the steps', () => {
     const page = inch.pages.find((p) => p.texts.some((t) => t.text.startsWith(`${BACK.words}. `)))
     // 2 in at a quarter are 12.7 mm.
     expect(steps(page)).toEqual(new Set([12.7]))
+  })
+  test('its key tells the lines that occur on it, and no others', () => {
+    const told = (piece: string): string[] =>
+      (pageOf(`${piece}. `)?.texts ?? []).map((t) => t.text).filter((text) => KEY.includes(text))
+    expect(told(BACK.words)).toEqual(
+      expect.arrayContaining(['seam line', 'fold of the cloth', 'straight grain', 'dart, sewn']),
+    )
+    expect(told(BACK.words)).not.toContain('cutting line')
   })
   test('every piece has one, on paper', () => {
     const drawn = pages.flatMap((p) => p.texts.filter((t) => t.text.startsWith('Drawn at ')))
@@ -93,6 +103,12 @@ describe('pieces at a half', () => {
     )
     const wanted = DRAFT.pieces.reduce((sum, piece) => sum + sewn(piece), 0)
     expect(long * 2).toBeCloseTo(wanted, 0)
+  })
+  test('have their key beside the steps, the cutting line in it', async () => {
+    const { pages, tiled } = await made({ drawings: ['half'] })
+    const said = pages.slice(tiled).flatMap((p) => p.texts.map((t) => t.text))
+    expect(said).toContain('The lines of the half-size sheets:')
+    expect(said).toEqual(expect.arrayContaining(['seam line', 'cutting line', 'straight grain']))
   })
   test('come after the full ones, which do not change', async () => {
     const [both, plain] = [await made({ drawings: ['full', 'half', 'quarter'] }), await made({})]

@@ -165,6 +165,7 @@ export function lettersOf(step: Step): readonly string[] {
     case 'trace':
     case 'parallel':
     case 'rectangle':
+    case 'mitre':
     case 'open':
     case 'change':
     case 'asWorn':

@@ -13,6 +13,8 @@ export function stepName(step: Step): string {
       return EDGE_WORDS[step.edge]
     case 'rectangle':
       return 'rule it'
+    case 'mitre':
+      return 'the mitre'
     case 'wedge':
       return 'the wedge'
     case 'asWorn':

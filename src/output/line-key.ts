@@ -1,0 +1,58 @@
+/** What the lines of a drawing mean: a short piece of each that occurs, its word beside it. */
+import { point } from '../geometry/point.ts'
+import { line } from '../geometry/segment.ts'
+import type { LineName } from './line-style.ts'
+import { pathMark, placedMark, textMark, type PathMark, type TextMark } from './mark.ts'
+
+/** Squares, crosses and brackets explain themselves or bear words of their own. */
+const MEANS: Readonly<Partial<Record<LineName, string>>> = {
+  seam: 'seam line',
+  cutting: 'cutting line',
+  fold: 'fold of the cloth',
+  grain: 'straight grain',
+  dart: 'dart, sewn',
+  dartMiddle: 'middle of a dart',
+  inner: 'marked inside',
+  level: 'level of the body',
+  plumb: 'plumb line',
+  notch: 'notch, ends of a mark',
+  clip: 'snip',
+  stayStitch: 'stay stitches',
+}
+
+/** Long enough for the widest stitch of a line to come twice, mm. */
+export const SAMPLE = 18
+const COLUMN = { width: 58, gap: 3 } as const
+const ROW = { height: 5, type: 2.8 } as const
+
+export interface LineKey {
+  readonly width: number
+  readonly height: number
+  /** From its own top-left corner. */
+  readonly marks: readonly (PathMark | TextMark)[]
+}
+
+/** The key by itself, with a sentence over it. */
+export function keyFigure(drawn: readonly (PathMark | TextMark)[], room: number): LineKey {
+  const key = lineKey(drawn, room)
+  const marks = key.marks.map((m) => placedMark(m, { turn: 0, by: point(0, ROW.height) }))
+  const words = textMark('The lines of the half-size sheets:', point(0, ROW.type), ROW.type)
+  return { ...key, height: key.height + ROW.height, marks: [words, ...marks] }
+}
+
+/** In as many columns as `room` holds, mm; the lines in the order of the house's list. */
+export function lineKey(drawn: readonly (PathMark | TextMark)[], room: number): LineKey {
+  const used = new Set(drawn.flatMap((mark) => (mark.kind === 'path' ? [mark.line] : [])))
+  const told = Object.entries(MEANS).filter(([name]) => used.has(name as LineName))
+  const columns = Math.max(1, Math.min(told.length, Math.floor(room / COLUMN.width)))
+  const marks = told.flatMap(([name, words], i) => {
+    const x = (i % columns) * COLUMN.width
+    const y = (Math.floor(i / columns) + 0.5) * ROW.height
+    return [
+      pathMark(name as LineName, [line(point(x, y), point(x + SAMPLE, y))]),
+      textMark(words, point(x + SAMPLE + COLUMN.gap, y + ROW.type / 3), ROW.type),
+    ]
+  })
+  const rows = Math.ceil(told.length / columns)
+  return { width: columns * COLUMN.width, height: rows * ROW.height, marks }
+}
