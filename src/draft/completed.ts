@@ -219,7 +219,8 @@ function finishingOf(
 ): readonly Finishing[] {
   const { choices } = d
   const buttons = list.some(({ kind }) => kind === 'buttonedFront')
-  const closed = buttons ? undefined : pieceOf(d, 'front')
+  const openInFront = list.some((o) => o.piece === 'front' && o.edge === 'centre')
+  const closed = openInFront ? undefined : pieceOf(d, 'front')
   // The strip goes from centre to centre: what laps over is finished by its facing.
   const neck =
     // A facing cannot be traced from an edge that is drawn up or folded; a strip takes any.
