@@ -55,7 +55,11 @@ function mitred(
   const tip = point(middle, wide.mm)
   const path = [line(point(middle - out, 0), tip), line(tip, point(middle + out, 0))]
   return {
-    piece: { ...piece, inner: [{ name: 'mitre', words: 'mitre', path }] },
+    piece: {
+      ...piece,
+      inner: [{ name: 'mitre', words: 'mitre', path }],
+      grain: movedGrain(piece, middle / 2),
+    },
     steps: [
       ...steps,
       {
@@ -71,3 +75,9 @@ function mitred(
     ],
   }
 }
+
+/** Half way to the end, clear of the mitre. */
+const movedGrain = ({ grain: { from, to } }: Piece, by: number): Piece['grain'] => ({
+  from: point(from.x + by, from.y),
+  to: point(to.x + by, to.y),
+})

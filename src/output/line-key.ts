@@ -1,5 +1,6 @@
 /** What the lines of a drawing mean: a short piece of each that occurs, its word beside it. */
-import { point } from '../geometry/point.ts'
+import type { Path } from '../geometry/path.ts'
+import { add, point, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
 import type { LineName } from './line-style.ts'
 import { pathMark, placedMark, textMark, type PathMark, type TextMark } from './mark.ts'
@@ -15,14 +16,18 @@ const MEANS: Readonly<Partial<Record<LineName, string>>> = {
   inner: 'marked inside',
   level: 'level of the body',
   plumb: 'plumb line',
-  notch: 'notch, ends of a mark',
+  notch: 'notch, end of a mark',
   clip: 'snip',
   stayStitch: 'stay stitches',
 }
 
-/** Long enough for the widest stitch of a line to come twice, mm. */
-export const SAMPLE = 18
-const COLUMN = { width: 58, gap: 3 } as const
+/** Long enough that every stitch shows its gap, mm. */
+export const SAMPLE = 24
+/** These are drawn as short strokes across another line. */
+const ACROSS: readonly LineName[] = ['notch', 'clip']
+const STROKE = 3.6
+const ARROW = 2
+const COLUMN = { width: 59, gap: 3 } as const
 const ROW = { height: 5, type: 2.8 } as const
 
 export interface LineKey {
@@ -37,7 +42,7 @@ export function keyFigure(drawn: readonly (PathMark | TextMark)[], room: number)
   const key = lineKey(drawn, room)
   const marks = key.marks.map((m) => placedMark(m, { turn: 0, by: point(0, ROW.height) }))
   const words = textMark('The lines of the half-size sheets:', point(0, ROW.type), ROW.type)
-  return { ...key, height: key.height + ROW.height, marks: [words, ...marks] }
+  return { ...key, height: key.height + 2 * ROW.height, marks: [words, ...marks] }
 }
 
 /** In as many columns as `room` holds, mm; the lines in the order of the house's list. */
@@ -49,10 +54,23 @@ export function lineKey(drawn: readonly (PathMark | TextMark)[], room: number): 
     const x = (i % columns) * COLUMN.width
     const y = (Math.floor(i / columns) + 0.5) * ROW.height
     return [
-      pathMark(name as LineName, [line(point(x, y), point(x + SAMPLE, y))]),
+      pathMark(name as LineName, sample(name as LineName, point(x, y))),
       textMark(words, point(x + SAMPLE + COLUMN.gap, y + ROW.type / 3), ROW.type),
     ]
   })
   const rows = Math.ceil(told.length / columns)
   return { width: columns * COLUMN.width, height: rows * ROW.height, marks }
+}
+
+/** As it is met on the drawing: the grain with its points, a notch as a stroke. */
+function sample(name: LineName, at: Point): Path {
+  const end = add(at, point(SAMPLE, 0))
+  if (ACROSS.includes(name)) {
+    const middle = add(at, point(SAMPLE / 2, 0))
+    return [line(add(middle, point(0, -STROKE / 2)), add(middle, point(0, STROKE / 2)))]
+  }
+  const heads = (tip: Point, back: number): Path =>
+    [-1, 1].map((side) => line(add(tip, point(back, (side * ARROW) / 2)), tip))
+  const arrows = name === 'grain' ? [...heads(at, ARROW), ...heads(end, -ARROW)] : []
+  return [line(at, end), ...arrows]
 }
