@@ -12,7 +12,6 @@ import {
   type EdgeRole,
   type PairedId,
   type Piece,
-  type PieceId,
 } from '../draft/piece.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { Allowances } from './allowance.ts'
