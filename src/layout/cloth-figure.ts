@@ -20,7 +20,7 @@ import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm } from '../units/length.ts'
 import type { LyingPiece, LyingSection } from './lying.ts'
 import type { Outline } from './outline.ts'
-import { grainLine } from './run-inside.ts'
+import { centreLine, grainLine } from './run-inside.ts'
 
 /** Type, and the room for dimensions at the left and the foot, mm. */
 const TYPE = 3.4
@@ -89,6 +89,7 @@ function pieceMarks(p: LyingPiece, at: At, small: number): (PathMark | TextMark)
   const long = distance(a, b)
   const middle = point((a.x + b.x) / 2, (a.y + b.y) / 2)
   const across = (from[1] + to[1]) / 2
+  const centre = centreLine(p.at, p.across)
   const name = `${p.number} ${p.words}`
   // Beside its arrow, where the letters have room: each about half as wide as it is high.
   const fits = p.kind !== 'bias' && name.length * TYPE * 0.55 < (p.at.high - across) * small
@@ -102,16 +103,7 @@ function pieceMarks(p: LyingPiece, at: At, small: number): (PathMark | TextMark)
   return [
     pathMark('map', ring(p.cut)),
     pathMark('hair', ring(p.seam)),
-    ...(p.whole
-      ? [
-          pathMark('dartMiddle', [
-            line(
-              at(p.at.left, (p.at.low + p.at.high) / 2),
-              at(p.at.right, (p.at.low + p.at.high) / 2),
-            ),
-          ]),
-        ]
-      : []),
+    ...(p.whole ? [pathMark('dartMiddle', [line(at(...centre.from), at(...centre.to))])] : []),
     ...(long > 10 ? [pathMark('grain', [line(a, b), ...head(a, b), ...head(b, a)])] : []),
     textMark(fits ? name : `${p.number}`, point(middle.x + 1.5, middle.y + TYPE * 0.36), TYPE),
   ]

@@ -33,6 +33,8 @@ export function layoutFigure(section: number): string {
   return `layout.${section}`
 }
 
+const GRAIN_ALONG = ' The grain arrow of every piece runs along the cloth.'
+
 export function clothLines(told: ClothTold, units: UnitChoice): InstructionLine[] {
   const { wishes, layout, sections } = told
   const said = (length: number): string => formatLength(mm(length), units)
@@ -48,9 +50,7 @@ export function clothLines(told: ClothTold, units: UnitChoice): InstructionLine[
       figure: layoutFigure(i),
     })),
     head('Where each piece lies'),
-    text(
-      'To the nearest edge of each cutting line. The grain arrow of every piece runs along the cloth.',
-    ),
+    text(`To the nearest edge of each cutting line.${wishes.border ? '' : GRAIN_ALONG}`),
     ...sections.flatMap((s) => [
       text(sectionSentence(s, units)),
       ...s.pieces.map((p) => text(placeSentence(s, p, units))),

@@ -1,5 +1,5 @@
 /** The longest stretch along the cloth that lies inside an outline: room for a grain arrow, a name. */
-import { extentOf, type Outline } from './outline.ts'
+import { extentOf, type Extent, type Outline } from './outline.ts'
 
 interface Run {
   readonly from: number
@@ -48,4 +48,15 @@ function crossings(ring: Outline, across: number): readonly number[] {
     if (ay > across !== by > across) at.push(ax + ((across - ay) / (by - ay)) * (bx - ax))
   }
   return at.sort((p, q) => p - q)
+}
+
+/** The centre of a half piece that was opened out, from end to end. */
+export function centreLine(
+  at: Extent,
+  across: boolean,
+): { readonly from: readonly [number, number]; readonly to: readonly [number, number] } {
+  const [x, y] = [(at.left + at.right) / 2, (at.low + at.high) / 2]
+  return across
+    ? { from: [x, at.low], to: [x, at.high] }
+    : { from: [at.left, y], to: [at.right, y] }
 }
