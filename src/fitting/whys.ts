@@ -18,7 +18,8 @@ import { EASE_ENOUGH, EASE_LEAST, STRETCHED, type Level } from './rules/gates.ts
 /** A sentence with its lengths, to be set in her unit. */
 export type Words = readonly (string | Mm)[]
 export interface Why {
-  readonly cause: Cause
+  /** One, or several of which the same number says the same. */
+  readonly causes: readonly Cause[]
   readonly leans: 'for' | 'against' | 'open'
   readonly said: Words
 }
@@ -128,16 +129,27 @@ const READ: Readonly<Partial<Record<string, Reading>>> = {
 
 /** One sentence for each cause that a number speaks of, its own or the one it leads to. */
 export const whysFor = (id: ComplaintId, known: Known): readonly Why[] =>
-  complaintOf(id).causes.flatMap((cause) => {
-    const { remedy, number } = cause
-    const at =
-      remedy.kind === 'see' ? causeId(remedy.complaint, remedy.cause ?? 1) : causeId(id, number)
-    const reading = READ[at]
-    const why = reading && read(reading, known)
-    return why ? [{ cause, ...why }] : []
-  })
+  complaintOf(id)
+    .causes.flatMap((cause) => {
+      const { remedy, number } = cause
+      const at =
+        remedy.kind === 'see' ? causeId(remedy.complaint, remedy.cause ?? 1) : causeId(id, number)
+      const reading = READ[at]
+      const why = reading && read(reading, known)
+      return why ? [{ causes: [cause], ...why }] : []
+    })
+    .reduce<readonly Why[]>(joined, [])
 
-type Read = Omit<Why, 'cause'>
+function joined(all: readonly Why[], why: Why): readonly Why[] {
+  const same = all.find((w) => w.leans === why.leans && sameWords(w.said, why.said))
+  return same
+    ? all.map((w) => (w === same ? { ...w, causes: [...w.causes, ...why.causes] } : w))
+    : [...all, why]
+}
+const sameWords = (a: Words, b: Words): boolean =>
+  a.length === b.length && a.every((part, i) => part === b[i])
+
+type Read = Omit<Why, 'causes'>
 function read(reading: Reading, known: Known): Read | undefined {
   switch (reading.kind) {
     case 'ease':

@@ -53,7 +53,7 @@ test('what is drawn to the tape sends her to the tape; what is not taped may wel
   ])
 })
 test('a stretched edge is told by the length it was drawn', () => {
-  const why = whysFor('N1', known()).find(({ cause }) => cause.number === 4)
+  const why = whysFor('N1', known()).find(({ causes }) => causes.some((c) => c.number === 4))
   expect(why?.leans).toBe('open')
   // 111.26 mm of front neck on the half: numbers() of the same draft, tests/draft/bodice.test.ts.
   expect(why?.said.some((part) => typeof part === 'number' && Math.abs(part - 111.26) < 0.1)).toBe(
@@ -63,15 +63,19 @@ test('a stretched edge is told by the length it was drawn', () => {
 test('a movement that pulls speaks for want of room to move, one that is free against it', () => {
   const k = known()
   const of = (freedom: 'free' | 'pulls') =>
-    whysFor('K1', { ...k, armsForward: { freedom, rose: mm(12) } }).find(
-      (w) => w.cause.number === 2,
+    whysFor('K1', { ...k, armsForward: { freedom, rose: mm(12) } }).find((w) =>
+      w.causes.some((c) => c.number === 2),
     )
   expect(of('pulls')?.leans).toBe('for')
   expect(of('pulls')?.said).toContain(12)
   expect(of('free')?.leans).toBe('against')
 })
+test('causes of which one number says the same are told together', () => {
+  const [tight] = whysFor('B1', known(40))
+  expect(tight?.causes.map((c) => c.number)).toEqual([1, 2])
+})
 test('a cause that leads to another complaint is read by its number', () => {
   // B11.3 is a tight bust under another name.
-  const why = whysFor('B11', known(8)).find(({ cause }) => cause.number === 3)
+  const why = whysFor('B11', known(8)).find(({ causes }) => causes.some((c) => c.number === 3))
   expect(why?.leans).toBe('for')
 })

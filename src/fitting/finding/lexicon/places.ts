@@ -24,7 +24,7 @@ export const PLACES = {
     kind: 'place',
     said: 'nape',
     words:
-      'nape, nape of neck, scruff, scruff of neck, hairline, back of head, cervical, vertebra, vertebrae, neck bone, back neck, neck back, back neckline, back of neck, neck at back, neck in back, back neck edge, rear neckline, rear neck, neck behind, behind neck, behind my neck, neck facing at back, back collar, collar at back, label, hood, nape edge, nape area, back neckband, neckband at back, between spine and neckband, back of collar, behind collar, top of back neck, neck hole at back, neck opening at back, back neck seam, behind my head, neck rear, back of neckband, back necked',
+      'nape, nape of neck, scruff, scruff of neck, hairline, back of head, cervical, vertebra, vertebrae, neck bone, back neck, neck back, back neckline, back of neck, neck at back, neck in back, back neck edge, rear neckline, rear neck, neck behind, behind neck, behind my neck, neck facing at back, back collar, collar at back, label, hood, nape edge, nape area, back neckband, neckband at back, between spine and neckband, back of collar, behind collar, top of back neck, neck hole at back, neck opening at back, back neck seam, behind my head, neck rear, back of neckband, back necked, where my hair stops, where hair ends, hair line at back, below my hair, top of spine, behind my ears, pony tail, ponytail',
   },
   frontNeck: {
     kind: 'place',
@@ -65,7 +65,7 @@ export const PLACES = {
     kind: 'place',
     said: 'shoulder seam',
     words:
-      'shoulder seam, seam of shoulder, shoulder line, shoulder stitching, shoulder stitch line, seam on shoulder, seam on top of shoulder, seam along shoulder, seam across shoulder, top seam, top of shoulder seam, seam at shoulder, seam on top of my shoulders, seam atop shoulder, line of stitching on shoulder, shoulder stitches, shoulder join, seam over shoulder, seam from neck to arm, seam that should be on top, seam supposed to be on top',
+      'shoulder seam, seam of shoulder, shoulder line, shoulder stitching, shoulder stitch line, seam on shoulder, seam on top of shoulder, seam along shoulder, seam across shoulder, top seam, top of shoulder seam, seam at shoulder, seam on top of my shoulders, seam atop shoulder, line of stitching on shoulder, shoulder stitches, shoulder join, seam over shoulder, seam from neck to arm, seam that should be on top, seam supposed to be on top, join on top, join on top of shoulder, seam up top, ridge of shoulder seam, join along shoulder, join at top of shoulder',
   },
   shoulderLength: {
     kind: 'place',
@@ -77,7 +77,7 @@ export const PLACES = {
     kind: 'place',
     said: 'armhole',
     words:
-      'armhole, arm hole, armscye, scye, armseye, arms eye, arm eye, armsye, armscy, arm opening, opening for arm, hole for arm, arm cut out, armhole edge, armhole seam, armhole curve, armhole line, tank armhole, arm edge, arms hole, armholes, arm holes, arm cutout, sleeve hole, arm slot, arm scye, armcye, arm cutouts, arms opening, armhole binding, armsai, sleeve opening of vest, arm gap',
+      'armhole, arm hole, armscye, scye, armseye, arms eye, arm eye, armsye, armscy, arm opening, opening for arm, hole for arm, arm cut out, armhole edge, armhole seam, armhole curve, armhole line, tank armhole, arm edge, arms hole, armholes, arm holes, arm cutout, sleeve hole, arm slot, arm scye, armcye, arm cutouts, arms opening, armhole binding, armsai, sleeve opening of vest, arm gap, where arm goes in, where arm comes out, where arms come out, where arms go in, hole my arm goes through, place for arm, way out for arm, arm holes of',
   },
   frontArmhole: {
     kind: 'place',
@@ -167,7 +167,7 @@ export const PLACES = {
     kind: 'place',
     said: 'bust',
     words:
-      'bust, bustline, bust line, bust level, boob, boobs, boobie, boobies, breast, breasts, bosom, bosoms, busom, bussom, tit, tits, titties, the girls, my girls, girls, rack, jugs, knockers, puppies, bazongas, chesticles, paps, chebs, diddies, norks, mammaries, full bust, bust area, breast area, breast part, bust part, chest portion, chest part, bra cup area, bosum, bristols, hooters, melons, bubs, bewbs, boobage, busts, mams, milkers, double d, dd, ddd, chi chi, chichis, lady lumps, assets, cleave, breats, brest, brests, breasted, where bust, bust fullness, bra size, up top',
+      'bust, bustline, bust line, bust level, boob, boobs, boobie, boobies, breast, breasts, bosom, bosoms, busom, bussom, tit, tits, titties, the girls, my girls, girls, rack, jugs, knockers, puppies, bazongas, chesticles, paps, chebs, diddies, norks, mammaries, full bust, bust area, breast area, breast part, bust part, chest portion, chest part, bra cup area, bosum, bristols, hooters, melons, bubs, bewbs, boobage, busts, mams, milkers, double d, dd, ddd, chi chi, chichis, lady lumps, assets, cleave, breats, brest, brests, breasted, where bust, bust fullness, bra size, up top, bosoms, bosom, chest bumps',
   },
   apex: {
     kind: 'place',
@@ -262,7 +262,7 @@ export const PLACES = {
     kind: 'place',
     said: 'waist',
     words:
-      'waist, waistline, waist line, waste, wasteline, waistband, waist band, waist seam, natural waist, middle of body, midsection, mid section, waist level, waist fitting, my middle, elastic, belt, waist elastic, waists, waistbands, waisted, wasit, waiste, girdle line, tie line, where i tie my apron, string round my waist, narrowest part, smallest part of me, middle part, tummy line, round my middle, around my middle, mid riff',
+      'waist, waistline, waist line, waste, wasteline, waistband, waist band, waist seam, natural waist, middle of body, midsection, mid section, waist level, waist fitting, my middle, elastic, belt, waist elastic, waists, waistbands, waisted, wasit, waiste, girdle line, tie line, where i tie my apron, string round my waist, narrowest part, smallest part of me, middle part, tummy line, round my middle, around my middle, mid riff, where it should nip in, narrow part, narrow bit, narrow place, slim part, where it curves in',
   },
   hip: {
     kind: 'place',
@@ -274,7 +274,7 @@ export const PLACES = {
     kind: 'place',
     said: 'seat',
     words:
-      'bum, my bottom, butt, buttocks, backside, back side of me, rear end, arse, ass, booty, derriere, tush, fanny, seat, posterior, bottom cheeks, glutes, tail end, big bottom, over bottom, across bottom, my behind, my rear, bums, my butt, my backside, rump, keister, tushy, caboose, hiney, heinie, my sit upon, sit bones, bumm, buttock, cheeks, gluteus, fesses, round bottom, bubble butt, bottom sticks out, my posterior, round my bottom, over my bottom',
+      'bum, my bottom, butt, buttocks, backside, back side of me, rear end, arse, ass, booty, derriere, tush, fanny, seat, posterior, bottom cheeks, glutes, tail end, big bottom, over bottom, across bottom, my behind, my rear, bums, my butt, my backside, rump, keister, tushy, caboose, hiney, heinie, my sit upon, sit bones, bumm, buttock, cheeks, gluteus, fesses, round bottom, bubble butt, bottom sticks out, my posterior, round my bottom, over my bottom, backside, rump, cheeks',
   },
   tummy: {
     kind: 'place',
