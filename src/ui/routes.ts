@@ -20,6 +20,7 @@ const noGarment = (place: PlaceId) => wrap({ component: NoGarment, props: { plac
 export const ROUTES: RouteDefinition = {
   '/': RailPlace,
   '/measure': wrap({ asyncComponent: () => import('./measure/MeasurePlace.svelte') }),
+  '/words': wrap({ asyncComponent: () => import('./help/HelpPlace.svelte') }),
   '/g/:garment/draft': wrap({ asyncComponent: () => import('./draft/DraftPlace.svelte') }),
   '/g/:garment/fit': wrap({ asyncComponent: () => import('./fitting/FitPlace.svelte') }),
   '/g/:garment/compare': wrap({ asyncComponent: () => import('./rounds/ComparePlace.svelte') }),

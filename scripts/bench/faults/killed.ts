@@ -51,7 +51,9 @@ export async function killedDuringSave(origin: string, tries: number): Promise<O
     } else await kill()
   }
   removeProfile(profile)
-  console.log(`  killed: ${told} numbers told as kept, of ${count} typed, were looked for`)
+  console.log(
+    `  killed: ${count} values typed; the last told as kept of each number, ${told}, were looked for`,
+  )
   for (const fault of new Set(tally.faults)) console.log(`  killed: ${fault}`)
   return tally.outcome
 }
