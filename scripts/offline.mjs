@@ -34,7 +34,7 @@ export function keptForOffline() {
       ],
     },
     workbox: {
-      globPatterns: ['**/*.{html,js,css,woff2,ttf,wasm,svg,png}'],
+      globPatterns: ['**/*.{html,js,css,woff2,ttf,wasm,svg,png,txt}'],
       globIgnores: ['models/**'],
       maximumFileSizeToCacheInBytes: LARGEST_KEPT_BYTES,
       navigateFallback: 'index.html',
