@@ -100,12 +100,28 @@ function moved(half: HalfId, before: Draft, after: Draft, units: UnitChoice): st
     const way = ways(mm(q[0] - p[0]), mm(q[1] - p[1]), units)
     return way === '' ? [] : [`${letter} ${way}`]
   })
-  const lines = changedLines(pieceOf(before, half), pieceOf(after, half))
+  const [old, now] = [pieceOf(before, half), pieceOf(after, half)]
+  spots.push(...tipsMoved(old, now, units))
+  const lines = changedLines(old, now)
   const words = [
     ...(spots.length > 0 ? [`Move ${spots.join('; ')}.`] : []),
     ...(lines.length > 0 ? [`Draw anew: ${lines.join(', ')}.`] : []),
   ]
   return words.length > 0 ? [`${capital(half)}. ${words.join(' ')}`] : []
+}
+
+/** Tips of darts have no letter; they are named by their dart. */
+function tipsMoved(before: Piece, after: Piece, units: UnitChoice): string[] {
+  const tips = (p: Piece): readonly (readonly [string, Point])[] => [
+    ...p.darts.map((d) => [`the upper tip of the ${DART_WORDS[d.name]}`, d.upperTip] as const),
+    ...p.edgeDarts.map((d) => [`the tip of the ${DART_WORDS[d.name]}`, d.tip] as const),
+  ]
+  const old = new Map(tips(before))
+  return tips(after).flatMap(([name, tip]) => {
+    const was = old.get(name)
+    const way = was ? ways(mm(tip.x - was.x), mm(tip.y - was.y), units) : ''
+    return way === '' ? [] : [`${name} ${way}`]
+  })
 }
 
 /** "0.5 cm out and 1.2 cm down"; empty where the printed place is the same. */

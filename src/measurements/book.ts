@@ -7,7 +7,7 @@
  * they do not, a third is taken and the two nearest of all readings decide.
  */
 import { inches, mm, type Mm } from '../units/length.ts'
-import { measure, type MeasurementId } from './catalogue.ts'
+import { measure, MEASUREMENT_IDS, type MeasurementId } from './catalogue.ts'
 import type { Estimate, EstimateId, EstimateOutcomes } from './estimate.ts'
 
 export interface TapeReading {
@@ -24,8 +24,19 @@ export interface Proposal {
   /** Asked which is right, she said on this day: the tape. A newer proposal may ask again. */
   readonly tapeStandsOn?: string
 }
+/** What a muslin told of a number: that it is off, and by how much where it tells that. */
+export interface Doubt {
+  /** So much more than was taped, mm; undefined where it is only in doubt. */
+  readonly by?: Mm
+  /** The complaint behind it, by its id. */
+  readonly complaint: string
+  readonly on: string
+  /** Readings there were; one taken after them answers it. */
+  readonly readings: number
+}
 export interface Entry {
   readonly proposal?: Proposal
+  readonly doubts?: readonly Doubt[]
   readonly tape: readonly TapeReading[]
 }
 export type Book = Readonly<Partial<Record<MeasurementId, Entry>>>
@@ -70,6 +81,31 @@ export function addTape(book: Book, id: MeasurementId, value: Mm, on: string): B
   const reading = { value, on: isoDate(on), definition: measure(id).definition }
   return { ...book, [id]: { ...entry, tape: [...entry.tape, reading] } }
 }
+
+/** What is said of a number and not yet written down with it. */
+export type NewDoubt = Omit<Doubt, 'readings'> & { readonly measurement: MeasurementId }
+
+/** Writes down which numbers a muslin doubts; it drives nothing until the tape has spoken. */
+export function doubtAll(book: Book, list: readonly NewDoubt[]): Book {
+  return list.reduce((now, { measurement, on, ...said }) => {
+    const entry = entryOf(now, measurement)
+    const doubt = { ...said, on: isoDate(on), readings: entry.tape.length }
+    const rest = (entry.doubts ?? []).filter((d) => d.complaint !== said.complaint || d.on !== on)
+    return { ...now, [measurement]: { ...entry, doubts: [...rest, doubt] } }
+  }, book)
+}
+
+/** Doubts that no reading has answered since, the newest first. */
+export function openDoubts(entry: Entry | undefined, id: MeasurementId): readonly Doubt[] {
+  const last = Math.max(-1, ...keptReadings(entry, id).map(({ index }) => index))
+  return (entry?.doubts ?? []).filter(({ readings }) => last < readings).toReversed()
+}
+
+/** Numbers that a muslin doubted and the tape has answered since: their readings stand. */
+export const answeredByTape = (book: Book): readonly MeasurementId[] =>
+  MEASUREMENT_IDS.filter(
+    (id) => (book[id]?.doubts ?? []).length > 0 && openDoubts(book[id], id).length === 0,
+  )
 
 /** Takes a reading back; it stays in the book, marked. `index` counts all readings from 0. */
 export function withdrawTape(book: Book, id: MeasurementId, index: number): Book {

@@ -3,7 +3,14 @@
  * in it has been looked at; nothing here is cast.
  */
 import { mm } from '../units/length.ts'
-import { isIsoDate, type Book, type Entry, type Proposal, type TapeReading } from './book.ts'
+import {
+  isIsoDate,
+  type Book,
+  type Doubt,
+  type Entry,
+  type Proposal,
+  type TapeReading,
+} from './book.ts'
 import { isMeasurementId, type MeasurementId } from './catalogue.ts'
 
 export type Parsed<T> =
@@ -42,10 +49,32 @@ function parseEntry(id: MeasurementId, stored: unknown): Parsed<Entry> {
   if (!isRecord(stored)) return { ok: false, reason: `${id} is not a record.` }
   const tape = parseReadings(id, stored.tape)
   if (!tape.ok) return tape
-  if (stored.proposal === undefined) return { ok: true, value: { tape: tape.value } }
-  const proposal = parseProposal(stored.proposal)
-  if (!proposal) return { ok: false, reason: `${id}: ${shown(stored.proposal)} is no estimate.` }
-  return { ok: true, value: { proposal, tape: tape.value } }
+  const proposal = stored.proposal === undefined ? undefined : parseProposal(stored.proposal)
+  if (stored.proposal !== undefined && !proposal)
+    return { ok: false, reason: `${id}: ${shown(stored.proposal)} is no estimate.` }
+  const doubts = stored.doubts === undefined ? undefined : parseDoubts(stored.doubts)
+  if (stored.doubts !== undefined && !doubts)
+    return { ok: false, reason: `${id}: ${shown(stored.doubts)} is no list of doubts.` }
+  return {
+    ok: true,
+    value: { ...(proposal && { proposal }), ...(doubts && { doubts }), tape: tape.value },
+  }
+}
+
+function parseDoubts(stored: unknown): readonly Doubt[] | undefined {
+  if (!Array.isArray(stored)) return undefined
+  const doubts = stored.map(parseDoubt)
+  return doubts.every((d) => d !== undefined) ? doubts : undefined
+}
+
+function parseDoubt(stored: unknown): Doubt | undefined {
+  if (!isRecord(stored)) return undefined
+  const { by, complaint, on, readings } = stored
+  if (typeof complaint !== 'string' || !isDate(on)) return undefined
+  if (typeof readings !== 'number' || !Number.isInteger(readings) || readings < 0) return undefined
+  if (by !== undefined && !(typeof by === 'number' && Math.abs(by) <= LONGEST_READING))
+    return undefined
+  return { ...(by !== undefined && { by: mm(by) }), complaint, on, readings }
 }
 
 function parseReading(stored: unknown): TapeReading | undefined {

@@ -2,7 +2,7 @@
  * Two tape books made into one. A book only ever grows (readings are added or marked withdrawn),
  * so uniting loses nothing: two windows, or a backup and the present, never overwrite each other.
  */
-import type { Book, Entry, Proposal, TapeReading } from '../measurements/book.ts'
+import type { Book, Doubt, Entry, Proposal, TapeReading } from '../measurements/book.ts'
 import { MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
 
 /** Readings keep the order of `first`; what only `second` knows follows behind. */
@@ -18,8 +18,34 @@ export function uniteBooks(first: Book, second: Book): Book {
 
 function uniteEntries(a: Entry, b: Entry): Entry {
   const proposal = newer(a.proposal, b.proposal)
-  return { ...(proposal && { proposal }), tape: uniteReadings(a.tape, b.tape) }
+  const tape = uniteReadings(a.tape, b.tape)
+  const doubts = uniteDoubts(a, b, tape)
+  return { ...(proposal && { proposal }), ...(doubts && { doubts }), tape }
 }
+
+/** One of a day and complaint counts once; where books met, it is open while it was open in one. */
+function uniteDoubts(
+  a: Entry,
+  b: Entry,
+  tape: readonly TapeReading[],
+): readonly Doubt[] | undefined {
+  if (!a.doubts && !b.doubts) return undefined
+  const own = a.doubts ?? []
+  const theirs = (b.doubts ?? [])
+    .filter((d) => !own.some((o) => o.complaint === d.complaint && o.on === d.on))
+    // Readings of the first book stand before theirs in the united list.
+    .map((d) => ({
+      ...d,
+      readings: d.readings >= b.tape.length ? tape.length : placeIn(tape, b.tape, d.readings),
+    }))
+  return [...own, ...theirs].sort((x, y) => x.on.localeCompare(y.on))
+}
+/** Where the reading at `index` of one list stands in the united one. */
+const placeIn = (tape: readonly TapeReading[], from: readonly TapeReading[], index: number) =>
+  Math.max(
+    0,
+    tape.findIndex((r) => kind(r) === kind(from[index]!)),
+  )
 
 /** The later photographs count; on the same day those of the first book. */
 function newer(a: Proposal | undefined, b: Proposal | undefined): Proposal | undefined {

@@ -16,6 +16,7 @@ import type { Corrected } from '../fitting/apply.ts'
 import type { NewCorrection } from '../fitting/propose.ts'
 import {
   addTape,
+  doubtAll,
   emptyBook,
   keptReadings,
   propose,
@@ -24,6 +25,7 @@ import {
   tapeStands,
   withdrawTape,
   type Book,
+  type NewDoubt,
 } from '../measurements/book.ts'
 import type { MeasurementId } from '../measurements/catalogue.ts'
 import { confirm, knows, preview, type Missing } from '../measurements/confirmed.ts'
@@ -200,6 +202,12 @@ export class Session {
   }
   propose = (outcomes: EstimateOutcomes): Promise<boolean> =>
     this.#inTurn(() => this.#editBook((book) => proposeAll(book, outcomes, this.today())))
+
+  /** Numbers that a muslin speaks against: they wait in the book to be taped again. */
+  doubt = (list: readonly NewDoubt[]): Promise<boolean> =>
+    list.length === 0
+      ? Promise.resolve(true)
+      : this.#inTurn(() => this.#editBook((book) => doubtAll(book, list)))
 
   /** Asked which is right, tape or photo: the tape. */
   tapeStands = (id: MeasurementId): Promise<boolean> => {

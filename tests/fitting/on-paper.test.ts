@@ -160,6 +160,18 @@ describe('every operation as work on the paper she has', () => {
       expect(text, name).toMatch(/[Mm]ark|[Cc]ut/)
     }
   })
+  // A dart moved as it is: its tip goes as far as it is told, and it is drawn anew.
+  test('a side dart that moves is named, with its tip', () => {
+    const text = linesOf('block', {
+      op: 'GROUP',
+      piece: 'front',
+      dart: 'bustDart',
+      out: mm(0),
+      down: mm(12),
+    })
+    expect(text).toContain('the tip of the side bust dart 1.2 cm down')
+    expect(text).toMatch(/Draw anew: [^.]*the side bust dart/)
+  })
   test('a shoulder tip is found from the side neck, an armhole from its level across', () => {
     const front = pieceOf(correctedDraft('block', body(), standardFor('block'), []).draft, 'front')
     const cm = (x: number) => `${(Math.round(x) / 10).toFixed(1)} cm`

@@ -3,17 +3,12 @@
  * would have to be off by. A proposal drives nothing until the tape confirms it.
  */
 import type { MeasurementId } from '../../measurements/catalogue.ts'
-import { mm, type Mm } from '../../units/length.ts'
+import type { NewDoubt } from '../../measurements/book.ts'
+import { mm } from '../../units/length.ts'
 import type { ComplaintId } from '../complaints/complaint.ts'
 import type { Decision } from './decide.ts'
 
-export interface TapeProposal {
-  readonly measurement: MeasurementId
-  /** More or less than was taped, mm; undefined where the muslin tells only that it is in doubt. */
-  readonly by: Mm | undefined
-  readonly complaint: ComplaintId
-  readonly on: string
-}
+export type TapeProposal = NewDoubt & { readonly complaint: ComplaintId }
 
 /** Measurements a change of length or place rests on, and which way: 1 more, −1 less, ±2 twice. */
 const PROVED: Partial<Record<ComplaintId, readonly (readonly [MeasurementId, number])[]>> = {
@@ -48,7 +43,7 @@ export function proposalsFrom(decision: Decision, on: string): readonly TapeProp
     }))
   })
   const doubted = decision.asks.flatMap(({ complaint, tape }) =>
-    (tape ?? []).map((measurement) => ({ measurement, by: undefined, complaint, on })),
+    (tape ?? []).map((measurement) => ({ measurement, complaint, on })),
   )
   return [...proved, ...doubted]
 }
