@@ -4,7 +4,7 @@
  */
 import { causeId, complaintOf } from '../complaints/catalogue.ts'
 import type { Complaint, ComplaintId } from '../complaints/complaint.ts'
-import { SHORTHAND } from '../complaints/shorthand.ts'
+import { SHORTHAND, TEST_SHORTHAND } from '../complaints/shorthand.ts'
 
 export type Answers = Readonly<Record<string, boolean>>
 
@@ -97,7 +97,10 @@ function nearest(c: Complaint, key: string): Named | undefined {
     ...c.tests.map(({ number, ask }) => ({
       kind: 'test' as const,
       number,
-      near: alike(said, stems(ask)),
+      near: Math.max(
+        alike(said, stems(ask)),
+        alike(said, stems(TEST_SHORTHAND[c.id]?.[number - 1] ?? '')),
+      ),
     })),
   ].sort((a, b) => b.near - a.near)
   const [best, next] = scored

@@ -105,3 +105,23 @@ describe('an answer names a cause by number, by test or by words', () => {
     expect(read.unread).toEqual(['9', 'the moon is full'])
   })
 })
+
+// The trade's own words for what a test showed, as its articles and bulletins put it.
+describe('tests named in the words of the trade', () => {
+  test.each([
+    ['B8', 'Gape cured and side seam stays plumb', [1, 2]],
+    ['B8', 'cured better by pinning shoulder tip', [4]],
+    ['B8', 'Cured by raising side', [3]],
+    ['B1', 'gap all on front', [1]],
+    ['B1', 'gap equal front and back', [2]],
+    ['B1', 'back only', [3]],
+    ['K3', 'opens at CB, 0 at armhole', [1]],
+    ['K1', 'opens only at arms forward', [2]],
+    ['A1', 'snip at front notch relieves', [2]],
+    ['B2', 'opens also vertically', [2]],
+    ['K2', 'folds continue into front', [3]],
+    ['W6', 'straight but parallel-shifted', [3]],
+  ] as const)('%s: %s', (id, words, yes) => {
+    expect(readAnswers(id, { [words]: true }).yes).toEqual(yes)
+  })
+})
