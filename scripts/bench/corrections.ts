@@ -56,6 +56,7 @@ const TURNS = [
   ['underarmDrop', 10],
   ['overarmDrop', 20],
   ['capEase', 15],
+  ['sleevePitch', 13],
   ['armRoom', 20],
 ] as const
 

@@ -217,6 +217,12 @@ export const CHOICES = {
     [20, 0, 120, 1],
     'shirting and lawn 10 to 20 mm, crêpe and wool 25 to 38; a gathered head takes 60 and more (sleeve drafts, sources differ)',
   ),
+  sleevePitch: row(
+    'sleeve pitch',
+    'The sleeve turned so far forward in the armhole: its top and both notches are marked farther back on the cap by as much. Under nought it turns back.',
+    [0, -15, 15, 1],
+    'a bulletin on fitting: the grain hangs with the arm; a tailoring text raises the front pitch and lowers the hind one for an arm that hangs forward',
+  ),
   sleeveLength: row(
     'sleeve length',
     'From the top of the cap to the hem.',

@@ -58,6 +58,8 @@ const MATCHED: readonly {
   { id: 'sideFront', edge: 'styleSeam', point: 'Q', twice: false },
   { id: 'sleeve', edge: 'cap', point: 'L', twice: true },
   { id: 'sleeve', edge: 'cap', point: 'A', twice: false },
+  // Of a sleeve turned in its armhole: then the top is no mark.
+  { id: 'sleeve', edge: 'cap', point: 'S', twice: false },
   { id: 'sleeve', edge: 'cap', point: 'K', twice: false },
 ]
 /** Share of the seam from its upper or neck end. Common practice, no source. */
@@ -89,7 +91,9 @@ export function notches(piece: Piece, allowance: (edge: Edge) => number): Notch[
       const twice = paired === 'back' || paired === 'skirtBack'
       return beside(twice).map((by) => notchAt(seam.name, seam.path, middle + by, allowance(seam)))
     }),
-    ...MATCHED.filter(({ id }) => id === paired).flatMap(({ edge, point, twice }) =>
+    ...MATCHED.filter(
+      ({ id, point }) => id === paired && !(id === 'sleeve' && point === 'A' && piece.points['S']),
+    ).flatMap(({ edge, point, twice }) =>
       piece.edges
         .filter((e) => e.name === edge && e.role === 'seam')
         .flatMap((own) => {

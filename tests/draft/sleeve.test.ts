@@ -10,7 +10,9 @@ import type { FindingId } from '../../src/draft/finding.ts'
 import { draft, standardFor } from '../../src/draft/garments.ts'
 import { edge, namedPoint } from '../../src/draft/piece.ts'
 import { pathLength } from '../../src/geometry/length.ts'
-import { endTangent, flatten, startTangent } from '../../src/geometry/path.ts'
+import { endTangent, flatten, lengthTo, startTangent } from '../../src/geometry/path.ts'
+import { project } from '../../src/geometry/project.ts'
+import { notches } from '../../src/output/notch.ts'
 import { mm } from '../../src/units/length.ts'
 import { body, INVENTED_BODIES } from '../bodies.ts'
 
@@ -144,3 +146,28 @@ describe('on the fitted body', () => {
     expect(d.pieces.map((p) => p.id)).not.toContain('sleeve')
   })
 })
+
+// Turned forward by p, each place of the armhole meets a place p farther back on the cap: the top
+// and both notches go together, and the cap keeps its shape (a tailoring text: front pitch raised,
+// hind pitch lowered; not the top half alone).
+test.each([9, -9, 0])(
+  'a sleeve turned by %i mm: three marks move along the cap, nothing else',
+  (p) => {
+    const standard = standardFor('sleeve')
+    const sleeve = (pitch: number) =>
+      pieceOf(draft('sleeve', body(), { ...standard, sleevePitch: mm(pitch) }), 'sleeve')
+    const [plain, turned] = [sleeve(0), sleeve(p)]
+    const cap = edge(plain, 'cap').path
+    expect(edge(turned, 'cap').path).toEqual(cap)
+    const along = (piece: typeof plain, name: string) =>
+      lengthTo(cap, project(cap, namedPoint(piece, name)).place)
+    for (const name of ['K', 'L'])
+      expect(along(plain, name) - along(turned, name)).toBeCloseTo(p, 2)
+    if (p === 0) expect(turned.points['S']).toBeUndefined()
+    else expect(along(plain, 'A') - along(turned, 'S')).toBeCloseTo(p, 2)
+    const marks = notches(turned, () => 10).filter((n) => n.edge === 'cap')
+    expect(marks).toHaveLength(4)
+    const top = p === 0 ? namedPoint(turned, 'A') : namedPoint(turned, 'S')
+    expect(marks.some(({ at }) => Math.hypot(at.x - top.x, at.y - top.y) < 0.01)).toBe(true)
+  },
+)

@@ -144,6 +144,54 @@ describe('what is said becomes what is drawn', () => {
           for (const { why } of fitted.notDrawn) expect(why).toMatch(/\d/)
         }
   })
+  // Slack at the back of the sleeve: its top 9 forward (R17, R1 of the sources); a choice, kept whole.
+  test('a sleeve that twists turns its pitch; the seam over the shoulder draws the cap anew by itself', () => {
+    const twist = redrawn(muslin('sleeve', said('L4', 1, 'cap', 'newLine', 9)))
+    expect(twist.fitted.corrections).toEqual([
+      expect.objectContaining({ kind: 'turn-choice', choice: 'sleevePitch', by: 9 }),
+    ])
+    expect(twist.refused).toEqual([])
+    const back = redrawn(muslin('sleeve', said('L4', 1, 'cap', 'newLine', -9)))
+    expect(back.fitted.corrections[0]).toMatchObject({ by: -9 })
+    const seam = redrawn(muslin('sleeve', said('SH5', 1, 'shoulder', 'level', 9)))
+    expect(
+      seam.fitted.corrections.map((c) => (c.kind === 'operate' ? c.operation.op : c.kind)),
+    ).toEqual(['SWAP'])
+  })
+  // 20 at each side is 34.8 round, and the close draft has 48 of 38 to give: the tape first; with
+  // the number that the tape then gives, nothing is pinned away as well.
+  test('a loose bust against its number: the tape, and then nothing twice', () => {
+    const loose: Reported = {
+      id: 'B3',
+      answers: {},
+      pin: { where: 'side', how: 'pinch', side: 'both', value: mm(20) },
+    }
+    const first = fitMuslin(muslin('block', loose))
+    expect(first.decision.asks.map(({ tape }) => tape)).toEqual([['bustGirth']])
+    const taped = {
+      ...muslin('block', loose),
+      body: body({ bustGirth: 900 }),
+      retaped: ['bustGirth'] as const,
+    }
+    const again = fitMuslin(taped)
+    expect(again.decision).toMatchObject({ decision: 'nothing', causes: ['B3.2'] })
+    expect(again.corrections).toEqual([])
+  })
+  // "I cannot tell" leads on: test after test, then the likeliest, and said to be no more.
+  test('what cannot be told leads on to the next test, and in the end to the likeliest', () => {
+    const gape: Reported = {
+      id: 'B8',
+      answers: {},
+      pin: { where: 'armhole', how: 'pinch', side: 'both', value: mm(10) },
+    }
+    const next = (cannotTell: readonly number[]) =>
+      fitMuslin(muslin('block', { ...gape, cannotTell })).decision
+    expect(next([]).asks[0]?.test).toBe(1)
+    expect(next([1]).asks[0]?.test).toBe(2)
+    expect(next([1, 2]).asks[0]?.test).toBe(3)
+    expect(next([1, 2, 3, 4])).toMatchObject({ decision: 'change', causes: ['B8.1'] })
+    expect(next([1, 2, 3, 4]).reasons.join()).toContain('not proved')
+  })
   test('waist 20 too low all round: length between bust and waist, and the tape again', () => {
     const { fitted } = redrawn(muslin('blouse', said('W2', 1, 'allRound', 'pinch', 20)))
     expect(fitted.corrections[0]).toMatchObject({

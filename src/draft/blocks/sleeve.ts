@@ -67,7 +67,7 @@ export function drawSleeve(body: Body, choices: Choices, armholes: Armholes): Sl
     'the underarm of the back',
   )
   s.measure('C', 'A', 'down', hemDepth(choices, cap, fromArmhole), 'the hem at the middle')
-  drawCap(s, cap, armholes, fromArmhole)
+  drawCap(s, cap, armholes, fromArmhole, choices.sleevePitch)
   drawSeams(s, choices, width)
   return { ok: true, sheet: s, cap }
 }
@@ -90,6 +90,7 @@ function drawCap(
   cap: Cap,
   armholes: Armholes,
   fromArmhole: (words: string, length: number) => Amount,
+  pitch: number,
 ): void {
   const front = capSide('front', cap.front, cap.height)
   const back = reversedPath(mirroredPath(capSide('back', cap.back, cap.height)))
@@ -112,23 +113,30 @@ function drawCap(
     'seam',
     'level at both ends, sewn to the front armhole',
   )
-  for (const [name, path, at] of [
-    ['K', front, pathLength(front) - armholes.frontNotch],
-    ['L', back, armholes.backNotch],
-  ] as const) {
+  // Turned forward, every place of the armhole meets a place farther back on the cap.
+  const marks = [
+    ['K', front, pathLength(front) - armholes.frontNotch - pitch],
+    ['L', back, armholes.backNotch - pitch],
+    ...(pitch === 0
+      ? []
+      : [
+          pitch > 0
+            ? (['S', back, pathLength(back) - pitch] as const)
+            : (['S', front, -pitch] as const),
+        ]),
+  ] as const
+  for (const [name, path, at] of marks) {
     const spot = pathEnd(splitPath(path, placeAt(path, at))[0])
     const d = subtract(spot, s.at('A'))
-    s.spot(
-      name,
-      'A',
-      fromArmhole('', d.x),
-      fromArmhole('', d.y),
-      name === 'K'
-        ? 'the front notch: from here to the underarm nothing is eased'
-        : 'the back notch',
-    )
+    const amount = (size: number): Amount => restingOn(fromArmhole('', size), ['sleevePitch'])
+    s.spot(name, 'A', amount(d.x), amount(d.y), MARKS[name])
   }
 }
+const MARKS = {
+  K: 'the front notch: from here to the underarm nothing is eased',
+  L: 'the back notch',
+  S: 'this mark meets the shoulder seam: the sleeve is turned in the armhole, its seam under the arm as well',
+} as const
 
 /** Both seams equal, because both ends of the hem lie as far in from the ends of the width. */
 function drawSeams(s: Sheet, choices: Choices, width: Amount): void {

@@ -187,7 +187,7 @@ function actOf(j: Judged, e: EditAmount, draft: Draft): Act {
   const by = sign(e.way) * e.applied
   const blouse = draft.garment === 'blouse'
   const operation = (op: Operation): Act => ({ operation: op })
-  if (piece === 'sleeve') return sleeveAct(e, by, draft)
+  if (piece === 'sleeve') return sleeveAct(j, e, by, draft)
   switch (e.op) {
     case 'ROT':
       if (part === 'shoulderDart')
@@ -363,7 +363,7 @@ function overarmDrop(draft: Draft, e: EditAmount): Mm {
   return mm(long * (Math.sin(angle + way * turn) - Math.sin(angle)))
 }
 
-function sleeveAct(e: EditAmount, by: number, draft: Draft): Act {
+function sleeveAct(j: Judged, e: EditAmount, by: number, draft: Draft): Act {
   switch (e.op) {
     case 'CAP+':
     case 'CAP-': {
@@ -380,9 +380,8 @@ function sleeveAct(e: EditAmount, by: number, draft: Draft): Act {
     case 'PAR+':
       return { choice: 'sleeveLength', by: e.applied }
     case 'PITCH':
-      return {
-        why: 'Set the sleeve with its top and both notches moved along the armhole by so much; the drawing keeps its marks.',
-      }
+      // Where the seam over the shoulder moves, the cap is drawn anew from both armholes.
+      return j.leads.startsWith('SH') ? { told: true } : { choice: 'sleevePitch', by }
     default:
       return {
         why: 'The sleeve is drawn without a dart at the elbow. Ease the back seam in, or lengthen the sleeve.',

@@ -47,6 +47,7 @@ export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
       'frontRaise',
       'frontShort',
       'capEase',
+      'sleevePitch',
       'sleeveLength',
       'sleeveHem',
     ],
