@@ -1,6 +1,12 @@
 /** Why a correction could not be made; the draft stands as it was. */
 import { CHOICES, outOfRange, type ChoiceId } from '../draft/choices.ts'
-import { EDGE_WORDS, type EdgeName, type PieceId } from '../draft/piece.ts'
+import {
+  DART_WORDS,
+  EDGE_WORDS,
+  type AnyDart,
+  type EdgeName,
+  type PieceId,
+} from '../draft/piece.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import type { Mm } from '../units/length.ts'
 
@@ -10,7 +16,13 @@ export type Why =
   | { readonly id: 'noEdge'; readonly piece: PieceId; readonly edge: EdgeName }
   | { readonly id: 'wedgeTooWide'; readonly width: Mm; readonly reach: Mm }
   | { readonly id: 'wedgeMissesEdge'; readonly edge: EdgeName }
-  | { readonly id: 'dartTooWide'; readonly to: Mm; readonly most: Mm }
+  | {
+      readonly id: 'dartTooWide'
+      readonly to: Mm
+      readonly most: Mm
+      /** The waist dart where none is named. */
+      readonly dart?: AnyDart
+    }
   | { readonly id: 'cannotDraw'; readonly edge: EdgeName }
   | { readonly id: 'noPlace'; readonly piece: PieceId; readonly edge: EdgeName }
   | { readonly id: 'noTip'; readonly piece: PieceId }
@@ -41,7 +53,11 @@ export function refusalSentence(why: Why, units: UnitChoice): string {
     case 'wedgeMissesEdge':
       return `The wedge runs past the end of the ${EDGE_WORDS[why.edge]}. Choose a place nearer its middle.`
     case 'dartTooWide':
-      return `The waist dart would be ${say(why.to)} wide; one dart holds ${say(why.most)}. Pin less this round, or take more in at the side waist first.`
+      return `The ${DART_WORDS[why.dart ?? 'waistDart']} would be ${say(why.to)} wide; one dart holds ${say(why.most)}. ${
+        why.dart === undefined
+          ? 'Pin less this round, or take more in at the side waist first.'
+          : 'Pin less this round, or use another dart as well.'
+      }`
     case 'cannotDraw':
       return `After this change the ${EDGE_WORDS[why.edge]} cannot be drawn as one smooth line. Pin less this round.`
     case 'noPlace':

@@ -110,6 +110,22 @@ describe('what is said becomes what is drawn', () => {
     const { napeToArmpitLevel: _level, ...untaped } = MIDDLE
     expect(level(untaped)[0]).toBeCloseTo(8.7, 1)
   })
+  // Where the bust dart is full the waist dart would take the turn down to the hem: the hip is not
+  // spoiled for a gape. So much as the bust dart holds is drawn, and both numbers are said.
+  test('a gape that no dart takes whole is closed in part, and the hip stays', () => {
+    const full = body({}, { ...MIDDLE, sideNeckOverApexToWaist: 448 })
+    const m = { ...muslin('block', said('B8', 1, 'armhole', 'pinch', 17)), body: full }
+    const { fitted, draft, refused } = redrawn(m)
+    expect(refused).toEqual([])
+    const hip = (d: typeof draft) => sewnEase(d).find((e) => e.level === 'hip')!.sewn
+    const plain = correctedDraft('block', m.body, m.choices, []).draft
+    expect(hip(draft)).toBeCloseTo(hip(plain), 1)
+    const said_ = fitted.decision.reasons.join(' ')
+    if (fitted.decision.edits[0]!.applied < 14.7) {
+      expect(said_).toMatch(/side bust dart would be \d/)
+      expect(fitted.decision.heldBack.length + fitted.notDrawn.length).toBeGreaterThan(0)
+    }
+  })
   // 14 × 0.87 = 12.18 at the armhole; hip and waist are not to change for a gape.
   test('a gape on a front without a bust dart: the dart is drawn, the hip stays', () => {
     const shallow = body({}, { ...MIDDLE, sideNeckOverApexToWaist: 398 })

@@ -121,7 +121,14 @@ export const SLEEVED: Garment = {
   notFor: 'Not for knits, two-piece sleeves or collars.',
   needs: [...BODICE_NEEDS, 'upperArmGirth'],
   uses: BODICE_USES.filter((id) => id !== 'upperArmGirth'),
-  choices: [...SLEEVELESS.choices, 'armRoom', 'capEase', 'sleevePitch', 'sleeveLength', 'sleeveHem'],
+  choices: [
+    ...SLEEVELESS.choices,
+    'armRoom',
+    'capEase',
+    'sleevePitch',
+    'sleeveLength',
+    'sleeveHem',
+  ],
   standard: {
     ...BLOCK.standard,
     easeBust: mm(22),

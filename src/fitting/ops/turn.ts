@@ -204,7 +204,12 @@ function takenBySide(
   )
     return {
       ok: false,
-      why: { id: 'dartTooWide', to: mm(mouth), most: mm(2 * leg * Math.sin(DART_ANGLE_MOST / 2)) },
+      why: {
+        id: 'dartTooWide',
+        to: mm(mouth),
+        most: mm(2 * leg * Math.sin(DART_ANGLE_MOST / 2)),
+        dart: 'bustDart',
+      },
     }
   const inPart = partTest(piece, pivot, spot, dart.upper)
   const whole: Piece = {
@@ -259,7 +264,15 @@ function takenByShoulder(
     }
   const mouth = distance(a, b)
   if (mouth > SHOULDER_DART_MOST)
-    return { ok: false, why: { id: 'dartTooWide', to: mm(mouth), most: mm(SHOULDER_DART_MOST) } }
+    return {
+      ok: false,
+      why: {
+        id: 'dartTooWide',
+        to: mm(mouth),
+        most: mm(SHOULDER_DART_MOST),
+        dart: 'shoulderDart',
+      },
+    }
   const inPart = partTest(piece, pivotOf(piece), spot, atNeck ? dart.upper : dart.lower)
   return {
     ok: true,

@@ -9,6 +9,7 @@ import type { ComplaintId } from '../complaints/complaint.ts'
 import type { NewCorrection } from '../propose.ts'
 import type { AmountRules } from '../half-amount.ts'
 import { sewnEase, type EaseLevel } from '../../draft/ease.ts'
+import type { Operation } from '../ops/operation.ts'
 import { NOTE_WORDS } from '../ops/said.ts'
 import { refusalSentence, type Why } from '../refusal.ts'
 import { openingAt, turnOf } from '../rotation.ts'
@@ -54,6 +55,13 @@ export function decideOn(reported: readonly Reported[], on: OnDraft, rules: Amou
     const tried = on.tries(left)
     const { refused } = tried
     const bad = refused && left[refused.at]
+    // A turn handed on to the waist dart may not spoil the hip for it.
+    const wider = refused ? undefined : widened(on, left, tried)
+    if (wider && facts.full?.includes('front.bustDart') && !facts.full.includes(wider.into)) {
+      facts = { ...facts, full: [...facts.full, wider.into] }
+      said.push(`In the waist dart it would add ${tenth(wider.by)} mm round the ${wider.level}.`)
+      continue
+    }
     if (!refused || !bad || bad.kind === 'withdraw')
       return {
         decision: {
@@ -68,7 +76,7 @@ export function decideOn(reported: readonly Reported[], on: OnDraft, rules: Amou
     const why = refusalSentence(refused.why, IN_CM)
     if (attempt < ATTEMPTS && into !== undefined && !facts.full?.includes(into)) {
       facts = { ...facts, full: [...(facts.full ?? []), into] }
-      said.push(`${complaint}: ${why} It is turned into the other dart.`)
+      said.push(`${complaint}: ${why} The other dart is tried.`)
       continue
     }
     const part = partOf(left, complaint, on)
@@ -148,32 +156,44 @@ const LEVEL_WORDS: Readonly<Record<EaseLevel, string>> = {
 /** Ease at a level that is changed by less than this is not told, mm round the body. Judgement. */
 const TOLD = 3
 
-/** What else changes: a dart that is drawn, and width below a waist dart that takes a turn up. */
-function besides(
-  { draft, facts }: OnDraft,
+interface Widened {
+  readonly into: 'front.waistDart'
+  readonly operation: Extract<Operation, { op: 'ROT' }>
+  readonly level: string
+  readonly by: number
+}
+/** A turn taken up by the waist dart swings the front below it outwards. */
+function widened(
+  { draft }: OnDraft,
   list: readonly NewCorrection[],
   tried: Tried,
-): readonly string[] {
-  const drawn = [...new Set(tried.notes)].map((note) => NOTE_WORDS[note] ?? note)
+): Widened | undefined {
   const turned = list.find((c) => receiverOf(c) === 'front.waistDart')
-  if (turned?.kind !== 'operate' || turned.operation.op !== 'ROT') return drawn
+  if (turned?.kind !== 'operate' || turned.operation.op !== 'ROT') return undefined
   const [was, is] = [sewnEase(draft), sewnEase(tried.draft)]
   const grown = was.flatMap(({ level, sewn }) => {
     const now = is.find((e) => e.level === level)
-    return now && now.sewn - sewn > TOLD ? [{ level, by: now.sewn - sewn }] : []
+    return now && now.sewn - sewn > TOLD ? [{ level: LEVEL_WORDS[level], by: now.sewn - sewn }] : []
   })
   const lowest = grown[grown.length - 1]
-  if (!lowest) return drawn
-  const { edge, width } = turned.operation
-  const reach = edge === 'neck' ? facts.reaches.apexToNeck : facts.reaches.apexToArmhole
-  const [leg, turn] = [facts.reaches.apexToSide, turnOf(width, reach ?? 0)]
+  return lowest && { into: 'front.waistDart', operation: turned.operation, ...lowest }
+}
+
+/** What else changes: a dart that is drawn, and width below a waist dart that takes a turn up. */
+function besides(on: OnDraft, list: readonly NewCorrection[], tried: Tried): readonly string[] {
+  const drawn = [...new Set(tried.notes)].map((note) => NOTE_WORDS[note] ?? note)
+  const wider = widened(on, list, tried)
+  if (!wider) return drawn
+  const { apexToNeck, apexToArmhole, apexToSide: leg } = on.facts.reaches
+  const { edge, width } = wider.operation
+  const turn = turnOf(width, (edge === 'neck' ? apexToNeck : apexToArmhole) ?? 0)
   const instead =
     leg !== undefined && turn !== undefined
       ? ` In a side bust dart it would open ${tenth(openingAt(turn, leg))} mm at the side and leave the width below the waist.`
       : ''
   return [
     ...drawn,
-    `Below the waist the front turns along: ${tenth(lowest.by)} mm more round the ${LEVEL_WORDS[lowest.level]}.${instead}`,
+    `Below the waist the front turns along: ${tenth(wider.by)} mm more round the ${wider.level}.${instead}`,
   ]
 }
 
