@@ -2,8 +2,9 @@
  * Three rounds with photos in a real browser with the real model: compare the first with the
  * third, go on from the second, close and open again, nothing lost. Photos of an invented figure.
  */
-import { expect, test, type Page } from '@playwright/test'
-import { goTo, INVENTED, foreignRequests, tapeAll } from './walk.ts'
+import type { Page } from '@playwright/test'
+import { expect, test } from './journey.ts'
+import { goTo, INVENTED, tapeAll } from './walk.ts'
 
 const PHOTOS = [1, 2, 3].map(
   (round) =>
@@ -23,7 +24,6 @@ async function drawnByHand(page: Page): Promise<void> {
 test('three rounds with photos, 1 with 3, on from 2, closed and opened: nothing lost', async ({
   page,
 }) => {
-  const foreign = foreignRequests(page)
   await page.goto('/')
   await goTo(page, 'Measure')
   await tapeAll(page, INVENTED)
@@ -89,5 +89,4 @@ test('three rounds with photos, 1 with 3, on from 2, closed and opened: nothing 
       page.getByRole('group', { name: /^Front, half, round 2 under round 3/ }),
     ).toBeVisible()
   })
-  expect(foreign).toEqual([])
 })
