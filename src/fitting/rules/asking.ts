@@ -39,10 +39,21 @@ const LINES: Partial<Record<PinPlace, readonly string[]>> = {
   dart: ['bustDart', 'waistDart'],
 }
 
-/** An answer that says the draft is right; a cause that was named speaks louder. */
-export function leftAlone(c: Complaint, { yes, tested }: ReadAnswers): string | undefined {
+/**
+ * An answer that says the draft is right; a cause that was named speaks louder. A sight that is
+ * not there says so only when no other cause is left to be tested.
+ */
+export function leftAlone(
+  c: Complaint,
+  { yes, no, openTests, tested }: ReadAnswers,
+): string | undefined {
   if (yes.length > 0) return undefined
-  return c.tests.find(({ number, leaves }) => leaves && tested[number] === leaves.on)?.leaves?.why
+  const more = c.tests.some(
+    (t) => openTests.includes(t.number) && t.yes.some((n) => !no.includes(n)),
+  )
+  return c.tests.find(
+    ({ number, leaves }) => leaves && tested[number] === leaves.on && (leaves.on || !more),
+  )?.leaves?.why
 }
 
 export function whatTells(

@@ -122,7 +122,8 @@ function summed(list: readonly Judged[], choices: readonly Choice[]): Decision {
     decision: edits.length > 0 ? 'change' : asks.length > 0 ? 'ask' : 'nothing',
     causes: (edits.length > 0
       ? changes
-      : list.filter(({ status }) => status === 'nothing')
+      : // A cause that is found may still want its amount.
+        list.filter(({ status, asks: own }) => status === 'nothing' || !own.some((a) => a.test))
     ).flatMap(({ causes }) => causes),
     edits,
     heldBack: list.flatMap((j) => j.heldBack),

@@ -38,7 +38,7 @@ describe('a cause is shown, never left over', () => {
     expect(a1.reasons.join()).toContain('shoulder too short (Shoulder too short)')
   })
   // "Cross arms: fold should almost vanish": it is the room to reach, 6 to 13 mm a half.
-  test.each([{ 'test 1': false }, { 'test 3': true }])(
+  test.each([{ 'test 1': false, 'test 2': false }, { 'test 3': true }])(
     'a fold at the back armhole that goes when the arms cross stays: %j',
     (answers) => {
       const r = decided([said('A4', answers, pin('armhole', 'pinch', 10))])
@@ -46,6 +46,18 @@ describe('a cause is shown, never left over', () => {
       expect(r.reasons.join()).toContain('room to reach')
     },
   )
+  test('before a fold is left for reach, the shoulder is looked at', () => {
+    const r = decided([said('A4', { 'test 1': false }, pin('armhole', 'pinch', 10))])
+    expect(r.decision).toBe('ask')
+    expect(r.reasons.join()).toContain('past the bone')
+  })
+  // K2.2 is a tight hip: what was pinned at the back is no amount for it, the hip seam is.
+  test('a cause that wants another reading is named, and asked for its amount', () => {
+    const r = decided([said('K2', { '2': true }, pin('cb', 'pinch', 10))])
+    expect(r.decision).toBe('ask')
+    expect(r.causes).toEqual(['K2.2', 'W9.1'])
+    expect(r.reasons.join()).toContain('read the gap')
+  })
   test('what no one could tell is taken as the likeliest of what she tried, not of what she ruled out', () => {
     const of = (answers: Record<string, boolean>, cannotTell: readonly number[]) => {
       const read = readCase(
