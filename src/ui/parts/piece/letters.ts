@@ -1,5 +1,5 @@
 /**
- * Where the letter of a point stands: of eight places round it, or eight farther off, the one that
+ * Where the letter of a point stands: of eight places round it, or farther off, the one that
  * covers least of the lines, the lengths and the letters already set. On the fold the left side is tried first.
  */
 import type { Piece } from '../../../draft/piece.ts'
@@ -29,8 +29,8 @@ const AROUND: readonly Point[] = [
 const COST = { letter: 40, outside: 30, line: 1, later: 0.4, far: 4, stray: 12 } as const
 /** So far round the piece there is paper, mm; beyond it a letter might be cut off. */
 const PAPER = 46
-/** Where points lie close together a letter may stand farther off. */
-const RINGS = [1, 2.1] as const
+/** Where points lie close together a letter may stand farther off, twice. */
+const RINGS = [1, 2.1, 3.3] as const
 
 /**
  * @param points the lettered points; `taken` are middles of words that must not be covered
