@@ -16,8 +16,6 @@ export const FIRST_THINGS = {
 } as const
 export type FirstThing = keyof typeof FIRST_THINGS
 export const FIRST_THING_IDS = Object.keys(FIRST_THINGS) as readonly FirstThing[]
-export const isFirstThing = (id: unknown): id is FirstThing =>
-  FIRST_THING_IDS.some((known) => known === id)
 
 export interface Ticked {
   readonly thing: FirstThing
