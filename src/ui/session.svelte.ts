@@ -13,6 +13,7 @@ import type { Draft, GarmentId } from '../draft/draft.ts'
 import { draft, GARMENTS, standardFor } from '../draft/garments.ts'
 import { NO_OWN_WORK, type OwnWork } from '../draft/own-work.ts'
 import type { Corrected } from '../fitting/apply.ts'
+import type { Correction } from '../fitting/correction.ts'
 import type { NewCorrection } from '../fitting/propose.ts'
 import {
   addTape,
@@ -28,7 +29,7 @@ import {
   type NewDoubt,
 } from '../measurements/book.ts'
 import type { MeasurementId } from '../measurements/catalogue.ts'
-import { confirm, knows, preview, type Missing } from '../measurements/confirmed.ts'
+import { confirm, knows, preview, type Confirmed, type Missing } from '../measurements/confirmed.ts'
 import type { EstimateOutcomes } from '../measurements/estimate.ts'
 import { USUAL_CLOTH, type ClothWishes } from '../layout/cloth-wishes.ts'
 import { USUAL_CUT, type CutWishes } from '../output/cutting.ts'
@@ -49,6 +50,7 @@ import {
   type Round,
   type Seen,
 } from '../rounds/round.ts'
+import { withCarried } from '../rounds/lasting.ts'
 import type { PaperWork, Worn } from '../rounds/worn.ts'
 import type { Zone } from '../rounds/zones.ts'
 import { readBackup, writeBackup } from '../storage/backup.ts'
@@ -317,6 +319,7 @@ export class Session {
   async hang(
     garment: GarmentId,
     name: string = GARMENTS[garment].name,
+    carried: readonly Correction[] = [],
   ): Promise<string | undefined> {
     const hung: HungGarment = {
       v: 1,
@@ -325,6 +328,7 @@ export class Session {
       name,
       hungOn: this.today(),
       order: Math.max(0, ...this.garments.map((g) => g.order)) + 1,
+      ...(carried.length > 0 ? { carried } : {}),
     }
     const done = await this.#act({
       what: wasHung(hung),
@@ -416,7 +420,7 @@ export class Session {
     if (round) return { standing: 'confirmed', round, corrected: redraft(round) }
     const taped = this.#confirmed(hung.garment)
     if (taped.ok) {
-      const fresh = firstRound({ id: 'unsaved', garmentId }, hung.garment, taped.body, this.today())
+      const fresh = this.#firstRound('unsaved', hung, taped.body)
       return { standing: 'confirmed', round: fresh, corrected: redraft(fresh) }
     }
     const guess = preview(this.book)
@@ -445,12 +449,15 @@ export class Session {
     }
     const taped = hung && this.#confirmed(hung.garment)
     if (!hung || !taped?.ok) return undefined
-    return firstRound(
-      { id: this.#world.newId(), garmentId },
-      hung.garment,
-      taped.body,
-      this.today(),
-    )
+    return this.#firstRound(this.#world.newId(), hung, taped.body)
+  }
+  #firstRound(
+    id: string,
+    { id: garmentId, garment, carried }: HungGarment,
+    body: Confirmed,
+  ): Round {
+    const first = firstRound({ id, garmentId }, garment, body, this.today())
+    return carried ? withCarried(first, carried) : first
   }
   async #changeOpen(garmentId: string, change: (open: Round) => Round): Promise<Round | undefined> {
     const open = await this.#openRound(garmentId)
