@@ -45,12 +45,12 @@ const FRONT: readonly PieceId[] = [
 const asDrawn = (id: PieceId): Side => (FRONT.includes(id) ? 'left' : 'right')
 const other = (side: Side): Side => (side === 'left' ? 'right' : 'left')
 
-/** Pieces drawn from two sets of numbers count as one below this, mm: a thousandth of a corner. */
+/** Pieces drawn from two sets of numbers count as one below this, mm: rounding of the arithmetic. */
 const ONE_PIECE = 1e-3
 
 export function worn(sides: Sides, mean: Draft): Pick<Draft, 'pieces' | 'steps' | 'restsOn'> {
   const ids = [...new Set(SIDES.flatMap((s) => sides[s].pieces.map((p) => p.id)))]
-  const made = ids.map((id) => made1(id, sides))
+  const made = ids.map((id) => madeOf(id, sides))
   const drawnFor = (draft: Draft, id: PieceId): Step[] => draft.steps.filter((s) => s.piece === id)
   return {
     pieces: made.flatMap((m) => m.pieces),
@@ -67,7 +67,7 @@ interface Made {
   readonly steps: (of: (draft: Draft, id: PieceId) => Step[]) => readonly Step[]
 }
 
-function made1(id: PieceId, sides: Sides): Made {
+function madeOf(id: PieceId, sides: Sides): Made {
   const of = (side: Side): Piece | undefined => sides[side].pieces.find((p) => p.id === id)
   const [drawn, turned] = [asDrawn(id), other(asDrawn(id))]
   const [a, b] = [of(drawn), of(turned)]
