@@ -11,7 +11,7 @@ import { correctedDraft } from './apply.ts'
 import type { Correction } from './correction.ts'
 import { STANDARD_RULES, type AmountRules } from './half-amount.ts'
 import { dartsOf, measuredReaches } from './measured-reaches.ts'
-import type { NewCorrection } from './propose.ts'
+import type { Base, NewCorrection } from './propose.ts'
 import type { Reaches } from './reaches.ts'
 import { decideOn, type Drawable, type OnDraft } from './rules/drawable.ts'
 import type { Facts, Reported } from './rules/judged.ts'
@@ -48,21 +48,25 @@ export function fitMuslin(m: Muslin): Fitted {
       ...(m.retaped ? { retaped: m.retaped } : {}),
     },
     round: m.round,
-    tries: (list) => {
-      const fresh = numbered(list, FRESH)
-      const all = [...m.corrections, ...fresh]
-      const made = correctedDraft(m.garment, m.body, m.choices, all)
-      const places = new Map(fresh.map(({ id }, at) => [id, at]))
-      const refused = made.refused.flatMap(({ correction, why }) => {
-        const at = places.get(correction)
-        return at === undefined ? [] : [{ at, why }]
-      })[0]
-      return { draft: made.draft, refused, notes: fresh.flatMap(({ id }) => made.notes[id] ?? []) }
-    },
+    tries: triesOn(m),
   }
   const made = decideOn(m.complaints, on, m.rules ?? STANDARD_RULES)
   return { ...made, proposals: proposalsFrom(made.decision, m.on) }
 }
+
+/** What further corrections would make of the draft that is made from `base`. */
+export const triesOn =
+  ({ garment, body, choices, corrections }: Base): OnDraft['tries'] =>
+  (list) => {
+    const fresh = numbered(list, FRESH)
+    const made = correctedDraft(garment, body, choices, [...corrections, ...fresh])
+    const places = new Map(fresh.map(({ id }, at) => [id, at]))
+    const refused = made.refused.flatMap(({ correction, why }) => {
+      const at = places.get(correction)
+      return at === undefined ? [] : [{ at, why }]
+    })[0]
+    return { draft: made.draft, refused, notes: fresh.flatMap(({ id }) => made.notes[id] ?? []) }
+  }
 /** Past the number of any correction that is kept. */
 const FRESH = 1e6
 

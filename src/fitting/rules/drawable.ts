@@ -20,10 +20,11 @@ import { correctionsFor, type NotDrawn } from './to-corrections.ts'
 import { tenth } from './told.ts'
 
 export interface OnDraft {
+  /** The one the muslin was cut from. */
   readonly draft: Draft
   readonly facts: Facts
   readonly round: number
-  /** What these make of the draft. */
+  /** What these make of the draft they would go into; with none of them, that draft. */
   readonly tries: (list: readonly NewCorrection[]) => Tried
 }
 export interface Tried {
@@ -164,13 +165,13 @@ interface Widened {
 }
 /** A turn taken up by the waist dart swings the front below it outwards. */
 function widened(
-  { draft }: OnDraft,
+  { tries }: OnDraft,
   list: readonly NewCorrection[],
   tried: Tried,
 ): Widened | undefined {
   const turned = list.find((c) => receiverOf(c) === 'front.waistDart')
   if (turned?.kind !== 'operate' || turned.operation.op !== 'ROT') return undefined
-  const [was, is] = [sewnEase(draft), sewnEase(tried.draft)]
+  const [was, is] = [sewnEase(tries([]).draft), sewnEase(tried.draft)]
   const grown = was.flatMap(({ level, sewn }) => {
     const now = is.find((e) => e.level === level)
     return now && now.sewn - sewn > TOLD ? [{ level: LEVEL_WORDS[level], by: now.sewn - sewn }] : []

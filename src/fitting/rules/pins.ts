@@ -7,7 +7,7 @@ import { clothOf, halfAmount, type AmountRules, type Pin } from '../half-amount.
 import { tenth } from './told.ts'
 
 /** Where the way is open a reading under nought goes the other way: up for down, in for out. */
-const EITHER_WAY: readonly ComplaintId[] = [
+export const EITHER_WAY: readonly ComplaintId[] = [
   'B5',
   'B6',
   'SH6',

@@ -113,6 +113,8 @@ export class FitActs {
     return alreadySeen(this.#muslin(), seen) || this.#session.noteSeen(this.#muslin(), seen)
   }
   async #seenAll(): Promise<boolean> {
+    // What the book should tape again is asked there, whatever is decided here.
+    if (!(await this.#session.doubt(this.#wider.proposals(this.#session.today())))) return false
     for (const seen of this.#wider.seen)
       if (
         !alreadySeen(this.#muslin(), seen) &&

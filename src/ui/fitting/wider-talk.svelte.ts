@@ -8,10 +8,11 @@ import type { ConceptId } from '../../fitting/finding/lexicon.ts'
 import type { Understood } from '../../fitting/finding/understood.ts'
 import { complaintOf } from '../../fitting/complaints/catalogue.ts'
 import type { ComplaintId, PinPlace, Test } from '../../fitting/complaints/complaint.ts'
-import type { How, Pin, PinSide } from '../../fitting/half-amount.ts'
-import { dartsOf, measuredReaches } from '../../fitting/measured-reaches.ts'
-import { readAnswers, type Answers } from '../../fitting/rules/answers.ts'
-import { decide, type Decision } from '../../fitting/rules/decide.ts'
+import { STANDARD_RULES, type How, type Pin, type PinSide } from '../../fitting/half-amount.ts'
+import { factsOf, triesOn } from '../../fitting/fit-muslin.ts'
+import type { Answers } from '../../fitting/rules/answers.ts'
+import type { Decision } from '../../fitting/rules/decide.ts'
+import { decideOn, type Drawable } from '../../fitting/rules/drawable.ts'
 import type { Facts, Reported } from '../../fitting/rules/judged.ts'
 import type { HowRead } from '../../fitting/pinned.ts'
 import {
@@ -20,11 +21,9 @@ import {
   type NewCorrection,
   type PreviewOutcome,
 } from '../../fitting/propose.ts'
-import {
-  correctionsFor,
-  type Corrections,
-  type NotDrawn,
-} from '../../fitting/rules/to-corrections.ts'
+import { proposalsFrom, type TapeProposal } from '../../fitting/rules/tape-proposals.ts'
+import type { NotDrawn } from '../../fitting/rules/to-corrections.ts'
+import type { MeasurementId } from '../../measurements/catalogue.ts'
 import type { Seen } from '../../rounds/round.ts'
 import type { Draft } from '../../draft/draft.ts'
 import { mm, type Mm } from '../../units/length.ts'
@@ -48,21 +47,25 @@ export class WiderTalk {
   readonly #base: () => Base
   readonly #round: () => number
   readonly #pointed: () => readonly ConceptId[]
+  readonly #retaped: () => readonly MeasurementId[]
 
   /**
    * @param sewn the draft the muslin was cut from; @param base what the change would go into;
-   * @param round the number of the sewn muslin; @param pointed what the sentence and the figure say
+   * @param round the number of the sewn muslin; @param pointed what the sentence and the figure say;
+   * @param retaped numbers taped again since, as a muslin asked for
    */
   constructor(
     sewn: () => Draft,
     base: () => Base,
     round: () => number,
     pointed: () => readonly ConceptId[],
+    retaped: () => readonly MeasurementId[],
   ) {
     this.#sewn = sewn
     this.#base = base
     this.#round = round
     this.#pointed = pointed
+    this.#retaped = retaped
   }
 
   sleeve: SleeveKind = $derived.by(() => sleeveOf(this.#sewn()))
@@ -77,40 +80,50 @@ export class WiderTalk {
   hows: readonly How[] = $derived(this.id ? howsFor(this.id) : [])
   how: How = $derived(this.#how ?? this.hows[0] ?? 'pinch')
   where: PinPlace = $derived(this.#where ?? (this.id ? usualPlace(this.id) : 'inside'))
-  /** The one test to do now; undefined when all are answered or doubted. */
-  test: Test | undefined = $derived.by(() => {
-    if (!this.id) return undefined
-    const { yes, openTests } = readAnswers(this.id, this.answers)
-    const next = openTests.find((n) => !this.doubted.includes(n))
-    return yes.length > 0 ? undefined : this.complaint?.tests.find(({ number }) => number === next)
-  })
   facts: Facts = $derived.by(() => {
-    const draft = this.#sewn()
-    return { garment: draft.garment, reaches: measuredReaches(draft), darts: dartsOf(draft) }
+    const retaped = this.#retaped()
+    return { ...factsOf(this.#sewn()), ...(retaped.length > 0 ? { retaped } : {}) }
   })
   report: Reported | undefined = $derived.by(() => {
     if (!this.id) return undefined
     const pin: Pin = { how: this.how, where: this.where, side: this.side, value: this.value }
-    return { id: this.id, answers: this.answers, ...(this.value > 0 ? { pin } : {}) }
+    return {
+      id: this.id,
+      answers: this.answers,
+      ...(this.doubted.length > 0 ? { cannotTell: this.doubted } : {}),
+      ...(this.value !== 0 ? { pin } : {}),
+    }
   })
-  decision: Decision | undefined = $derived.by(() => {
-    if (!this.report || this.test) return undefined
+  #drawable: Drawable | undefined = $derived.by(() => {
+    if (!this.report) return undefined
     const rest = this.others.filter(({ id }) => id !== this.id)
-    return decide([...rest, this.report], this.facts)
+    const on = {
+      draft: this.#sewn(),
+      facts: this.facts,
+      round: this.#round(),
+      tries: triesOn(this.#base()),
+    }
+    return decideOn([...rest, this.report], on, STANDARD_RULES)
   })
+  /** The one test to do now; undefined when none would tell more. */
+  test: Test | undefined = $derived.by(() => {
+    const asked = this.#drawable?.decision.asks.find(
+      ({ complaint, test }) => complaint === this.id && test !== undefined,
+    )
+    return this.complaint?.tests.find(({ number }) => number === asked?.test)
+  })
+  decision: Decision | undefined = $derived(this.test ? undefined : this.#drawable?.decision)
 
-  #plan: Corrections | undefined = $derived.by(() =>
-    this.decision?.decision === 'change'
-      ? correctionsFor(this.decision, this.#sewn(), this.#round())
-      : undefined,
-  )
   get corrections(): readonly NewCorrection[] {
-    return this.#plan?.corrections ?? []
+    return this.decision?.decision === 'change' ? (this.#drawable?.corrections ?? []) : []
   }
   /** What no drawing of this garment carries, each with what to do instead. */
   get notDrawn(): readonly NotDrawn[] {
-    return this.#plan?.notDrawn ?? []
+    return this.decision ? (this.#drawable?.notDrawn ?? []) : []
   }
+  /** Numbers that this muslin speaks against, for the book; `on` is the day, ISO. */
+  proposals = (on: string): readonly TapeProposal[] =>
+    this.decision ? proposalsFrom(this.decision, on) : []
   outcomeOfChange: PreviewOutcome | undefined = $derived.by(() => {
     const [first, ...more] = this.corrections
     return first && previewOf(this.#base(), first, ...more)
