@@ -4,6 +4,7 @@
  * clean browser from a backup.
  */
 import { readFileSync } from 'node:fs'
+import AxeBuilder from '@axe-core/playwright'
 import type { Download, Page } from '@playwright/test'
 import { expect, test } from './journey.ts'
 import { goTo, INVENTED, tapeAll } from './walk.ts'
@@ -19,6 +20,7 @@ const pagesOf = (pdf: Buffer): number =>
   [...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)].length
 const leaf = (page: Page, name: string) =>
   page.getByRole('navigation', { name: 'Leaves of Cut' }).getByRole('link', { name }).click()
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 /** A row of the amount: "The layout", "109.4 cm". */
 const item = async (page: Page, words: string): Promise<number> => {
   const dd = page.locator('dl dt', { hasText: words }).locator('xpath=following-sibling::dd[1]')
@@ -84,6 +86,27 @@ test('finishes → cloth → sewing plan → one print run → backup', async ({
     const last = /Sewing plan, pages? \d+(?: to (\d+))?/.exec(await told.innerText())
     expect(pagesOf(run)).toBe(Number(last?.[1]))
     await expect(page.getByText('Round 1 is on paper and stays as it is.')).toBeVisible()
+  })
+
+  await test.step('neither leaf breaks a rule of WCAG 2.2 AA or is wider than its window', async () => {
+    for (const [light, width] of [
+      ['day', 1440],
+      ['lamp', 820],
+      ['day', 390],
+      ['lamp', 390],
+    ] as const)
+      for (const name of ['Cloth', 'Sewing plan']) {
+        await page.setViewportSize({ width, height: 860 })
+        await page.evaluate((to) => (document.documentElement.dataset['light'] = to), light)
+        await leaf(page, name)
+        await page.getByRole('heading', { level: 1, name }).waitFor()
+        const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze()
+        const said = violations.map((v) => `${v.id}: ${v.nodes[0]?.target.join(' ')}`)
+        expect(said, `${name}, ${width} px, ${light}`).toEqual([])
+        const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
+        expect(over, `${name}, ${width} px`).toBeLessThanOrEqual(0)
+      }
+    await page.setViewportSize({ width: 1440, height: 900 })
   })
 
   await test.step('a backup in a clean browser holds cloth and ticks', async () => {
