@@ -14,17 +14,17 @@ export const SECTION_WORDS: Readonly<Record<LyingSection['layers'], string>> = {
 }
 
 /** What she measures across from: the fold where there is one along the cloth. */
-export const measuredFrom = (s: LyingSection): 'fold' | 'selvedge' =>
+const measuredFrom = (s: LyingSection): 'fold' | 'selvedge' =>
   s.layers === 'foldedAlong' || s.layers === 'partlyFolded' ? 'fold' : 'selvedge'
 
 /** Nearest edge of the piece across: from the fold itself, or from the outer edge of the selvedge. */
-export const fromEdge = (s: LyingSection, p: LyingPiece): Mm =>
+const fromEdge = (s: LyingSection, p: LyingPiece): Mm =>
   mm(Math.max(0, p.at.low + (measuredFrom(s) === 'selvedge' ? s.selvedge : 0)))
 /** Nearest edge of the piece along, from the cut end of the cloth or the crosswise fold. */
-export const fromEnd = (s: LyingSection, p: LyingPiece): Mm => mm(Math.max(0, p.at.left + s.start))
+const fromEnd = (s: LyingSection, p: LyingPiece): Mm => mm(Math.max(0, p.at.left + s.start))
 
 /** "On the fold, cut once through both layers", "other side up". */
-export function howWords(s: LyingSection, p: LyingPiece): string {
+function howWords(s: LyingSection, p: LyingPiece): string {
   const double =
     s.layers === 'foldedAlong' ||
     s.layers === 'foldedAcross' ||
@@ -41,7 +41,7 @@ export function howWords(s: LyingSection, p: LyingPiece): string {
   return `${layers}${over}${aslant}`
 }
 
-export const wayWords = (p: LyingPiece): string => {
+const wayWords = (p: LyingPiece): string => {
   if (p.kind === 'bias') return ''
   if (p.across) return 'lower end towards the border'
   return p.round ? 'upper end away from the start' : 'upper end towards the start'

@@ -1,5 +1,5 @@
 /** What she buys for a layout, as the screen and the paper say it. */
-import { amountToBuy, amountWords, STEP, type Amount, type SoldBy } from '../../../layout/amount.ts'
+import { amountToBuy, amountWords, type Amount, type SoldBy } from '../../../layout/amount.ts'
 import { clothOf, type ClothWishes } from '../../../layout/cloth-wishes.ts'
 import type { UnitChoice } from '../../../units/format.ts'
 import { inches, mm, type Mm } from '../../../units/length.ts'
@@ -19,7 +19,3 @@ export const bothWords = (length: number, w: ClothWishes, width: Mm): Record<Sol
 /** The price of what is bought, with two decimals and no money's name. */
 export const priceWords = (amount: Amount, price: number): string =>
   ((amount.buy / UNIT[amount.soldBy]) * price).toFixed(2)
-export const stepWords: Readonly<Record<SoldBy, string>> = {
-  metre: `${STEP.metre / 1000} m`,
-  yard: '⅛ yd',
-}
