@@ -4,7 +4,8 @@
  */
 import { CannotDraw, type Undrawable } from '../../draft/cannot-draw.ts'
 import { GARMENTS } from '../../draft/garments.ts'
-import type { Drawn, Session } from '../session.svelte.ts'
+import type { Session } from '../session.svelte.ts'
+import type { Drawn } from '../session/drawn.ts'
 
 export type Shown =
   | Exclude<Drawn, { standing: 'missing' }>

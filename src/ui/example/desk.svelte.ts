@@ -6,7 +6,8 @@
 import { createContext } from 'svelte'
 import { removeDatabase } from '../../storage/db.ts'
 import { openStore, type Store } from '../../storage/store.ts'
-import { Session, type World } from '../session.svelte.ts'
+import { Session } from '../session.svelte.ts'
+import type { World } from '../session/work.svelte.ts'
 
 export const EXAMPLE_DATABASE = 'tapetrue-example'
 /** In this tab the example was being looked at: a reload shows it again. */

@@ -1,7 +1,7 @@
 /** What the rail says of a garment: its tag, how it stands, one sentence and the next act. */
 import { stopsCutting } from '../../draft/finding.ts'
 import { measure } from '../../measurements/catalogue.ts'
-import type { Drawn } from '../session.svelte.ts'
+import type { Drawn } from '../session/drawn.ts'
 
 export interface HungWords {
   readonly tag: string

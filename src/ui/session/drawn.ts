@@ -1,0 +1,61 @@
+/** What can be drawn for a garment from the tape book and its rounds. Nothing is kept here. */
+import type { Draft, GarmentId } from '../../draft/draft.ts'
+import { draft, GARMENTS, standardFor } from '../../draft/garments.ts'
+import type { Corrected } from '../../fitting/apply.ts'
+import type { Book } from '../../measurements/book.ts'
+import {
+  confirm,
+  knows,
+  preview,
+  type Confirmed,
+  type Missing,
+} from '../../measurements/confirmed.ts'
+import { withCarried } from '../../rounds/lasting.ts'
+import { firstRound, redraft, type Round } from '../../rounds/round.ts'
+import type { HungGarment } from '../../storage/schema/garment.ts'
+import type { Work } from './work.svelte.ts'
+
+/** What can be drawn for a garment now. */
+export type Drawn =
+  | { readonly standing: 'confirmed'; readonly round: Round; readonly corrected: Corrected }
+  /** From camera numbers and single readings: to look at, never to cut. */
+  | { readonly standing: 'preview'; readonly draft: Draft; readonly missing: readonly Missing[] }
+  | { readonly standing: 'missing'; readonly missing: readonly Missing[] }
+
+/** What lies on the table for this garment: its latest round, else a preview, else what is missing. */
+export function drawn(work: Work, garmentId: string): Drawn | undefined {
+  const hung = work.garment(garmentId)
+  if (!hung) return undefined
+  const round = work.latest(garmentId)
+  if (round) return { standing: 'confirmed', round, corrected: redraft(round) }
+  const taped = confirmedFor(work.book, hung.garment)
+  if (taped.ok) {
+    const fresh = firstRoundOf('unsaved', hung, taped.body, work.today())
+    return { standing: 'confirmed', round: fresh, corrected: redraft(fresh) }
+  }
+  const guess = preview(work.book)
+  const enough = GARMENTS[hung.garment].needs.every((id) => knows(guess, id))
+  return enough
+    ? {
+        standing: 'preview',
+        draft: draft(hung.garment, guess, standardFor(hung.garment)),
+        missing: taped.missing,
+      }
+    : { standing: 'missing', missing: taped.missing }
+}
+
+export function confirmedFor(book: Book, garment: GarmentId) {
+  const { needs, uses } = GARMENTS[garment]
+  return confirm(book, needs, uses)
+}
+
+/** With what the garment brought along from another; `on` is a date like "2026-11-28". */
+export function firstRoundOf(
+  id: string,
+  { id: garmentId, garment, carried }: HungGarment,
+  body: Confirmed,
+  on: string,
+): Round {
+  const first = firstRound({ id, garmentId }, garment, body, on)
+  return carried ? withCarried(first, carried) : first
+}

@@ -1,0 +1,59 @@
+/** What she does with photographs. */
+import type { MuslinSight } from '../../capture/muslin-sight.ts'
+import type { ViewReading } from '../../capture/reading.ts'
+import type { PhotoHere } from '../../storage/load.ts'
+import type { PhotoView } from '../../storage/schema/photo.ts'
+import type { Keeping } from './keeping.ts'
+import type { Work } from './work.svelte.ts'
+
+export class PhotoActs {
+  readonly #keeping: Keeping
+  readonly #work: Work
+
+  constructor(keeping: Keeping) {
+    this.#keeping = keeping
+    this.#work = keeping.work
+  }
+
+  /** Keeps a photo with what was read from it; gives its name, or undefined when it was not kept. */
+  keepPhoto = (
+    jpeg: Blob,
+    photo: { view: PhotoView; garmentId?: string; roundId?: string; reading?: ViewReading },
+  ): Promise<string | undefined> =>
+    this.#keeping.inTurn(async () => {
+      const about = { garmentId: null, roundId: null, takenOn: this.#work.today(), ...photo }
+      const kept = await this.#keeping.kept(this.#keeping.store.savePhoto(jpeg, about))
+      if (!kept) return undefined
+      const here: PhotoHere = { v: 1, sha256: kept.value, ...about, here: true }
+      this.#work.photos = [...this.#work.photos.filter((p) => p.sha256 !== here.sha256), here]
+      return here.sha256
+    })
+  /** What was read from a photo of a muslin, or traced on it, is kept with the photo. */
+  noteRead = async (
+    sha256: string,
+    read: { readonly reading?: ViewReading; readonly muslin?: MuslinSight },
+  ): Promise<boolean> => {
+    const kept = await this.#keeping.kept(this.#keeping.store.noteRead(sha256, read))
+    if (!kept) return false
+    this.#work.photos = this.#work.photos.map((p) => (p.sha256 === sha256 ? { ...p, ...read } : p))
+    return true
+  }
+  readPhoto = async (sha256: string): Promise<Blob | undefined> => {
+    const read = await this.#keeping.store.readPhoto(sha256)
+    return read.ok ? read.value : undefined
+  }
+  /** "Keep the numbers, let the photo go." */
+  letPhotoGo = (sha256: string): Promise<boolean> =>
+    this.#keeping.inTurn(async () => {
+      const removedOn = this.#work.today()
+      const kept = await this.#keeping.kept(this.#keeping.store.letPhotoGo(sha256, removedOn))
+      if (!kept) return false
+      this.#work.photos = this.#work.photos.map((p) =>
+        p.sha256 === sha256 ? { ...p, here: false, removedOn } : p,
+      )
+      this.#work.rounds = this.#work.rounds.map(
+        (r) => kept.value.find((changed) => changed.id === r.id) ?? r,
+      )
+      return true
+    })
+}

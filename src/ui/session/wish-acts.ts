@@ -1,0 +1,43 @@
+/** What she wishes of a garment on the rail: its cutting, cloth, her own work, what is sewn. */
+import { NO_OWN_WORK, type OwnWork } from '../../draft/own-work.ts'
+import { USUAL_CLOTH, type ClothWishes } from '../../layout/cloth-wishes.ts'
+import { USUAL_CUT, type CutWishes } from '../../output/cutting.ts'
+import { ticked } from '../../output/sewn.ts'
+import type { HungGarment } from '../../storage/schema/garment.ts'
+import type { RailActs } from './rail-acts.ts'
+import type { Work } from './work.svelte.ts'
+
+export class WishActs {
+  readonly #work: Work
+  readonly #rail: RailActs
+
+  constructor(work: Work, rail: RailActs) {
+    this.#work = work
+    this.#rail = rail
+  }
+
+  /** How it is cut: finishes, allowances, paper, printer. */
+  cutWishes = (id: string): CutWishes => this.#work.garment(id)?.cutting ?? USUAL_CUT
+  changeCut = (id: string, change: (wishes: CutWishes) => CutWishes): Promise<boolean> =>
+    this.#change(id, () => ({ cutting: change(this.cutWishes(id)) }))
+  /** Her cloth: widths, folding, print, shrinkage. */
+  clothWishes = (id: string): ClothWishes => this.#work.garment(id)?.cloth ?? USUAL_CLOTH
+  changeCloth = (id: string, change: (wishes: ClothWishes) => ClothWishes): Promise<boolean> =>
+    this.#change(id, () => ({ cloth: change(this.clothWishes(id)) }))
+  /** Lengths of a piece she drew by hand, and of a garment she likes. */
+  ownWork = (id: string): OwnWork => this.#work.garment(id)?.own ?? NO_OWN_WORK
+  changeOwn = (id: string, change: (own: OwnWork) => OwnWork): Promise<boolean> =>
+    this.#change(id, () => ({ own: change(this.ownWork(id)) }))
+  /** A step of the sewing plan is done, or not after all. */
+  tickSewn = (id: string, step: string, done: boolean): Promise<boolean> =>
+    this.#change(id, ({ sewn = {} }) => ({
+      sewn: ticked(sewn, step, done ? this.#work.today() : undefined),
+    }))
+  /** The plan from its beginning: nothing is sewn. */
+  sewAnew = (id: string): Promise<boolean> => this.#change(id, () => ({ sewn: {} }))
+
+  #change(id: string, wish: (hung: HungGarment) => Partial<HungGarment>): Promise<boolean> {
+    const hung = this.#work.garment(id)
+    return hung ? this.#rail.changeGarment({ ...hung, ...wish(hung) }) : Promise.resolve(false)
+  }
+}

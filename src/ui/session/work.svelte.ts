@@ -1,0 +1,48 @@
+/** Her work as it is shown: the tape book, the garments on the rail, their rounds and photos. */
+import { emptyBook, type Book } from '../../measurements/book.ts'
+import type { Round } from '../../rounds/round.ts'
+import type { PhotoHere } from '../../storage/load.ts'
+import type { AsideRow } from '../../storage/rows.ts'
+import type { HungGarment } from '../../storage/schema/garment.ts'
+import type { Store } from '../../storage/store.ts'
+import { Undoing } from '../undo/undoing.svelte.ts'
+
+/** Clock and names come from outside, so that a test can set them. */
+export interface World {
+  readonly now: () => Date
+  readonly newId: () => string
+}
+
+export class Work {
+  book = $state.raw<Book>(emptyBook())
+  garments = $state.raw<readonly HungGarment[]>([])
+  rounds = $state.raw<readonly Round[]>([])
+  photos = $state.raw<readonly PhotoHere[]>([])
+  /** Rows that could not be read; they stay in the store untouched. */
+  aside = $state.raw<readonly AsideRow[]>([])
+  /** Why the last thing was not kept, and what to do; undefined when all is kept. */
+  problem = $state.raw<string | undefined>()
+  opened = $state.raw(false)
+  keptAt = $state.raw<Date | undefined>()
+  /** When another window of this browser last changed what is shown here. */
+  changedElsewhere = $state.raw<Date | undefined>()
+  /** Whether the browser has promised not to clear the work when the device gets full. */
+  promised = $state.raw<boolean | undefined>()
+  readonly undoing = new Undoing()
+
+  protected readonly store: Store
+  protected readonly world: World
+
+  constructor(store: Store, world: World) {
+    this.store = store
+    this.world = world
+  }
+
+  today = (): string => this.world.now().toISOString().slice(0, 10)
+  garment = (id: string): HungGarment | undefined => this.garments.find((g) => g.id === id)
+  roundsOf = (garmentId: string): readonly Round[] =>
+    this.rounds.filter((r) => r.garmentId === garmentId).sort((a, b) => a.number - b.number)
+  latest = (garmentId: string): Round | undefined => this.roundsOf(garmentId).at(-1)
+  photo = (sha256: string | undefined): PhotoHere | undefined =>
+    this.photos.find((p) => p.sha256 === sha256)
+}
