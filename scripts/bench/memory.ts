@@ -77,11 +77,14 @@ async function filled(page: Page, garments: readonly ReturnType<typeof garment>[
         asked.onerror = () => failed(new Error('no database'))
       })
       const bytes = Uint8Array.from(atob(jpeg), (letter) => letter.charCodeAt(0)).buffer
-      const outline = Array.from({ length: 900 }, (_, k) => ({
-        y: 400 + k,
-        left: 440 + 30 * Math.sin(k / 90),
-        right: 640 - 30 * Math.sin(k / 90),
-      }))
+      // As the store packs it (src/storage/packed-photo.ts): y, left and right of each row.
+      const outline = Float64Array.from(
+        Array.from({ length: 900 }, (_, k) => [
+          400 + k,
+          440 + 30 * Math.sin(k / 90),
+          640 - 30 * Math.sin(k / 90),
+        ]).flat(),
+      )
       const reading = {
         size: { width: 1080, height: 1440 },
         person: { ok: true, score: 1, joints },

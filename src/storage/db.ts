@@ -10,13 +10,14 @@ import { V3 } from './migrations/v3.ts'
 import { V4 } from './migrations/v4.ts'
 import { V5 } from './migrations/v5.ts'
 import { V6 } from './migrations/v6.ts'
+import { V7 } from './migrations/v7.ts'
+import type { PackedPhoto } from './packed-photo.ts'
 import type { AsideRow, BookRow, PixelsRow, RoundRow, SettingRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
-import type { KeptPhoto } from './schema/photo.ts'
 
 export const DATABASE = 'tapetrue'
 /** One entry a version, oldest first; a version once released is never changed. */
-const MIGRATIONS = [V1, V2, V3, V4, V5, V6] as const
+const MIGRATIONS = [V1, V2, V3, V4, V5, V6, V7] as const
 /** Dexie multiplies its version numbers by ten for the browser (from memory, and tested). */
 const NATIVE_FACTOR = 10
 
@@ -27,7 +28,7 @@ export class Database extends Dexie {
   declare readonly book: Rows<BookRow>
   declare readonly garments: Rows<HungGarment>
   declare readonly rounds: Rows<RoundRow>
-  declare readonly photos: Rows<KeptPhoto>
+  declare readonly photos: Rows<PackedPhoto>
   declare readonly pixels: Rows<PixelsRow>
   declare readonly settings: Rows<SettingRow>
   declare readonly aside: Table<unknown, number, AsideRow>

@@ -3,6 +3,7 @@ import type { ViewReading } from '../capture/reading.ts'
 import { sha256Of } from './bytes.ts'
 import type { Database } from './db.ts'
 import { withoutMetadata } from './jpeg.ts'
+import { packedPhoto } from './packed-photo.ts'
 import { parsePhotoRow, parseRoundRow, type PixelsRow, type RoundRow } from './rows.ts'
 import type { KeptPhoto, PhotoView } from './schema/photo.ts'
 
@@ -42,7 +43,10 @@ export async function letGo(
 ): Promise<readonly RoundRow[]> {
   await db.pixels.delete(sha256)
   const photo = parsePhotoRow(await db.photos.get(sha256))
-  if (photo.ok) await db.photos.put({ ...photo.value, removedOn: photo.value.removedOn ?? on })
+  if (photo.ok) {
+    const { removedOn = on } = photo.value
+    await db.photos.put(packedPhoto({ ...photo.value, removedOn }))
+  }
   const changed: RoundRow[] = []
   for (const stored of await db.rounds.toArray()) {
     const row = parseRoundRow(stored)

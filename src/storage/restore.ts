@@ -9,6 +9,7 @@ import type { Database } from './db.ts'
 import { kept, type Kept } from './failure.ts'
 import { continues } from './keep-rounds.ts'
 import { loadAll, type Loaded } from './load.ts'
+import { packedPhoto } from './packed-photo.ts'
 import { BOOK_KEY } from './rows.ts'
 import { sameData } from './same.ts'
 import type { HungGarment } from './schema/garment.ts'
@@ -153,7 +154,8 @@ async function restorePhotos(
     const mine = now.photos.find((p) => p.sha256 === photo.sha256)
     if (!mine) {
       const { garmentId, roundId } = photo
-      await db.photos.put({ ...photo, garmentId: moved(garmentId), roundId: moved(roundId) })
+      const here = { ...photo, garmentId: moved(garmentId), roundId: moved(roundId) }
+      await db.photos.put(packedPhoto(here))
     }
     if (mine?.here || mine?.removedOn !== undefined || photo.removedOn !== undefined || !pixels)
       continue

@@ -16,6 +16,7 @@ import { CHANGED_ELSEWHERE, failed, failureOf, kept, type Failure, type Kept } f
 import { printedFieldChanged } from './keep-rounds.ts'
 import { loadAll, putAside, readBook, type Loaded } from './load.ts'
 import { letGo, preparePhoto, type AboutPhoto } from './photos.ts'
+import { packedPhoto } from './packed-photo.ts'
 import { BOOK_KEY, parseGarmentRow, parsePhotoRow, parsePixelsRow, parseRoundRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
 import { parsed, type Parsed } from './schema/parsed.ts'
@@ -134,7 +135,7 @@ export class Store {
     const unfit = unfitFor(parsePhotoRow(row))
     if (unfit) return unfit
     return this.keep(async (db) => {
-      await db.photos.put(row)
+      await db.photos.put(packedPhoto(row))
       await db.pixels.put(pixels)
       return kept(row.sha256)
     })
@@ -151,7 +152,7 @@ export class Store {
       const next = { ...row.value, ...read }
       const unfit = unfitFor(parsePhotoRow(next))
       if (unfit) return unfit
-      await db.photos.put(next)
+      await db.photos.put(packedPhoto(next))
       return kept(next)
     })
   }

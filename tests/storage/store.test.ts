@@ -222,6 +222,34 @@ describe('photos', () => {
     expect(await store.noteRead('0'.repeat(64), { muslin })).toMatchObject({ ok: false })
   })
 
+  test('an outline lies as one block of numbers, and comes back to the last digit, packed or not', async () => {
+    const on = device()
+    const store = await opened(on)
+    const outline = [
+      { y: 400, left: 440.1, right: 1 / 3 },
+      { y: 401, left: -0.25, right: 640.125 },
+    ]
+    const about = { view: 'front', garmentId: null, roundId: null, takenOn: TODAY } as const
+    const reading = { ...READING, outline }
+    const sha256 = value(await store.savePhoto(phonePhoto(), { ...about, reading }))
+    const row = (await raw(on, 'photos', 'readonly', (s) => s.get(sha256))) as {
+      reading: { outline: Float64Array }
+    }
+    expect([...row.reading.outline]).toEqual([400, 440.1, 1 / 3, 401, -0.25, 640.125])
+    expect((await loaded(await opened(on))).photos).toMatchObject([{ reading }])
+    // As rows lay before version 7.
+    const old = { ...row, reading }
+    await raw(on, 'photos', 'readwrite', (s) => s.put(old))
+    expect((await loaded(await opened(on))).photos).toMatchObject([{ reading }])
+    // Numbers that fill no row are spoilt: the photo stays, its points are set again.
+    const spoilt = { ...row, reading: { ...reading, outline: Float64Array.of(1, 2) } }
+    await raw(on, 'photos', 'readwrite', (s) => s.put(spoilt))
+    const all = await loaded(await opened(on))
+    expect(all.photos).toMatchObject([{ sha256 }])
+    expect(all.photos[0]?.reading).toBeUndefined()
+    expect(all.aside).toHaveLength(1)
+  })
+
   test('what is no JPEG never enters', async () => {
     const store = await opened(device())
     const about = { view: 'front', garmentId: null, roundId: null, takenOn: TODAY } as const

@@ -11,6 +11,7 @@ import {
   type ViewReading,
 } from '../../capture/reading.ts'
 import { isRecord } from '../../measurements/stored.ts'
+import { outlineRows } from '../packed-photo.ts'
 import { DateSchema, FiniteSchema, IdSchema, MmSchema, ShaSchema, TextSchema } from './length.ts'
 
 /** A close-up belongs to a muslin and is not measured. */
@@ -84,13 +85,17 @@ const ReliefSchema = v.strictObject({
 })
 
 /** A thousand rows a photo and hundreds of photos: looked at by hand, ten times as fast as by schema. */
-const OutlineSchema = v.custom<readonly OutlineRow[]>(
-  isOutline,
-  'An outline is not rows of three numbers.',
+const OutlineSchema = v.pipe(
+  v.unknown(),
+  v.rawTransform<unknown, readonly OutlineRow[]>(({ dataset, addIssue, NEVER }) => {
+    const rows = isOutline(dataset.value) ? dataset.value : outlineRows(dataset.value)
+    if (rows) return rows
+    addIssue({ message: 'An outline is not rows of three numbers.' })
+    return NEVER
+  }),
 )
-function isOutline(value: unknown): boolean {
-  return Array.isArray(value) && value.every(isOutlineRow)
-}
+const isOutline = (value: unknown): value is readonly OutlineRow[] =>
+  Array.isArray(value) && value.every(isOutlineRow)
 const isOutlineRow = (row: unknown): boolean =>
   isRecord(row) &&
   Object.keys(row).length === 3 &&
