@@ -93,7 +93,7 @@ describe('other sheets and rectangles', () => {
     [NaN, 100],
   ])('%d by %d mm is refused with what to take instead', (width, height) => {
     const made = rectangle(width, height)
-    expect(made.ok ? '' : made.reason).toContain('sides of 50 to 400 mm')
+    expect(made.ok ? '' : made.reason).toContain('sides of 5 to 40 cm (2 to 16 in)')
   })
   test('of two lines beside one edge the one that makes a flat card is taken', () => {
     // A stripe of the cloth runs 5 px outside the card's right edge, as strong as the edge itself.
