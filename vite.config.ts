@@ -24,7 +24,17 @@ export default defineConfig({
   optimizeDeps: { exclude: ['js-aruco2'] },
   resolve: { alias },
   worker: { format: 'es', plugins: () => [arucoModule()] },
-  build: { target: 'es2022', chunkSizeWarningLimit: 2000 },
+  build: {
+    target: 'es2022',
+    chunkSizeWarningLimit: 2000,
+    // The faces keep their names, so that the stylesheet of the guide can ask for them too.
+    rolldownOptions: {
+      output: {
+        assetFileNames: ({ names }) =>
+          names[0]?.endsWith('.woff2') ? 'faces/[name][extname]' : 'assets/[name]-[hash][extname]',
+      },
+    },
+  },
   test: {
     // A loaded machine is no fault: nothing here measures time.
     testTimeout: 120_000,

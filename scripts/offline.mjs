@@ -1,6 +1,6 @@
 /**
- * The service worker and the install card of the built app: page, scripts, styles, faces and
- * WebAssembly are kept for use without a net. The pose model is not among them: 12 MB are fetched
+ * The service worker and the install card of the built app: page, guide, scripts, styles, faces
+ * and WebAssembly are kept for use without a net. The pose model is not among them: 12 MB are fetched
  * once, when she first reads a photo, and kept by `capture/detector-weights.ts`. Photos are never
  * requests (they lie in IndexedDB), so no worker ever sees one.
  */
@@ -34,7 +34,7 @@ export function keptForOffline() {
       ],
     },
     workbox: {
-      globPatterns: ['**/*.{html,js,css,woff2,ttf,wasm,svg,png,txt}'],
+      globPatterns: ['**/*.{html,js,css,woff2,ttf,wasm,svg,png,txt}', 'guide/pictures/*.webp'],
       globIgnores: ['models/**'],
       maximumFileSizeToCacheInBytes: LARGEST_KEPT_BYTES,
       navigateFallback: 'index.html',

@@ -1,12 +1,14 @@
 /**
  * Takes the pictures of README.md from the running app, with the invented numbers of the
- * journeys: the rail, a draft and its steps, what a correction would change. Needs `npm run build`.
+ * journeys: the rail, a draft and its steps, what a correction would change; then those of the
+ * guide. Needs `npm run build`.
  */
 import { mkdirSync } from 'node:fs'
 import { chromium } from 'playwright-core'
 import { preview } from 'vite'
 import { goTo, INVENTED, tapeAll } from '../tests/journeys/walk.ts'
 import { CHROMIUM_FLAGS, findChromium } from './chromium.mjs'
+import { takeGuidePictures } from './pictures/guide.ts'
 
 const DOCS = new URL('../docs/', import.meta.url).pathname
 const executablePath = findChromium()
@@ -18,9 +20,10 @@ mkdirSync(DOCS, { recursive: true })
 const server = await preview({ logLevel: 'warn', preview: { host: '127.0.0.1', port: 0 } })
 const browser = await chromium.launch({ executablePath, args: CHROMIUM_FLAGS })
 try {
+  const address = server.resolvedUrls?.local[0] ?? ''
   const page = await browser.newPage({ viewport: { width: 1280, height: 860 } })
   const take = (name: string) => page.screenshot({ path: `${DOCS}${name}.png` })
-  await page.goto(server.resolvedUrls?.local[0] ?? '')
+  await page.goto(address)
   await goTo(page, 'Measure')
   await tapeAll(page, INVENTED)
   await goTo(page, 'Rail')
@@ -45,7 +48,9 @@ try {
   await take('compare')
   await goTo(page, 'Rail')
   await take('rail')
-  console.log(`RESULT ${JSON.stringify({ n: 4, pictures: ['draft', 'fit', 'compare', 'rail'] })}`)
+  const guide = await takeGuidePictures(browser, address)
+  const pictures = ['draft', 'fit', 'compare', 'rail']
+  console.log(`RESULT ${JSON.stringify({ n: pictures.length + guide.length, pictures, guide })}`)
 } finally {
   await browser.close()
   await server.close()

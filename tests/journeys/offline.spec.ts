@@ -15,6 +15,8 @@ const KINDS: Readonly<Record<string, string>> = {
   '.html': 'text/html',
   '.js': 'text/javascript',
   '.css': 'text/css',
+  '.webp': 'image/webp',
+  '.woff2': 'font/woff2',
   '.svg': 'image/svg+xml',
   '.wasm': 'application/wasm',
   '.webmanifest': 'application/manifest+json',
@@ -25,6 +27,29 @@ const kept = (page: Page) =>
     const { active } = await navigator.serviceWorker.ready
     return active?.state
   })
+
+/** Every leaf of the guide in its order, each with all of its pictures and both faces. */
+async function readThrough(page: Page): Promise<void> {
+  const leaves = page.getByRole('navigation', { name: 'Leaves of the guide' }).getByRole('link')
+  const count = await leaves.count()
+  expect(count).toBeGreaterThan(5)
+  for (let k = 0; k < count; k += 1) {
+    await leaves.nth(k).click()
+    await expect(leaves.nth(k)).toHaveAttribute('aria-current', 'page')
+    const blank = await page.evaluate(async () => {
+      const pictures = [...document.images]
+      for (const picture of pictures) picture.loading = 'eager'
+      const shown = await Promise.allSettled(pictures.map((picture) => picture.decode()))
+      await document.fonts.ready
+      const faces = [...document.fonts].filter(({ status }) => status !== 'loaded')
+      return [
+        ...pictures.filter((_, i) => shown[i]?.status !== 'fulfilled').map(({ src }) => src),
+        ...faces.map(({ family }) => family),
+      ]
+    })
+    expect(blank).toEqual([])
+  }
+}
 
 test('after one visit every place opens without a net', async ({ page, context }) => {
   await page.goto('/')
@@ -44,7 +69,12 @@ test('after one visit every place opens without a net', async ({ page, context }
     return urls
   })
   expect(cached.length).toBeGreaterThan(10)
-  expect(cached.filter((url) => /\.(jpe?g|heic|webp)|^blob:|models\//.test(url))).toEqual([])
+  const ours = cached.filter((url) => !url.includes('/guide/pictures/'))
+  expect(ours.filter((url) => /\.(jpe?g|heic|webp)|^blob:|models\//.test(url))).toEqual([])
+
+  await page.getByText('More', { exact: true }).click()
+  await page.getByRole('link', { name: /^Guide/ }).click()
+  await readThrough(page)
 })
 
 test('the headers of npm start', async ({ request }) => {
@@ -84,6 +114,8 @@ test.describe('in a sub-folder', () => {
     await goTo(page, 'Measure')
     await expect(page.locator('h1')).toBeVisible()
     await expect.poll(() => kept(page)).toBe('activated')
+    await page.goto(`${origin}${FOLDER}guide/index.html`)
+    await readThrough(page)
     expect(outside).toEqual([])
   })
 })
