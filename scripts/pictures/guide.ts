@@ -35,7 +35,7 @@ async function example(browser: Browser, address: string, viewport: typeof LAPTO
 
 /** Photos of an invented figure, read by the real model, in a browser that holds nothing else. */
 async function photos({ take }: Camera, page: Page) {
-  await take('begin', page.getByRole('main'), 560)
+  await take('begin', page.getByRole('main'), 500)
   await page.setViewportSize(BOOK)
   await goTo(page, 'Measure')
   await page.getByText('Before you take them', { exact: true }).click()
