@@ -21,7 +21,7 @@ const server = await preview({ logLevel: 'warn', preview: { host: '127.0.0.1', p
 const browser = await chromium.launch({ executablePath, args: CHROMIUM_FLAGS })
 try {
   const address = server.resolvedUrls?.local[0] ?? ''
-  const page = await browser.newPage({ viewport: { width: 1280, height: 860 } })
+  const page = await browser.newPage({ viewport: { width: 1280, height: 1060 } })
   const take = (name: string) => page.screenshot({ path: `${DOCS}${name}.png` })
   await page.goto(address)
   await goTo(page, 'Measure')
