@@ -8,7 +8,7 @@ import { asText } from '../../src/ui/fitting/change-words.ts'
 import {
   editSaid,
   howsFor,
-  inNames,
+  inHers,
   usualPlace,
   worksOf,
   yesMeans,
@@ -57,12 +57,14 @@ test('an edit is said by line, way and amount', () => {
   )
 })
 
-test('reasons name complaints by their names', () => {
-  expect(inNames('N1 and B9 describe one slack.')).toBe(
+test('reasons name complaints by their names, and lengths in her unit', () => {
+  expect(inHers('10.5 mm leave 88 mm of ease.', CM)).toBe('1.1 cm leave 8.8 cm of ease.')
+  expect(inHers('88 mm of ease.', { unit: 'in', inchStep: 8 })).toBe('3 1/2 in of ease.')
+  expect(inHers('N1 and B9 describe one slack.', CM)).toBe(
     `${complaintOf('N1').name} and ${complaintOf('B9').name} describe one slack.`,
   )
-  expect(inNames('B8.1 (bust fuller than the darts hold).')).toBe(
+  expect(inHers('B8.1 (bust fuller than the darts hold).', CM)).toBe(
     'bust fuller than the darts hold.',
   )
-  expect(inNames('SH1: pin it.')).toBe(`${complaintOf('SH1').name}: pin it.`)
+  expect(inHers('SH1: pin it.', CM)).toBe(`${complaintOf('SH1').name}: pin it.`)
 })

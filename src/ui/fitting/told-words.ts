@@ -12,6 +12,8 @@ import {
   type Way,
   type Work,
 } from '../../fitting/complaints/complaint.ts'
+import { formatLength, type UnitChoice } from '../../units/format.ts'
+import { mm } from '../../units/length.ts'
 import type { How } from '../../fitting/half-amount.ts'
 import type { EditAmount } from '../../fitting/rules/edit-amounts.ts'
 import type { Said } from './change-words.ts'
@@ -125,15 +127,16 @@ export function editSaid({ target, way, applied, point, side, follows }: EditAmo
   return [`The ${piece} ${what} ${WAY_WORDS[way]}`, applied, `${which}${after}.`]
 }
 
-/** Reasons name complaints by id; she reads their names. */
-export const inNames = (reason: string): string =>
+/** Reasons name complaints by id and lengths in millimetres; she reads names and her own unit. */
+export const inHers = (reason: string, units: UnitChoice): string =>
   COMPLAINT_IDS.reduceRight(
     (text, id) =>
       text
         .replaceAll(new RegExp(`\\b${id}\\.\\d+ \\(([^)]*)\\)`, 'g'), '$1')
         .replaceAll(new RegExp(`\\b${id}\\b`, 'g'), complaintOf(id).name),
-    reason,
+    reason.replaceAll(MILLIMETRES, (_, n: string) => formatLength(mm(Number(n)), units)),
   )
+const MILLIMETRES = /(?<![\d.])(\d+(?:\.\d+)?) mm\b/g
 
 /** What a yes to a test would mean, from the names of its causes. */
 export function yesMeans(complaint: Complaint, test: number): string {
