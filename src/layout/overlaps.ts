@@ -16,6 +16,8 @@ const MOST_GROWTH = 2
 const LEAST_GROWTH = 1.2
 /** Of a pair that is clear again, until it is 1. Figures of all three: arXiv 2509.13329. */
 const FADING = 0.95
+/** Weights stop growing here: past it they would run out of numbers, and every place weigh alike. */
+const MOST_WEIGHT = 1e150
 
 export class Overlaps {
   readonly board: Board
@@ -118,7 +120,8 @@ export class Overlaps {
     for (let k = 0; k < overlap.length; k++) {
       const share = overlap[k]! / worst
       const w = weight[k]!
-      if (share > 0) weight[k] = w * (LEAST_GROWTH + (MOST_GROWTH - LEAST_GROWTH) * share)
+      if (share > 0)
+        weight[k] = Math.min(MOST_WEIGHT, w * (LEAST_GROWTH + (MOST_GROWTH - LEAST_GROWTH) * share))
       else if (w > 1) weight[k] = Math.max(1, w * FADING)
       else continue
       pull[k] = weight[k]! * size[k]!
