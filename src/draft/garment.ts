@@ -1,6 +1,7 @@
 /**
- * What a garment is to the rest of the program: the numbers it needs, the choices it reads, the
- * construction that draws it, and how it is made whole and proved. One file each in `garments/`.
+ * What a garment is to the rest of the program: the numbers it needs and the choices it reads
+ * (`garments.ts`), the construction that draws it, and how it is made whole and proved (one file
+ * each in `garments/`).
  */
 import type { MeasurementId } from '../measurements/catalogue.ts'
 import type { Body } from '../measurements/confirmed.ts'
@@ -32,6 +33,9 @@ export interface Garment {
   readonly options: readonly OptionId[]
   /** Where its standard is another than that of the table. */
   readonly standard: Partial<Choices>
+}
+
+export interface Making {
   /** The pieces as constructed, before any correction. */
   readonly draw: (body: Body, choices: Choices) => readonly DrawnPiece[]
   /** After the last correction: pieces that rest on others, openings, finishing pieces. */

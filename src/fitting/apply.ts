@@ -7,14 +7,14 @@ import { CHOICES, type Choices } from '../draft/choices.ts'
 import { pieceOf, withPiece, type Draft, type GarmentId } from '../draft/draft.ts'
 import { alike, centresApart } from '../draft/as-worn.ts'
 import { say, type Finding } from '../draft/finding.ts'
-import { drawn, proved } from '../draft/garments.ts'
+import { drawn, proved } from '../draft/make.ts'
 import { SEAM_EQUAL } from '../draft/proof.ts'
 import { edge, type Side } from '../draft/piece.ts'
 import type { Step } from '../draft/step.ts'
 import { bodyOfSide, sidesAgree, type Body } from '../measurements/confirmed.ts'
 import { fixed } from '../units/amount.ts'
 import { mm } from '../units/length.ts'
-import { complaintOf } from './complaints/catalogue.ts'
+import { HEADS } from './complaints/heads.ts'
 import { inForce, type Correction } from './correction.ts'
 import { operated } from './ops/operate.ts'
 import type { Operation } from './ops/operation.ts'
@@ -218,7 +218,7 @@ function operationStep(
     piece: named === 'both' ? 'front' : named,
     words: words.charAt(0).toUpperCase() + words.slice(1),
     amount: fixed(amount),
-    why: complaintOf(c.because.complaint).name,
+    why: HEADS[c.because.complaint].name,
     lights: changed.map((e) => e.path),
   }
 }
@@ -234,7 +234,7 @@ function wedgeStep(c: Extract<Correction, { kind: 'close-wedge' }>, w: Wedge): S
     width: fixed(c.width),
     opens: fixed(w.opens),
     shortens: fixed(w.shortens),
-    why: complaintOf(c.because.complaint).name,
+    why: HEADS[c.because.complaint].name,
     lights: [edge(w.piece, c.edge).path],
   }
 }

@@ -6,7 +6,7 @@
 import type { ChoiceId } from '../draft/choices.ts'
 import type { GarmentId } from '../draft/draft.ts'
 import { GARMENTS } from '../draft/garments.ts'
-import { complaintOf } from '../fitting/complaints/catalogue.ts'
+import { HEADS } from '../fitting/complaints/heads.ts'
 import { inForce, type Correction } from '../fitting/correction.ts'
 import { redraft, type Round } from './round.ts'
 
@@ -24,7 +24,7 @@ function lasts(c: Correction): boolean {
   if (c.kind === 'withdraw') return false
   if (c.kind === 'turn-choice') return OF_THE_BODY.includes(c.choice)
   // Too tight or too loose all round is ease.
-  return complaintOf(c.because.complaint).kind !== 'girth'
+  return HEADS[c.because.complaint].kind !== 'girth'
 }
 
 export const lastingOf = (round: Pick<Round, 'corrections'>): readonly Correction[] =>

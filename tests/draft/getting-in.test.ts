@@ -6,7 +6,7 @@
 import { describe, expect, test } from 'vitest'
 import { standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { pieceOf, type Draft } from '../../src/draft/draft.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { passes, sewnWaist, through } from '../../src/draft/opening.ts'
 import { edge, outline, type FinishingId, type Piece } from '../../src/draft/piece.ts'
 import { sentence } from '../../src/draft/sentence.ts'

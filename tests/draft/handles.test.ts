@@ -1,7 +1,8 @@
 /** A point dragged along its axis turns its choice by as much as it says: two drafts, one measured on the paper. */
 import { describe, expect, test } from 'vitest'
 import { CHOICES } from '../../src/draft/choices.ts'
-import { draft, GARMENT_IDS, standardFor } from '../../src/draft/garments.ts'
+import { GARMENT_IDS, standardFor } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
 import { draggedTo, handlesOf } from '../../src/draft/handles.ts'
 import { mm } from '../../src/units/length.ts'

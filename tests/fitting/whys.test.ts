@@ -3,7 +3,8 @@
  * (38 to 60 mm at the bust, 19 to 40 at the waist of a woven bodice).
  */
 import { expect, test } from 'vitest'
-import { draft, standardFor } from '../../src/draft/garments.ts'
+import { standardFor } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { sewnEase } from '../../src/draft/ease.ts'
 import { measuredReaches } from '../../src/fitting/measured-reaches.ts'
 import { whysFor, type Known } from '../../src/fitting/whys.ts'

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { draft, standardFor } from '../../src/draft/garments.ts'
+import { standardFor } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { plainCloth, type Cloth } from '../../src/layout/cloth.ts'
 import { cutParts } from '../../src/layout/cut-part.ts'
 import { layOut } from '../../src/layout/lay-out.ts'

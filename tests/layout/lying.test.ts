@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { draft, standardFor } from '../../src/draft/garments.ts'
+import { standardFor } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import type { GarmentId } from '../../src/draft/draft.ts'
 import { plainCloth, usableWidth, type Cloth } from '../../src/layout/cloth.ts'
 import { cutParts } from '../../src/layout/cut-part.ts'

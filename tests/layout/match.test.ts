@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { GarmentId } from '../../src/draft/draft.ts'
-import { draft, standardFor } from '../../src/draft/garments.ts'
+import { standardFor } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { plainCloth } from '../../src/layout/cloth.ts'
 import { cutParts, type CutPart } from '../../src/layout/cut-part.ts'
 import { layOut } from '../../src/layout/lay-out.ts'

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { GarmentId } from '../../src/draft/draft.ts'
-import { draft, standardFor } from '../../src/draft/garments.ts'
+import { standardFor } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { clothFigure } from '../../src/layout/cloth-figure.ts'
 import { clothOf, USUAL_CLOTH, type ClothWishes } from '../../src/layout/cloth-wishes.ts'
 import { cutParts } from '../../src/layout/cut-part.ts'

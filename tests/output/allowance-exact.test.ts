@@ -5,7 +5,8 @@
 import { describe, expect, test, vi } from 'vitest'
 import { standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
-import { draft, GARMENTS, isGarmentId, standardFor } from '../../src/draft/garments.ts'
+import { GARMENTS, isGarmentId, standardFor } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { closeWedge } from '../../src/fitting/wedge.ts'
 import { cuttingLine, type Allowances } from '../../src/output/allowance.ts'
 import {

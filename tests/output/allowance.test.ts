@@ -5,7 +5,8 @@ import { point } from '../../src/geometry/point.ts'
 import { arc, at, line, type Segment } from '../../src/geometry/segment.ts'
 import { standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
-import { draft, standardFor } from '../../src/draft/garments.ts'
+import { standardFor } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { edge, namedPoint, type EdgeName, type Piece } from '../../src/draft/piece.ts'
 import {
   cuttingLine,

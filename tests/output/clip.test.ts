@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { namedPoint, type Piece } from '../../src/draft/piece.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { pathEnd, pathStart } from '../../src/geometry/path.ts'

@@ -1,7 +1,8 @@
 /** Finishes and allowances as she chose them, on the edges of every garment. */
 import { describe, expect, test } from 'vitest'
 import { standardChoices, type Choices } from '../../src/draft/choices.ts'
-import { draft, GARMENTS, isGarmentId, standardFor } from '../../src/draft/garments.ts'
+import { GARMENTS, isGarmentId, standardFor } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import type { Draft } from '../../src/draft/draft.ts'
 import { arc, line } from '../../src/geometry/segment.ts'
 import { point } from '../../src/geometry/point.ts'

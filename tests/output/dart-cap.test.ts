@@ -2,7 +2,7 @@
 import { describe, expect, test, vi } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { edge } from '../../src/draft/piece.ts'
 import { pathEnd, pathStart, type Path } from '../../src/geometry/path.ts'
 import { point, type Point } from '../../src/geometry/point.ts'

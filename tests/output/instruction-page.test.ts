@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { preview } from '../../src/measurements/confirmed.ts'
 import { standardChoices } from '../../src/draft/choices.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { findingSentence } from '../../src/draft/finding.ts'
 import { stepsText } from '../../src/output/instruction-page.ts'
 import { PAPERS } from '../../src/output/paper.ts'

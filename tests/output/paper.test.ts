@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { mm } from '../../src/units/length.ts'
 import { standardChoices } from '../../src/draft/choices.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import {
   LONGEST_PAGE,
   PAPERS,

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest'
 import { preview } from '../../src/measurements/confirmed.ts'
 import { standardChoices } from '../../src/draft/choices.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { draftPdf } from '../../src/output/pdf.ts'
 import { body, bookOf, MIDDLE } from '../bodies.ts'
 import { FONT } from './font.ts'

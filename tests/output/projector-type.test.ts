@@ -1,7 +1,7 @@
 /** Words that are thrown stay readable and do not run into one another. */
 import { expect, test } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { point } from '../../src/geometry/point.ts'
 import { textMark, type TextMark } from '../../src/output/mark.ts'
 import { MUSLIN_ALLOWANCES } from '../../src/output/allowance.ts'

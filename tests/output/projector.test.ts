@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { MUSLIN_ALLOWANCES } from '../../src/output/allowance.ts'
 import { pieceDrawing } from '../../src/output/piece-drawing.ts'
 import { fieldCrosses, fieldWords, neighbour } from '../../src/output/projector-words.ts'

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { SAMPLE } from '../../src/output/line-key.ts'
 import { draftPdf, type PdfWords } from '../../src/output/pdf.ts'

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { standardChoices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
 import { record } from '../../src/draft/record.ts'

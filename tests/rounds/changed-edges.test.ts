@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { closeWedge } from '../../src/fitting/wedge.ts'
 import { point } from '../../src/geometry/point.ts'
 import { arc, line } from '../../src/geometry/segment.ts'

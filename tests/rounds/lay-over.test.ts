@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
-import { draft } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import { edge, namedPoint } from '../../src/draft/piece.ts'
 import { distance } from '../../src/geometry/point.ts'
 import { pathLength } from '../../src/geometry/length.ts'

@@ -2,7 +2,8 @@
 import { CannotDraw } from '../../../src/draft/cannot-draw.ts'
 import type { Choices } from '../../../src/draft/choices.ts'
 import type { GarmentId } from '../../../src/draft/draft.ts'
-import { draft, GARMENTS, standardFor } from '../../../src/draft/garments.ts'
+import { GARMENTS, standardFor } from '../../../src/draft/garments.ts'
+import { draft } from '../../../src/draft/make.ts'
 import { judge, type Verdict } from './judge.ts'
 import { taped, type Numbers } from './numbers.ts'
 

@@ -6,7 +6,8 @@
  * length / (1 − shrinkage) by more than their items say; long: the length of `--again` of them
  * over the best of a run `--longer` times as long. Times are of one core.
  */
-import { draft, GARMENTS, isGarmentId, standardFor } from '../../../src/draft/garments.ts'
+import { GARMENTS, isGarmentId, standardFor } from '../../../src/draft/garments.ts'
+import { draft } from '../../../src/draft/make.ts'
 import { amountToBuy } from '../../../src/layout/amount.ts'
 import { SELVEDGE, type Cloth } from '../../../src/layout/cloth.ts'
 import { cutParts, type CutPart } from '../../../src/layout/cut-part.ts'

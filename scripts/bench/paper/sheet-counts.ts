@@ -1,6 +1,6 @@
 /** How many sheets the invented bodies take, and what laying pieces together saves. */
 import { standardChoices } from '../../../src/draft/choices.ts'
-import { draft } from '../../../src/draft/garments.ts'
+import { draft } from '../../../src/draft/make.ts'
 import { sheetPlan } from '../../../src/output/sheet-plan.ts'
 import { body, INVENTED_BODIES } from '../../../tests/bodies.ts'
 

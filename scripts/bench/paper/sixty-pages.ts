@@ -1,7 +1,7 @@
 /** A garment that takes 60 pages of A4, and the operators of its pages. */
 import { CHOICES, standardChoices } from '../../../src/draft/choices.ts'
 import type { Draft } from '../../../src/draft/draft.ts'
-import { draft } from '../../../src/draft/garments.ts'
+import { draft } from '../../../src/draft/make.ts'
 import { draftPages } from '../../../src/output/draft-pages.ts'
 import type { Page } from '../../../src/output/page.ts'
 import { pagesPdf, type PdfWords } from '../../../src/output/pdf.ts'

@@ -1,7 +1,8 @@
 /** A muslin on a body: the draft it was cut from held against what the body needs. */
 import type { Choices } from '../../../src/draft/choices.ts'
 import { pieceOf, type Draft, type GarmentId } from '../../../src/draft/draft.ts'
-import { draft, GARMENTS } from '../../../src/draft/garments.ts'
+import { GARMENTS } from '../../../src/draft/garments.ts'
+import { draft } from '../../../src/draft/make.ts'
 import type { MeasurementId } from '../../../src/measurements/catalogue.ts'
 import type { Confirmed } from '../../../src/measurements/confirmed.ts'
 import { taped, type Numbers } from '../bodies/numbers.ts'

@@ -5,7 +5,6 @@
  * Not for: knits, strapless bodices, bodies measured over thick clothes.
  */
 import { measured, type Body } from '../../measurements/confirmed.ts'
-import type { MeasurementId } from '../../measurements/catalogue.ts'
 import { add, point, rotate, scale, subtract, unit, type Point } from '../../geometry/point.ts'
 import { cubic } from '../../geometry/segment.ts'
 import type { Path } from '../../geometry/path.ts'
@@ -20,35 +19,6 @@ import type { HalfId, TorsoNumbers } from './blouse-numbers.ts'
 import { BALANCE_IDS, levels } from './blouse-levels.ts'
 import { drawSide } from './blouse-side.ts'
 import { shapeWaist } from './blouse-waist.ts'
-
-export const BODICE_NEEDS: readonly MeasurementId[] = [
-  'bustGirth',
-  'waistGirth',
-  'hipGirth',
-  'waistToHip',
-  'napeToWaist',
-  'waistToBustLevel',
-  'apexSpacing',
-]
-export const BODICE_USES: readonly MeasurementId[] = [
-  'napeToArmpitLevel',
-  'acrossBack',
-  'acrossChest',
-  'neckBaseGirth',
-  'frontNeckToWaist',
-  'shoulderLengthLeft',
-  'shoulderLengthRight',
-  'shoulderSlopeLeft',
-  'shoulderSlopeRight',
-  'sideNeckOverBladeToWaist',
-  'sideNeckOverApexToWaist',
-  'highBustGirth',
-  'highHipGirth',
-  'waistToHighHip',
-  'headGirth',
-  'upperArmGirth',
-  'slipThroughGirth',
-]
 
 /** Length of a back shoulder dart, mm: 60 to 80, from memory. */
 const SHOULDER_DART_LONG = 70

@@ -7,7 +7,6 @@
  * published source. Not for: set-in or raglan sleeves, knits, children's nightwear.
  */
 import { measured, type Body } from '../../measurements/confirmed.ts'
-import type { MeasurementId } from '../../measurements/catalogue.ts'
 import { found, minus, type Amount } from '../../units/amount.ts'
 import { refuse } from '../cannot-draw.ts'
 import { choice, type Choices } from '../choices.ts'
@@ -19,34 +18,6 @@ import { fittingCorner, settleOverarm, type Overarm } from './blouse-overarm.ts'
 import { drawSide } from './blouse-side.ts'
 import { drawSleeveEdge, placeCorner, placeSleeveEdge } from './blouse-sleeve-edge.ts'
 import { shapeWaist } from './blouse-waist.ts'
-
-export const BLOUSE_NEEDS: readonly MeasurementId[] = [
-  'bustGirth',
-  'waistGirth',
-  'hipGirth',
-  'waistToHip',
-  'napeToWaist',
-  'waistToBustLevel',
-  'apexSpacing',
-]
-export const BLOUSE_USES: readonly MeasurementId[] = [
-  'napeToArmpitLevel',
-  'upperArmGirth',
-  'headGirth',
-  'neckBaseGirth',
-  'slipThroughGirth',
-  'sideNeckOverBladeToWaist',
-  'sideNeckOverApexToWaist',
-  'sideNeckToSleeveEdge',
-  'frontNeckToWaist',
-  'highBustGirth',
-  'highHipGirth',
-  'waistToHighHip',
-  'shoulderLengthLeft',
-  'shoulderLengthRight',
-  'shoulderSlopeLeft',
-  'shoulderSlopeRight',
-]
 
 export function drawBlouse(body: Body, chosen: Choices): { back: Sheet; front: Sheet } {
   const choices = fittingCorner(body, chosen)

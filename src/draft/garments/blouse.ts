@@ -1,59 +1,12 @@
 /** The draped-sleeve blouse as a garment. */
-import { BLOUSE_NEEDS, BLOUSE_USES, drawBlouse } from '../blocks/draped-blouse.ts'
+import { drawBlouse } from '../blocks/draped-blouse.ts'
 import { completed } from '../completed.ts'
 import { pieceOf } from '../draft.ts'
-import type { Garment } from '../garment.ts'
+import type { Making } from '../garment.ts'
 import { armOpening, gettingIn, neckJoin, pair, soundness } from '../proof.ts'
 import { bodyFindings } from '../proof-body.ts'
 
-export const BLOUSE: Garment = {
-  id: 'blouse',
-  name: 'Draped-sleeve blouse',
-  what: 'Woven, with a wide draped sleeve cut in one with the body and waist darts.',
-  notFor: 'Not for set-in or raglan sleeves, knits or children’s nightwear.',
-  needs: BLOUSE_NEEDS,
-  uses: BLOUSE_USES,
-  choices: [
-    'easeBust',
-    'easeWaist',
-    'easeHighHip',
-    'easeHip',
-    'frontShare',
-    'neckHalfWidth',
-    'sideNeckRise',
-    'frontNeckDrop',
-    'frontRaise',
-    'underarmDrop',
-    'overarmDrop',
-    'sweepBack',
-    'sweepFront',
-    'cornerRadius',
-    'armRoom',
-    'lengthAdded',
-    'lengthBelowWaist',
-    'sideIntake',
-    'centreBackMost',
-    'frontDartTip',
-    'backDartTip',
-    'frontDartLow',
-    'backDartLow',
-    'ventLength',
-    'facingWidth',
-    'stripWidth',
-    'buttonOverlap',
-    'keyholeLength',
-    'keyholeWidth',
-  ],
-  options: [
-    'overarmRule',
-    'neckShape',
-    'shaping',
-    'waistDarts',
-    'surplus',
-    'opening',
-    'neckFinish',
-  ],
-  standard: {},
+export const BLOUSE: Making = {
   draw: (body, choices) => {
     const { back, front } = drawBlouse(body, choices)
     return [

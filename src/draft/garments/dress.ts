@@ -14,7 +14,7 @@ import { pieceOf, type Draft } from '../draft.ts'
 import { buttonFacing } from '../facing.ts'
 import { say, type Finding } from '../finding.ts'
 import { finished } from '../finished.ts'
-import type { DrawnPiece, Garment } from '../garment.ts'
+import type { DrawnPiece, Making } from '../garment.ts'
 import { edge, type HalfId, type Piece } from '../piece.ts'
 import { pair, SEAM_EQUAL, soundness } from '../proof.ts'
 import type { Sheet } from '../sheet.ts'
@@ -22,7 +22,7 @@ import type { Step } from '../step.ts'
 import { vented } from '../vent.ts'
 import { waistFacing } from '../waist-facing.ts'
 import { bodiceOf, waistSeam, type WaistSeam } from '../waist-cut.ts'
-import { BLOCK, bodiceHalves, bodiceProof, SLEEVELESS } from './bodice.ts'
+import { bodiceHalves, bodiceProof } from './bodice.ts'
 
 /** The torso is drawn this far below the hip; a correction may need cloth there. Judgement. */
 const BELOW_HIP = 40
@@ -183,27 +183,4 @@ function walking(d: Draft, back: Piece, front: Piece): Finding[] {
   return hem < need ? [say('hemNarrow', 'note', 'skirtFront.hem', hem, need)] : []
 }
 
-export const DRESS: Garment = {
-  ...SLEEVELESS,
-  id: 'dress',
-  name: 'Dress with a waist seam',
-  what: 'Woven and sleeveless, a fitted bodice with a straight, flared or circle skirt sewn on at the waist.',
-  notFor: 'Not for knits, gathered skirts or linings.',
-  choices: [...SLEEVELESS.choices, 'skirtFlare', 'biasGive'],
-  options: [...SLEEVELESS.options, 'skirt', 'waistFinish'],
-  // 75, 40 and 65 mm round: the preset of the ease tables for a darted dress.
-  standard: {
-    ...BLOCK.standard,
-    easeBust: mm(19),
-    easeWaist: mm(10),
-    easeHighHip: mm(16),
-    easeHip: mm(16),
-    acrossEase: mm(0),
-    underarmDrop: mm(10),
-    lengthBelowWaist: mm(600),
-    opening: 'backZip',
-  },
-  draw: drawTorso,
-  complete: withSkirt,
-  prove: dressProof,
-}
+export const DRESS: Making = { draw: drawTorso, complete: withSkirt, prove: dressProof }

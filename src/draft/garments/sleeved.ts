@@ -5,8 +5,6 @@ import { lengthTo } from '../../geometry/path.ts'
 import { distance, type Point } from '../../geometry/point.ts'
 import { project } from '../../geometry/project.ts'
 import { selfIntersections } from '../../geometry/self-intersection.ts'
-import { mm } from '../../units/length.ts'
-import { BODICE_NEEDS, BODICE_USES } from '../blocks/bodice.ts'
 import { drawCappedBodice, fittedCap } from '../blocks/cap-rule.ts'
 import { BELOW_UNDERARM, drawSleeve, type Armholes } from '../blocks/sleeve.ts'
 import type { Choices } from '../choices.ts'
@@ -14,10 +12,10 @@ import { completed } from '../completed.ts'
 import { pieceOf, type Draft } from '../draft.ts'
 import { say, type Finding } from '../finding.ts'
 import { finished } from '../finished.ts'
-import type { DrawnPiece, Garment } from '../garment.ts'
+import type { DrawnPiece, Making } from '../garment.ts'
 import { edge, namedPoint, outline, sewnLength, type Piece } from '../piece.ts'
 import { SEAM_EQUAL } from '../proof.ts'
-import { BLOCK, bodiceHalves, bodiceProof, SLEEVELESS } from './bodice.ts'
+import { bodiceHalves, bodiceProof } from './bodice.ts'
 
 /** Body and sleeve in one; "bodice muslin first": the sleeve is drawn from the corrected armhole. */
 function withSleeve(d: Draft): Draft {
@@ -113,34 +111,4 @@ function sleeveProof(d: Draft): readonly Finding[] {
 /** The back seam may be eased to the front one by this, mm: 3 to 5 at the elbow, from memory. */
 const SLEEVE_SEAMS = 5
 
-export const SLEEVED: Garment = {
-  ...SLEEVELESS,
-  id: 'sleeve',
-  name: 'Blouse with a set-in sleeve',
-  what: 'Woven, with a sleeve set into the armhole of the fitted body. Fit the body first; the sleeve follows its armhole.',
-  notFor: 'Not for knits, two-piece sleeves or collars.',
-  needs: [...BODICE_NEEDS, 'upperArmGirth'],
-  uses: BODICE_USES.filter((id) => id !== 'upperArmGirth'),
-  choices: [
-    ...SLEEVELESS.choices,
-    'armRoom',
-    'capEase',
-    'sleevePitch',
-    'sleeveLength',
-    'sleeveHem',
-  ],
-  standard: {
-    ...BLOCK.standard,
-    easeBust: mm(22),
-    easeWaist: mm(14),
-    easeHighHip: mm(19),
-    easeHip: mm(19),
-    // Nape to underarm line 215 mm at bust 88 cm in a published block; nape to armpit level 184 mm
-    // among 2,208 women of the same mean bust (ANSUR 1988).
-    underarmDrop: mm(30),
-    opening: 'auto',
-  },
-  draw: drawSleeved,
-  complete: withSleeve,
-  prove: sleeveProof,
-}
+export const SLEEVED: Making = { draw: drawSleeved, complete: withSleeve, prove: sleeveProof }

@@ -1,17 +1,15 @@
 /** Complaints at the armhole. On a sleeve cut in one they belong to the sleeve edge and the underarm. */
-import type { Complaint } from './complaint.ts'
-import { causes, edit, letOut, ORDER, place, see, takeIn, tests, turned } from './work.ts'
+import type { ComplaintBody } from './complaint.ts'
+import { causes, edit, letOut, place, see, takeIn, tests, turned } from './work.ts'
 
-const zone = { kind: 'shape', order: ORDER.armhole } as const
 const under = { point: 'underarm' } as const
 
 const REACH =
   'The fold is the room to reach forward: 6 to 13 mm on each half stay. Leave the draft.'
 
-export const ARMHOLE: readonly Complaint[] = [
+export const ARMHOLE: readonly ComplaintBody[] = [
   {
     id: 'A1',
-    name: 'Armhole too tight',
     said: ['cuts under the arm', 'binds at the arm'],
     where: 'underarm',
     sign: 'A line of pressure and creases like rays round the armhole.',
@@ -35,7 +33,6 @@ export const ARMHOLE: readonly Complaint[] = [
       ['Is it eased by snipping at the front notch?', [2]],
       ['Does an upright slit at the centre back or from mid shoulder free it?', [3]],
     ),
-    ...zone,
     usual: [3, 13],
     cap: 10,
     trueAfter: ['armhole square to the side, front and back in one curve', 'cap', 'side length'],
@@ -45,7 +42,6 @@ export const ARMHOLE: readonly Complaint[] = [
   },
   {
     id: 'A2',
-    name: 'Armhole too low or too big',
     said: ['side sags under the arm', 'underwear shows under the arm'],
     where: 'underarm',
     sign: 'Slanting folds under the armhole, the seam sags; with a sleeve the body lifts when the arm is raised.',
@@ -68,7 +64,6 @@ export const ARMHOLE: readonly Complaint[] = [
       ['Does a pin at the shoulder tip cure it?', [2]],
       ['Does a deeper side seam cure it?', [3]],
     ),
-    ...zone,
     usual: [5, 20],
     cap: 15,
     trueAfter: ['armhole', 'underarm of the cap', 'side'],
@@ -78,7 +73,6 @@ export const ARMHOLE: readonly Complaint[] = [
   },
   {
     id: 'A3',
-    name: 'Back armhole gapes',
     said: ['loop at the back of the armhole'],
     where: 'back armhole',
     sign: 'A loose loop along the back armhole.',
@@ -119,7 +113,6 @@ export const ARMHOLE: readonly Complaint[] = [
       ],
     ),
     tests: tests(['Pin a flat wedge from the armhole to the blade. Is it cured?', [1, 2, 3]]),
-    ...zone,
     usual: [3, 10],
     cap: 10,
     trueAfter: ['armhole', 'shoulder: as long as the front and its ease', 'back of the cap'],
@@ -129,7 +122,6 @@ export const ARMHOLE: readonly Complaint[] = [
   },
   {
     id: 'A4',
-    name: 'Upright folds at the back armhole',
     said: ['back too wide'],
     where: 'back, between blade and armhole',
     sign: 'Upright slack; one such fold is needed to reach forward.',
@@ -142,7 +134,6 @@ export const ARMHOLE: readonly Complaint[] = [
       ['Does the shoulder seam lie past the bone?', [2]],
       ['Does the fold vanish when the arms are crossed?', [], { on: true, why: REACH }],
     ),
-    ...zone,
     usual: [3, 10],
     cap: 10,
     trueAfter: ['armhole', 'back of the cap'],
@@ -152,7 +143,6 @@ export const ARMHOLE: readonly Complaint[] = [
   },
   {
     id: 'A5',
-    name: 'Crease in the front armhole',
     said: ['bunches at the front of the armpit', 'scratches in front of the arm'],
     where: 'front armhole curve',
     sign: 'A soft slanting crease in the hollow of the front armhole, with a sleeve.',
@@ -164,7 +154,6 @@ export const ARMHOLE: readonly Complaint[] = [
       ['Mark the crease of the arm on the muslin. Does cloth lie beyond it?', [1]],
       ['Is the crease in the sleeve and not in the body?', [2]],
     ),
-    ...zone,
     usual: [3, 8],
     cap: 8,
     trueAfter: ['armhole and front of the cap by as much'],

@@ -2,20 +2,16 @@
  * Complaints at the back.
  * A table, one entry a complaint: longer than other files for that reason.
  */
-import type { Complaint, Edit } from './complaint.ts'
-import { causes, edit, hinged, letOut, ORDER, see, takeIn, tests, turned } from './work.ts'
-
-const balance = { kind: 'length', order: ORDER.balance } as const
-const shape = { kind: 'shape', order: ORDER.bust } as const
+import type { ComplaintBody, Edit } from './complaint.ts'
+import { causes, edit, hinged, letOut, see, takeIn, tests, turned } from './work.ts'
 
 const bladeWedge = (op: 'WEDGE+' | 'WEDGE-'): readonly Edit[] => [
   edit(op, 'back.centre', op === 'WEDGE+' ? 'out' : 'in', { angle: hinged('backWidth') }),
 ]
 
-export const BACK: readonly Complaint[] = [
+export const BACK: readonly ComplaintBody[] = [
   {
     id: 'K1',
-    name: 'Tight across the shoulder blades',
     said: ['I cannot reach forward', 'back splits', 'back too narrow'],
     where: 'across the back at the blades',
     sign: 'Level strain from blade to blade; a sleeve is pulled back.',
@@ -30,7 +26,6 @@ export const BACK: readonly Complaint[] = [
       ['Does it gape only when she reaches forward?', [2]],
       ['Does unpicking the sleeve free it?', [3]],
     ),
-    ...shape,
     usual: [5, 15],
     cap: 15,
     trueAfter: ['shoulder ease', 'armhole', 'back of the cap', 'waist'],
@@ -40,7 +35,6 @@ export const BACK: readonly Complaint[] = [
   },
   {
     id: 'K2',
-    name: 'Sway back',
     said: [
       'level fold above the waist at the back',
       'pools in the small of the back',
@@ -64,7 +58,6 @@ export const BACK: readonly Complaint[] = [
       ['Draw the cloth down smooth. Is it tight below the waist?', [2]],
       ['Do the folds run on into the front?', [3]],
     ),
-    ...balance,
     usual: [6, 25],
     cap: 20,
     trueAfter: [
@@ -79,7 +72,6 @@ export const BACK: readonly Complaint[] = [
   },
   {
     id: 'K3',
-    name: 'Rides up at the back',
     said: ['back hem lifts', 'rounded shoulders', 'pulls over the upper back'],
     where: 'blades, back hem',
     sign: 'Back waist and hem rise at the centre; level tension over the blades, the neck may stand off.',
@@ -96,7 +88,6 @@ export const BACK: readonly Complaint[] = [
       ['Is it tight below the waist?', [2]],
       ['Does it open as wide at the armhole?', [3]],
     ),
-    ...balance,
     usual: [6, 20],
     cap: 15,
     trueAfter: ['centre back straight', 'shoulder length', 'neck'],
@@ -106,7 +97,6 @@ export const BACK: readonly Complaint[] = [
   },
   {
     id: 'K4',
-    name: 'Drags from the blade to the side',
     said: ['prominent blades'],
     where: 'blade to side waist or underarm',
     sign: 'Slanting strain from the blade.',
@@ -125,7 +115,6 @@ export const BACK: readonly Complaint[] = [
       ['Release the shoulder dart or mid shoulder. Does it open?', [1]],
       ['Does a cut across the blade open?', [2]],
     ),
-    ...shape,
     usual: [3, 8],
     cap: 8,
     trueAfter: ['shoulder'],
@@ -135,7 +124,6 @@ export const BACK: readonly Complaint[] = [
   },
   {
     id: 'K5',
-    name: 'Loose folds across the upper back',
     said: ['back too long above the waist', 'upright back', 'flat back'],
     where: 'upper and middle back',
     sign: 'Level folds between blades and waist; the grain dips at the centre back.',
@@ -150,7 +138,6 @@ export const BACK: readonly Complaint[] = [
       ['Pin a level pleat across the back until the folds go. Is the neck still easy?', [1]],
       ['Does the fold end at the tip of the shoulder dart?', [2]],
     ),
-    ...balance,
     usual: [5, 15],
     cap: 13,
     trueAfter: ['shoulder', 'neck', 'side equal'],
@@ -160,7 +147,6 @@ export const BACK: readonly Complaint[] = [
   },
   {
     id: 'K6',
-    name: 'Back waist too loose',
     said: ['upright folds at the back waist'],
     where: 'back waist',
     sign: 'Upright slack at the back of the waist.',
@@ -175,8 +161,6 @@ export const BACK: readonly Complaint[] = [
       ['Pin upright tucks on the dart lines. Does it lie?', [1]],
       ['Does a pinch at the centre back do it better?', [2]],
     ),
-    kind: 'girth',
-    order: ORDER.girth,
     usual: [5, 20],
     cap: 32,
     trueAfter: ['waist seam', 'darts below it'],
@@ -186,7 +170,6 @@ export const BACK: readonly Complaint[] = [
   },
   {
     id: 'K7',
-    name: 'Rounded base of the neck',
     said: ['collar rides back', 'curve at the top of the back'],
     where: 'centre back within 100 mm of the nape',
     sign: 'Tension over the curve at the nape; the neck stands away above or below it.',
@@ -195,7 +178,6 @@ export const BACK: readonly Complaint[] = [
       letOut('length', 19, [edit('WEDGE+', 'back.centre', 'out', { angle: hinged('backWidth') })]),
     ]),
     tests: tests(['Cut across 40 to 60 mm below the nape. Does it open at the centre?', [1]]),
-    ...balance,
     usual: [6, 19],
     cap: 19,
     trueAfter: ['back neck with its dart folded', 'shoulder'],

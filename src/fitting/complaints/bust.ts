@@ -2,7 +2,7 @@
  * Complaints at the bust and on the front above the waist.
  * A table, one entry a complaint: longer than other files for that reason.
  */
-import type { Complaint, Edit, Remedy, Target } from './complaint.ts'
+import type { ComplaintBody, Edit, Remedy, Target } from './complaint.ts'
 import {
   causes,
   edit,
@@ -10,16 +10,12 @@ import {
   job,
   letOut,
   making,
-  ORDER,
   place,
   see,
   takeIn,
   tests,
   turned,
 } from './work.ts'
-
-const zone = { kind: 'shape', order: ORDER.bust } as const
-const balance = { kind: 'length', order: ORDER.balance } as const
 
 const fuller: readonly Edit[] = [
   edit('FBA', 'front.bustDart', 'wider', { angle: { kind: 'bust' } }),
@@ -55,10 +51,9 @@ const dartTip = (target: Target): readonly Edit[] => [
   edit('DARTLEN', target, 'in', { point: 'tip' }),
 ]
 
-export const BUST: readonly Complaint[] = [
+export const BUST: readonly ComplaintBody[] = [
   {
     id: 'B1',
-    name: 'Pulls across the bust',
     said: ['tight bust', 'drag lines to the bust', 'flattened', 'too tight across the bust'],
     where: 'bust line',
     sign: 'Level taut lines between the bust tips or from the side to them; closings strain, the side seam is drawn forward.',
@@ -77,7 +72,6 @@ export const BUST: readonly Complaint[] = [
       ['Does only the back edge draw back?', [3]],
       ['Do the edges stay shut, and the dart aims past the fullest place?', [4]],
     ),
-    ...zone,
     usual: [6, 25],
     cap: 20,
     trueAfter: [
@@ -93,7 +87,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B2',
-    name: 'Rides up in front',
     said: ['front hem lifts', 'waist tilts up in front', 'pulls from side waist to the bust'],
     where: 'under the bust, front hem',
     sign: 'Slanting strain from the bust tip down to the side waist; waist line and hem rise at the centre front.',
@@ -115,7 +108,6 @@ export const BUST: readonly Complaint[] = [
       ],
       ['Does it open upright as well?', [2]],
     ),
-    ...balance,
     usual: [6, 25],
     cap: 20,
     trueAfter: ['side seams equal with the dart folded', 'waist seam', 'hem'],
@@ -126,7 +118,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B3',
-    name: 'Too big at the bust',
     said: ['baggy at the bust', 'collapses in front', 'empty over the bust', 'folds over the bust'],
     where: 'bust',
     sign: 'Loose folds, upright or curved, at the bust tip; the end of the dart stands empty.',
@@ -148,7 +139,6 @@ export const BUST: readonly Complaint[] = [
       ['Is there the same slack at the back?', [2]],
       ['Does the dart aim above or below the fullest place?', [3]],
     ),
-    ...zone,
     usual: [5, 20],
     cap: 15,
     trueAfter: ['waist', 'side seams equal with the dart folded', 'centre front', 'armhole'],
@@ -158,7 +148,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B4',
-    name: 'Dart points past the bust tip',
     said: ['pointed dart', 'the dart runs over the bust'],
     where: 'dart tips',
     sign: 'The tip lies at or past the fullest place and pokes.',
@@ -178,7 +167,6 @@ export const BUST: readonly Complaint[] = [
       ],
       ['Does the dart aim past it, above or below?', [2]],
     ),
-    ...zone,
     usual: [13, 64],
     cap: 20,
     trueAfter: ['dart legs equal', 'fold of the dart at the seam'],
@@ -188,7 +176,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B5',
-    name: 'Dart too high or too low',
     said: ['bust point in the wrong place', 'dart too high', 'dart too low'],
     where: 'side and waist darts',
     sign: 'The dart aims above or below the fullest place, with slack or strain on the other side of it.',
@@ -210,7 +197,6 @@ export const BUST: readonly Complaint[] = [
       ['Tape side neck to bust tip. Is it another length than the draft has?', [1]],
       ['Is the armhole low or high by as much?', [2]],
     ),
-    ...zone,
     usual: [6, 38],
     cap: 25,
     trueAfter: ['side seam with the dart folded', 'waist dart aimed again'],
@@ -221,7 +207,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B6',
-    name: 'Darts point to the middle or the side of the bust',
     said: ['bust tips too wide apart', 'bust tips too near each other'],
     where: 'waist dart and side dart',
     sign: 'The axis of the waist dart passes beside the bust tip.',
@@ -236,7 +221,6 @@ export const BUST: readonly Complaint[] = [
       ['front too wide or narrow between them', see('B1', 1)],
     ),
     tests: tests(['Tape from bust tip to bust tip. Is it another width than the draft has?', [1]]),
-    ...zone,
     usual: [3, 20],
     cap: 20,
     trueAfter: ['waist seam', 'dart legs'],
@@ -246,7 +230,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B7',
-    name: 'Dart end bubbles',
     said: ['puckers at the end of the dart', 'dimple at the tip', 'bubble at the dart'],
     where: 'dart tip',
     sign: 'A cone or bubble at the very end.',
@@ -267,7 +250,6 @@ export const BUST: readonly Complaint[] = [
       ['Is its angle over 22 degrees, or its mouth over 44 mm?', [1]],
       ['Does it lie well once it is sewn to a fine end and pressed over a curve?', [2, 3]],
     ),
-    ...zone,
     usual: [38, 44],
     cap: 20,
     trueAfter: ['both darts'],
@@ -277,7 +259,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B8',
-    name: 'Gaping armhole',
     said: [
       'the armhole gapes in front',
       'armhole stands away',
@@ -308,8 +289,6 @@ export const BUST: readonly Complaint[] = [
       ['Does raising the side seam cure it?', [3]],
       ['Is the sewn edge over 3 mm longer than the draft?', [5]],
     ),
-    kind: 'shape',
-    order: ORDER.armhole,
     usual: [6, 13],
     cap: 15,
     trueAfter: [
@@ -324,7 +303,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B9',
-    name: 'Level fold above the bust',
     said: ['too much across the upper chest', 'hollow chest', 'front too long above the bust'],
     where: 'between collarbone and bust',
     sign: 'Loose level folds across the upper chest; the grain dips at the centre, the neck may gape.',
@@ -337,7 +315,6 @@ export const BUST: readonly Complaint[] = [
       ['Pin a level tuck at the centre, to nothing at the armhole. Does all fall flat?', [1, 2]],
       ['Must the tuck run on across the armhole?', [3]],
     ),
-    ...balance,
     usual: [5, 15],
     cap: 13,
     trueAfter: ['centre straight', 'neck', 'front shoulder', 'facing'],
@@ -348,7 +325,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B10',
-    name: 'Upright folds beside the front armhole',
     said: ['chest too wide'],
     where: 'front, inside the armhole',
     sign: 'Upright slack between neck and armhole.',
@@ -360,8 +336,6 @@ export const BUST: readonly Complaint[] = [
       ['Pin an upright tuck from mid shoulder. Does it end above the bust?', [1]],
       ['Does the shoulder seam lie past the bone?', [2]],
     ),
-    kind: 'shape',
-    order: ORDER.armhole,
     usual: [3, 10],
     cap: 10,
     trueAfter: ['armhole', 'front of the cap'],
@@ -371,7 +345,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B11',
-    name: 'Tight across the chest',
     said: ['strain between the armholes'],
     where: 'upper chest',
     sign: 'Level strain from armhole to armhole; the front armhole cuts in.',
@@ -388,8 +361,6 @@ export const BUST: readonly Complaint[] = [
       ['Does opening the shoulder seam at the tip free it?', [2]],
       ['Does opening the side at bust level free it?', [3]],
     ),
-    kind: 'shape',
-    order: ORDER.armhole,
     usual: [3, 10],
     cap: 10,
     trueAfter: ['armhole', 'cap'],
@@ -399,7 +370,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B12',
-    name: 'Front gapes between the buttons',
     said: ['placket gapes', 'blouse opens between buttons'],
     where: 'centre front at the bust',
     sign: 'A gap like a diamond, with level strain.',
@@ -415,7 +385,6 @@ export const BUST: readonly Complaint[] = [
       ['Unbuttoned, do the centre lines fail to meet?', [1]],
       ['Do they meet, with no button at the bust line?', [2]],
     ),
-    ...zone,
     usual: [5, 30],
     cap: 20,
     trueAfter: ['waist', 'side seams equal with the dart folded', 'centre front'],
@@ -425,7 +394,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B13',
-    name: 'Baggy under the bust',
     said: ['loose at the midriff', 'gap under the bust'],
     where: 'from under the bust to the waist',
     sign: 'Upright slack under the bust.',
@@ -440,8 +408,6 @@ export const BUST: readonly Complaint[] = [
       ],
     ),
     tests: tests(['Pin along the dart line under the bust. Does the slack go?', [1, 2]]),
-    kind: 'girth',
-    order: ORDER.girth,
     usual: [5, 19],
     cap: 19,
     trueAfter: ['dart legs equal', 'waist'],
@@ -451,7 +417,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B14',
-    name: 'Sags below the bust in front',
     said: ['folds under the bust all across', 'front sags'],
     where: 'front between bust and waist',
     sign: 'A level fold or blousing under the bust; the grain dips at the centre of the bust line.',
@@ -470,7 +435,6 @@ export const BUST: readonly Complaint[] = [
       ['Does only a tuck at the waist cure it?', [3]],
       ['Does the dart aim below the fullest place?', [2]],
     ),
-    ...balance,
     usual: [5, 15],
     cap: 13,
     trueAfter: ['shoulder', 'neck', 'armhole notch'],
@@ -480,7 +444,6 @@ export const BUST: readonly Complaint[] = [
   },
   {
     id: 'B15',
-    name: 'Drags from the neck point to the bust',
     said: ['taut line from shoulder down to the bust'],
     where: 'neck point to bust tip',
     sign: 'A taut slanting line from the side neck to the bust tip.',
@@ -498,7 +461,6 @@ export const BUST: readonly Complaint[] = [
       ['Release the shoulder at its neck end. Is it eased?', [1]],
       ['Is it eased by releasing the tip?', [2]],
     ),
-    ...balance,
     usual: [5, 13],
     cap: 13,
     trueAfter: ['neck', 'shoulder'],

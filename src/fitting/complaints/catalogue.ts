@@ -4,13 +4,14 @@ import { BACK } from './back.ts'
 import { BUST } from './bust.ts'
 import { COMPLAINT_IDS, type Complaint, type ComplaintId } from './complaint.ts'
 import { DRAPED } from './draped.ts'
+import { HEADS } from './heads.ts'
 import { NECK } from './neck.ts'
 import { SHOULDER } from './shoulder.ts'
 import { SLEEVE } from './sleeve.ts'
 import { WAIST } from './waist.ts'
 import { WHOLE } from './whole.ts'
 
-export const ALL_COMPLAINTS: readonly Complaint[] = [
+const BODIES = [
   ...NECK,
   ...SHOULDER,
   ...BUST,
@@ -21,6 +22,10 @@ export const ALL_COMPLAINTS: readonly Complaint[] = [
   ...DRAPED,
   ...WHOLE,
 ]
+export const ALL_COMPLAINTS: readonly Complaint[] = BODIES.map((body) => ({
+  ...HEADS[body.id],
+  ...body,
+}))
 const BY_ID = new Map<ComplaintId, Complaint>(ALL_COMPLAINTS.map((c) => [c.id, c]))
 
 export function complaintOf(id: ComplaintId): Complaint {

@@ -6,6 +6,7 @@
 import type { AnyDart, EdgeName } from '../../draft/piece.ts'
 import type { MeasurementId } from '../../measurements/catalogue.ts'
 import type { ReachName } from '../reaches.ts'
+import type { Head } from './heads.ts'
 import type { SourceId } from './sources.ts'
 
 // prettier-ignore
@@ -128,23 +129,18 @@ export interface Test {
   readonly leaves?: { readonly on: boolean; readonly why: string }
 }
 
-/** Kind of change: at most one group of each in a round. */
-export type Kind = 'length' | 'shape' | 'girth'
 export type Evidence =
   'operative text' | 'partly seen' | 'heading only' | 'common practice' | 'memory'
 
-export interface Complaint {
+/** An entry without its head, which stands in heads.ts. */
+export interface ComplaintBody {
   readonly id: ComplaintId
-  readonly name: string
   /** Other ways she may say it. */
   readonly said: readonly string[]
   readonly where: string
   readonly sign: string
   readonly causes: readonly Cause[]
   readonly tests: readonly Test[]
-  readonly kind: Kind
-  /** Place in the order of corrections, 0 first. */
-  readonly order: number
   /** Usual amounts on the half piece, mm; undefined where none is given. */
   readonly usual: readonly [number, number] | undefined
   /** Most in one round as the table gives it, mm or degrees; undefined where another entry decides. */
@@ -154,3 +150,5 @@ export interface Complaint {
   readonly source: readonly SourceId[]
   readonly evidence: Evidence
 }
+
+export interface Complaint extends Head, ComplaintBody {}

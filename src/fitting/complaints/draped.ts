@@ -2,10 +2,9 @@
  * Complaints of a draped sleeve cut in one with the body: overarm, sleeve edge and underarm.
  * A table, one entry a complaint: longer than other files for that reason.
  */
-import type { Complaint, Edit } from './complaint.ts'
-import { causes, edit, letOut, making, ORDER, place, see, takeIn, tests } from './work.ts'
+import type { ComplaintBody, Edit } from './complaint.ts'
+import { causes, edit, letOut, making, place, see, takeIn, tests } from './work.ts'
 
-const zone = { kind: 'girth', order: ORDER.sleeve } as const
 const swing = (way: 'down' | 'up'): readonly Edit[] => [
   edit('ANGLE', 'front.overarm', way, { angle: { kind: 'swing', radius: 'overarm' } }),
   edit('ANGLE', 'back.overarm', way, { angle: { kind: 'swing', radius: 'overarm' } }),
@@ -19,10 +18,9 @@ const sweep = (way: 'wider' | 'narrower'): readonly Edit[] => [
   edit('SWEEP', 'back.sleeveEdge', way, { angle: { kind: 'sector', radius: 'overarm' } }),
 ]
 
-export const DRAPED: readonly Complaint[] = [
+export const DRAPED: readonly ComplaintBody[] = [
   {
     id: 'D1',
-    name: 'Sleeve stands out like a wing',
     said: ['cap sleeve sticks out', 'stands up off the shoulder'],
     where: 'outer shoulder, sleeve edge',
     sign: 'The edge stands level, with a hollow between arm and sleeve at the top.',
@@ -35,7 +33,6 @@ export const DRAPED: readonly Complaint[] = [
       ['Pin a tuck along the overarm, wide at the edge. Does it lie down?', [1]],
       ['Does it stand out in soft cloth as well?', [3]],
     ),
-    ...zone,
     usual: [5, 12],
     cap: 10,
     trueAfter: ['overarm smooth from the side neck', 'sleeve edge', 'underarm'],
@@ -45,7 +42,6 @@ export const DRAPED: readonly Complaint[] = [
   },
   {
     id: 'D2',
-    name: 'Sleeve pulls across the shoulder',
     said: ['draped sleeve pulls when the arm hangs'],
     where: 'over the shoulder bone',
     sign: 'Taut lines from the bone to the edge, front and back.',
@@ -58,7 +54,6 @@ export const DRAPED: readonly Complaint[] = [
       ['Slit along the overarm at the bone. Does it open?', [1]],
       ['Does opening at the bone alone free it?', [2]],
     ),
-    ...zone,
     usual: [3, 10],
     cap: 10,
     trueAfter: ['overarm'],
@@ -68,7 +63,6 @@ export const DRAPED: readonly Complaint[] = [
   },
   {
     id: 'D3',
-    name: 'Arm cannot be lifted',
     said: ['side and hem rise with the arm', 'drags the whole side up'],
     where: 'underarm',
     sign: 'Lifting the arm drags cloth from the hem up the side.',
@@ -82,7 +76,6 @@ export const DRAPED: readonly Complaint[] = [
       ['Does pinning the underarm up free it?', [2]],
       ['Does slitting the sleeve edge free it?', [3]],
     ),
-    ...zone,
     usual: [3, 8],
     cap: 8,
     trueAfter: ['underarm curve', 'side seams equal'],
@@ -92,7 +85,6 @@ export const DRAPED: readonly Complaint[] = [
   },
   {
     id: 'D4',
-    name: 'Too much cloth under the arm',
     said: ['bulky folds under the arm'],
     where: 'underarm',
     sign: 'Soft upright folds from arm to waist.',
@@ -108,7 +100,6 @@ export const DRAPED: readonly Complaint[] = [
       ['Pin the fold at the underarm. Does the arm still lift?', [2]],
       ['Does taking in the edge make it lie?', [3]],
     ),
-    ...zone,
     usual: [10, 30],
     cap: 20,
     trueAfter: ['side curve', 'side seams equal'],
@@ -118,7 +109,6 @@ export const DRAPED: readonly Complaint[] = [
   },
   {
     id: 'D5',
-    name: 'Drape falls to one side',
     said: ['drape falls forward', 'folds uneven front and back'],
     where: 'sleeve edge',
     sign: 'More folds on one side than on the other.',
@@ -150,7 +140,6 @@ export const DRAPED: readonly Complaint[] = [
       ['Mark the top of the arm. Does the seam lie before or behind it?', [1]],
       ['Are the two edges of unequal length?', [3]],
     ),
-    ...zone,
     usual: [5, 13],
     cap: 13,
     trueAfter: ['overarm', 'sleeve edge'],
@@ -160,7 +149,6 @@ export const DRAPED: readonly Complaint[] = [
   },
   {
     id: 'D6',
-    name: 'One sees into the sleeve',
     said: ['underwear shows when the arm is lifted'],
     where: 'opening under the arm',
     sign: 'A wide opening under the arm.',
@@ -172,7 +160,6 @@ export const DRAPED: readonly Complaint[] = [
       ['Tape the depth that is wanted. Is the underarm lower?', [1]],
       ['Is the depth right and the edge too long?', [2]],
     ),
-    ...zone,
     usual: [10, 40],
     cap: 20,
     trueAfter: ['underarm'],
@@ -182,13 +169,11 @@ export const DRAPED: readonly Complaint[] = [
   },
   {
     id: 'D7',
-    name: 'Sleeve edge grips the arm',
     said: ['sleeve edge too tight'],
     where: 'sleeve edge',
     sign: 'The edge is tight round the arm.',
     causes: causes(['sleeve edge too short', letOut('perPiece', 20, sweep('wider'))]),
     tests: tests(['Slit the edge. Does it open?', [1]]),
-    ...zone,
     usual: [10, 60],
     cap: 20,
     trueAfter: ['sleeve edge', 'its facing'],
@@ -198,7 +183,6 @@ export const DRAPED: readonly Complaint[] = [
   },
   {
     id: 'D8',
-    name: 'Sleeve edge ripples',
     said: ['wavy hem on the bias', 'edge stretches unevenly'],
     where: 'sleeve edge',
     sign: 'The edge is wavy and longer where it lies on the bias.',
@@ -215,8 +199,6 @@ export const DRAPED: readonly Complaint[] = [
       ['Hung for a day, does the radius differ from the draft?', [1]],
       ['Is the radius right and the edge wavy?', [2]],
     ),
-    kind: 'girth',
-    order: ORDER.edge,
     usual: [3, 15],
     cap: 15,
     trueAfter: ['hem'],

@@ -2,11 +2,9 @@
  * Complaints at the neck, and of the whole garment hanging from it.
  * A table, one entry a complaint: longer than other files for that reason.
  */
-import type { Complaint, Edit } from './complaint.ts'
-import { causes, edit, letOut, making, ORDER, place, see, takeIn, tests, turned } from './work.ts'
+import type { ComplaintBody, Edit } from './complaint.ts'
+import { causes, edit, letOut, making, place, see, takeIn, tests, turned } from './work.ts'
 
-const shoulder = { kind: 'shape', order: ORDER.shoulder } as const
-const balance = { kind: 'length', order: ORDER.balance } as const
 const sideNeck = { point: 'sideNeck' } as const
 
 const neckTuck: readonly Edit[] = [
@@ -15,10 +13,9 @@ const neckTuck: readonly Edit[] = [
   }),
 ]
 
-export const NECK: readonly Complaint[] = [
+export const NECK: readonly ComplaintBody[] = [
   {
     id: 'N1',
-    name: 'Front neck edge gapes',
     said: [
       'the neckline gapes in front',
       'loose neck edge',
@@ -48,7 +45,6 @@ export const NECK: readonly Complaint[] = [
       ['Is the sewn edge over 3 mm longer than the draft?', [4]],
       ['Does the neck end of the shoulder seam lie off the neck?', [5]],
     ),
-    ...shoulder,
     usual: [6, 13],
     cap: 15,
     trueAfter: [
@@ -65,7 +61,6 @@ export const NECK: readonly Complaint[] = [
   },
   {
     id: 'N2',
-    name: 'Neck too tight',
     said: ['it chokes', 'pulls at the throat', 'the top button will not close'],
     where: 'front neck',
     sign: 'Strain level or like rays round the neck base; the front cuts in when she sits.',
@@ -110,7 +105,6 @@ export const NECK: readonly Complaint[] = [
       ['Does it ease only when it is snipped all round?', [2]],
       ['Does the shoulder seam lie behind the top of the shoulder?', [3]],
     ),
-    ...shoulder,
     usual: [3, 10],
     cap: 10,
     trueAfter: ['front and back neck as one curve over the shoulder', 'facings'],
@@ -120,7 +114,6 @@ export const NECK: readonly Complaint[] = [
   },
   {
     id: 'N3',
-    name: 'Back neck stands away',
     said: ['gap at the nape', 'back neck gapes', 'the collar stands off'],
     where: 'nape, centre back',
     sign: 'The back edge stands off the neck and may fold upright at the centre; there is no level fold below it.',
@@ -150,7 +143,6 @@ export const NECK: readonly Complaint[] = [
       ['Does the tuck lift the hem at the centre back, or strain across the blades?', [3]],
       ['Is the sewn edge over 3 mm longer than the draft?', [5]],
     ),
-    ...shoulder,
     usual: [3, 10],
     cap: 12,
     trueAfter: ['back neck', 'shoulder lengths with ease', 'facing'],
@@ -161,7 +153,6 @@ export const NECK: readonly Complaint[] = [
   },
   {
     id: 'N4',
-    name: 'Roll below the back neck',
     said: ['fold under the nape', 'bunching at the back of the neck'],
     where: 'centre back, 20 to 60 mm under the nape',
     sign: 'Short level folds just under the back neck; the shoulder seams may stand up near the neck.',
@@ -178,7 +169,6 @@ export const NECK: readonly Complaint[] = [
       ['Snip the back neck seam by 6 mm. Does the fold go?', [2]],
       ['Does only a level tuck across the blades take it away?', [3]],
     ),
-    ...shoulder,
     usual: [3, 8],
     cap: 8,
     trueAfter: ['back neck curve and facing', 'back neck stays above front neck'],
@@ -188,7 +178,6 @@ export const NECK: readonly Complaint[] = [
   },
   {
     id: 'N5',
-    name: 'Neck too wide',
     said: ['straps show', 'it slips off the shoulders', 'neckline too wide'],
     where: 'both side-neck points',
     sign: 'The neck edge lies outside the neck base, with no slack along it; the seam slips sideways.',
@@ -210,7 +199,6 @@ export const NECK: readonly Complaint[] = [
       ],
       ['Does it slide only when she moves?', [2, 3]],
     ),
-    ...shoulder,
     usual: [5, 20],
     cap: 20,
     trueAfter: ['neck', 'facings', 'shoulder lengths'],
@@ -220,7 +208,6 @@ export const NECK: readonly Complaint[] = [
   },
   {
     id: 'N6',
-    name: 'Shoulder seam stands up at the neck',
     said: ['gap between neck and seam', 'the seam floats near the neck'],
     where: 'neck end of the shoulder seam',
     sign: 'The seam floats above the body near the neck while the tip is taut.',
@@ -232,7 +219,6 @@ export const NECK: readonly Complaint[] = [
       ['Let out at the tip. Does the neck settle?', [1]],
       ['Fold the overhang at the tip away. Does the neck settle?', [2]],
     ),
-    ...shoulder,
     usual: undefined,
     cap: undefined,
     trueAfter: ['as for the shoulder it leads to'],
@@ -242,7 +228,6 @@ export const NECK: readonly Complaint[] = [
   },
   {
     id: 'N7',
-    name: 'Slides back',
     said: [
       'the front chokes and the back drops',
       'shoulder seams creep backwards',
@@ -261,7 +246,6 @@ export const NECK: readonly Complaint[] = [
       ['Is there a level roll above the blades?', [2]],
       ['Is the roll only at the seam?', [3]],
     ),
-    ...balance,
     usual: [5, 20],
     cap: 15,
     trueAfter: ['shoulder seams', 'side seams equal'],
@@ -271,7 +255,6 @@ export const NECK: readonly Complaint[] = [
   },
   {
     id: 'N8',
-    name: 'Falls forward',
     said: ['back of the neck pushes up', 'front neck too low and loose'],
     where: 'whole shoulder',
     sign: 'The back neck rides high, slack folds lie above the bust, the shoulder seam lies before the bone, the back hem rises.',
@@ -284,7 +267,6 @@ export const NECK: readonly Complaint[] = [
       ['Cut across at the blades. Does the hem drop level?', [1]],
       ['Does a level tuck across the upper chest cure it?', [2]],
     ),
-    ...balance,
     usual: [5, 20],
     cap: 15,
     trueAfter: ['shoulder', 'neck', 'side'],

@@ -2,10 +2,9 @@
  * Complaints at the shoulder. A seam over the shoulder is the overarm seam of a sleeve cut in one.
  * A table, one entry a complaint: longer than other files for that reason.
  */
-import type { Complaint, Edit } from './complaint.ts'
-import { causes, edit, letOut, making, ORDER, place, see, takeIn, tests } from './work.ts'
+import type { ComplaintBody, Edit } from './complaint.ts'
+import { causes, edit, letOut, making, place, see, takeIn, tests } from './work.ts'
 
-const zone = { kind: 'shape', order: ORDER.shoulder } as const
 const tip = { point: 'shoulderTip' } as const
 const under = { point: 'underarm' } as const
 
@@ -21,10 +20,9 @@ const tipAlong = (way: 'in' | 'out'): readonly Edit[] => [
   edit('EDGE', 'back.armhole', way, tip),
 ]
 
-export const SHOULDER: readonly Complaint[] = [
+export const SHOULDER: readonly ComplaintBody[] = [
   {
     id: 'SH1',
-    name: 'Sloping shoulders',
     said: [
       'folds from neck to armpit',
       'loose at the shoulder tip',
@@ -47,7 +45,6 @@ export const SHOULDER: readonly Complaint[] = [
       ],
       ['Does folding back the overhang at the tip take them away?', [2]],
     ),
-    ...zone,
     usual: [5, 13],
     cap: 13,
     trueAfter: [
@@ -62,7 +59,6 @@ export const SHOULDER: readonly Complaint[] = [
   },
   {
     id: 'SH2',
-    name: 'Square shoulders',
     said: ['pulls at the shoulder tip', 'a line across the chest', 'seam tight at the arm'],
     where: 'shoulder tip to the centres',
     sign: 'Taut lines from the tip towards both centres, folds across the base of the neck, the armhole strains at the tip.',
@@ -79,7 +75,6 @@ export const SHOULDER: readonly Complaint[] = [
       ['No gap, but the armhole cuts in?', [2]],
       ['Does an upright slit from mid shoulder to the notch open?', [3]],
     ),
-    ...zone,
     usual: [5, 13],
     cap: 13,
     trueAfter: ['armhole', 'cap, where the armhole is not raised with it'],
@@ -89,7 +84,6 @@ export const SHOULDER: readonly Complaint[] = [
   },
   {
     id: 'SH3',
-    name: 'Shoulder seam hangs over the arm',
     said: ['shoulders too wide', 'sleeve falls down', 'narrow shoulders'],
     where: 'outer shoulder, top of the armhole',
     sign: 'The armhole seam lies past the bone, with upright folds beside it; the sleeve looks too long.',
@@ -103,7 +97,6 @@ export const SHOULDER: readonly Complaint[] = [
       ['Is the neck end off the neck?', [2]],
       ['Do the folds run the whole height of the armhole?', [3]],
     ),
-    ...zone,
     usual: [6, 19],
     cap: 15,
     trueAfter: ['armhole smooth, square at the tip', 'sleeve cap'],
@@ -113,7 +106,6 @@ export const SHOULDER: readonly Complaint[] = [
   },
   {
     id: 'SH4',
-    name: 'Shoulder too short',
     said: ['armhole cuts into the shoulder', 'sleeve pulls up', 'broad shoulders'],
     where: 'outer shoulder',
     sign: 'The armhole seam lies inside the bone; cap and shoulder strain, the sleeve rides up.',
@@ -126,7 +118,6 @@ export const SHOULDER: readonly Complaint[] = [
       ['Cut the armhole seam open at the top. Do the edges spread there?', [1]],
       ['Do they spread mostly at the blade or the chest?', [2]],
     ),
-    ...zone,
     usual: [6, 16],
     cap: 13,
     trueAfter: ['armhole', 'cap'],
@@ -136,7 +127,6 @@ export const SHOULDER: readonly Complaint[] = [
   },
   {
     id: 'SH5',
-    name: 'Shoulder seam too far back',
     said: ['forward shoulders', 'bunches behind the shoulder', 'sleeve pulls to the front'],
     where: 'outer half of the shoulder seam',
     sign: 'The seam lies behind the bone at the tip and right at the neck; a fold in the hollow beside the front armhole.',
@@ -162,7 +152,6 @@ export const SHOULDER: readonly Complaint[] = [
       ['Is the neck end right and only the tip behind the bone?', [1]],
       ['Is the whole seam behind?', [2]],
     ),
-    ...zone,
     usual: [6, 13],
     cap: 13,
     trueAfter: ['armhole in one line', 'shoulder lengths equal', 'cap notch'],
@@ -172,7 +161,6 @@ export const SHOULDER: readonly Complaint[] = [
   },
   {
     id: 'SH6',
-    name: 'Shoulder seam too far forward',
     said: ['the seam shows from the front'],
     where: 'shoulder seam',
     sign: 'The seam lies before the bone, along all of it or at the tip.',
@@ -197,7 +185,6 @@ export const SHOULDER: readonly Complaint[] = [
       ['Is the seam before the bone, measured at neck and tip?', [1, 2]],
       ['Is there a level fold across the upper back?', [3]],
     ),
-    ...zone,
     usual: [3, 13],
     cap: 13,
     trueAfter: ['neck curve where its end moved', 'armhole', 'cap notch'],
@@ -207,7 +194,6 @@ export const SHOULDER: readonly Complaint[] = [
   },
   {
     id: 'SH7',
-    name: 'Peak or dent at the shoulder point',
     said: ['armhole pokes out at the top'],
     where: 'where shoulder and armhole meet',
     sign: 'The armhole has a point or a hollow at the seam.',
@@ -219,7 +205,6 @@ export const SHOULDER: readonly Complaint[] = [
       ]),
     ]),
     tests: tests(['Lay the pieces together at the shoulder. Is there a point or a hollow?', [1]]),
-    ...zone,
     usual: [1, 5],
     cap: 5,
     trueAfter: ['armhole', 'cap notch'],
@@ -229,7 +214,6 @@ export const SHOULDER: readonly Complaint[] = [
   },
   {
     id: 'SH8',
-    name: 'One shoulder lower',
     said: ['folds on one side only', 'uneven shoulders'],
     where: 'one side',
     sign: 'Slanting folds from neck to underarm on one side, the centres lean, the hem dips on that side.',
@@ -248,7 +232,6 @@ export const SHOULDER: readonly Complaint[] = [
       ['Turn the muslin inside out. Do the folds stay on the same side of the body?', [1]],
       ['Do they go over with the garment?', [2]],
     ),
-    ...zone,
     usual: [6, 15],
     cap: 15,
     trueAfter: ['both sides', 'neck the same left and right of the centre'],

@@ -2,19 +2,17 @@
  * Complaints of a set-in sleeve.
  * A table, one entry a complaint: longer than other files for that reason.
  */
-import type { Complaint, Edit } from './complaint.ts'
-import { causes, edit, letOut, making, ORDER, place, see, takeIn, tests } from './work.ts'
+import type { ComplaintBody, Edit } from './complaint.ts'
+import { causes, edit, letOut, making, place, see, takeIn, tests } from './work.ts'
 
-const zone = { kind: 'girth', order: ORDER.sleeve } as const
 const cap = (op: 'CAP+' | 'CAP-'): readonly Edit[] => [
   edit(op, 'sleeve.cap', op === 'CAP+' ? 'out' : 'in'),
 ]
 const pitch: readonly Edit[] = [edit('PITCH', 'sleeve.cap', 'forward')]
 
-export const SLEEVE: readonly Complaint[] = [
+export const SLEEVE: readonly ComplaintBody[] = [
   {
     id: 'L1',
-    name: 'Folds from the top of the cap to the underarm',
     said: ['sleeve cap too short', 'slanting folds in the sleeve cap'],
     where: 'sleeve cap',
     sign: 'Taut slanting folds from the shoulder tip to the underarm on both sides; the sleeve hem lifts at its middle.',
@@ -27,7 +25,6 @@ export const SLEEVE: readonly Complaint[] = [
       ['Release the top of the cap. Does it open, with the level line lifted at its middle?', [1]],
       ['Does a pin at the shoulder tip cure it?', [2]],
     ),
-    ...zone,
     usual: [6, 20],
     cap: 15,
     trueAfter: ['cap length against armhole and ease'],
@@ -37,7 +34,6 @@ export const SLEEVE: readonly Complaint[] = [
   },
   {
     id: 'L2',
-    name: 'Level fold across the top of the cap',
     said: ['cap too tall', 'sleeve puffs at the top'],
     where: 'sleeve cap',
     sign: 'A loose level fold or roll at the top.',
@@ -49,7 +45,6 @@ export const SLEEVE: readonly Complaint[] = [
       ['Pin a level tuck across the cap. Does it lie?', [1]],
       ['Is it gathered rather than folded?', [2]],
     ),
-    ...zone,
     usual: [3, 13],
     cap: 13,
     trueAfter: ['cap length'],
@@ -59,7 +54,6 @@ export const SLEEVE: readonly Complaint[] = [
   },
   {
     id: 'L3',
-    name: 'Upper arm tight',
     said: ['sleeve grips', 'tight upper arm'],
     where: 'upper arm',
     sign: 'Level strain round the upper arm.',
@@ -68,7 +62,6 @@ export const SLEEVE: readonly Complaint[] = [
       letOut('asRead', 20, [edit('BICEPS+', 'sleeve.cap', 'out')]),
     ]),
     tests: tests(['Open the sleeve seam. Does it spread?', [1]]),
-    ...zone,
     usual: [6, 25],
     cap: 20,
     trueAfter: ['cap length: surplus out, or the armhole longer'],
@@ -78,7 +71,6 @@ export const SLEEVE: readonly Complaint[] = [
   },
   {
     id: 'L4',
-    name: 'Sleeve twists',
     said: ['folds in front or at the back of the sleeve', 'sleeve seam spirals'],
     where: 'sleeve',
     sign: 'A slanting fold from the armhole down to the other side of the hem.',
@@ -91,7 +83,6 @@ export const SLEEVE: readonly Complaint[] = [
       ['Unpick the cap above the notches and turn it until the grain hangs. Did it move?', [1]],
       ['Is the marked grain off the thread?', [2]],
     ),
-    ...zone,
     usual: [5, 15],
     cap: 13,
     trueAfter: ['notches', 'underarm seam'],
@@ -101,7 +92,6 @@ export const SLEEVE: readonly Complaint[] = [
   },
   {
     id: 'L5',
-    name: 'Arm cannot be lifted',
     said: ['the body rises when I lift the arm', 'I cannot lift my arm'],
     where: 'underarm',
     sign: 'When the arm lifts, side seam and hem rise with it.',
@@ -121,7 +111,6 @@ export const SLEEVE: readonly Complaint[] = [
       ['Pin the armhole up. Is it better?', [1]],
       ['Is it better with the lower half of the sleeve unpicked?', [2]],
     ),
-    ...zone,
     usual: [6, 20],
     cap: 20,
     trueAfter: ['armhole', 'cap', 'seams'],
@@ -131,7 +120,6 @@ export const SLEEVE: readonly Complaint[] = [
   },
   {
     id: 'L6',
-    name: 'Cap puckers',
     said: ['too much to ease in', 'gathers at the sleeve cap'],
     where: 'cap seam',
     sign: 'Gathers or puckers along the cap.',
@@ -143,7 +131,6 @@ export const SLEEVE: readonly Complaint[] = [
       ['shoulder moved since the sleeve was drawn', see('SH3', 1)],
     ),
     tests: tests(['Measure cap less armhole. Is it more than the cloth takes?', [1]]),
-    ...zone,
     usual: [13, 38],
     cap: 20,
     trueAfter: ['cap'],
@@ -153,7 +140,6 @@ export const SLEEVE: readonly Complaint[] = [
   },
   {
     id: 'L7',
-    name: 'Cap tight on the armhole',
     said: ['armhole puckers', 'dents at the top of the sleeve'],
     where: 'cap seam',
     sign: 'The armhole gathers and the cap is tense.',
@@ -165,7 +151,6 @@ export const SLEEVE: readonly Complaint[] = [
       ['Measure cap less armhole. Is it less than the cloth wants?', [1]],
       ['Is there a hollow at the shoulder end?', [2]],
     ),
-    ...zone,
     usual: [3, 15],
     cap: 15,
     trueAfter: ['cap'],
@@ -175,7 +160,6 @@ export const SLEEVE: readonly Complaint[] = [
   },
   {
     id: 'L8',
-    name: 'Sleeve binds at the elbow',
     said: ['too short when bent'],
     where: 'elbow',
     sign: 'Strain at the elbow when the arm bends.',
@@ -196,7 +180,6 @@ export const SLEEVE: readonly Complaint[] = [
       ['Bend the arm until the fingertips touch the ear. Does it pull at the elbow?', [1]],
       ['Does the hem ride up past the wrist?', [2]],
     ),
-    ...zone,
     usual: [6, 20],
     cap: 20,
     trueAfter: ['ease of the underarm seam'],
@@ -206,7 +189,6 @@ export const SLEEVE: readonly Complaint[] = [
   },
   {
     id: 'L9',
-    name: 'Sleeve hem unlevel',
     said: ['sleeve hem rides up inside'],
     where: 'sleeve hem',
     sign: 'The hem of the sleeve is not level.',
@@ -218,7 +200,6 @@ export const SLEEVE: readonly Complaint[] = [
       ['Turned in the armhole, does it hang level?', [1]],
       ['Is one half of the cap short?', [2]],
     ),
-    ...zone,
     usual: [3, 10],
     cap: 10,
     trueAfter: ['hem'],

@@ -2,24 +2,8 @@
  * Complaints at waist, side seam, hip and hem.
  * A table, one entry a complaint: longer than other files for that reason.
  */
-import type { Complaint, Edit } from './complaint.ts'
-import {
-  causes,
-  edit,
-  hinged,
-  job,
-  letOut,
-  making,
-  ORDER,
-  place,
-  see,
-  takeIn,
-  tests,
-} from './work.ts'
-
-const girth = { kind: 'girth', order: ORDER.girth } as const
-const length = { kind: 'length', order: ORDER.length } as const
-const balance = { kind: 'length', order: ORDER.balance } as const
+import type { ComplaintBody, Edit } from './complaint.ts'
+import { causes, edit, hinged, job, letOut, making, place, see, takeIn, tests } from './work.ts'
 
 const both = (op: 'PAR+' | 'PAR-'): readonly Edit[] => [
   edit(op, 'front.side', op === 'PAR+' ? 'out' : 'in'),
@@ -44,10 +28,9 @@ const swap = (front: 'out' | 'in'): readonly Edit[] => [
   edit('SWAP', 'back.side', front === 'out' ? 'in' : 'out'),
 ]
 
-export const WAIST: readonly Complaint[] = [
+export const WAIST: readonly ComplaintBody[] = [
   {
     id: 'W1',
-    name: 'Waist too high',
     said: ['waistline rides up all round', 'too short in the body'],
     where: 'waist',
     sign: 'The waist line of the muslin lies above the elastic at the waist, all round.',
@@ -61,7 +44,6 @@ export const WAIST: readonly Complaint[] = [
       ['Does opening the side below the waist let it down?', [2]],
       ['Does opening the side at bust level let it down?', [3]],
     ),
-    ...length,
     usual: [6, 40],
     cap: 40,
     trueAfter: ['side seams', 'dart lengths'],
@@ -71,7 +53,6 @@ export const WAIST: readonly Complaint[] = [
   },
   {
     id: 'W2',
-    name: 'Folds all round above the waist',
     said: ['waist too low', 'too long in the body'],
     where: 'waist',
     sign: 'Level folds all round, just above the waist.',
@@ -83,7 +64,6 @@ export const WAIST: readonly Complaint[] = [
       ['Pin a level tuck all round 60 mm above the waist. Do the folds go?', [1]],
       ['Are there folds above the armhole line too?', [2]],
     ),
-    ...length,
     usual: [6, 40],
     cap: 20,
     trueAfter: ['side', 'darts'],
@@ -93,7 +73,6 @@ export const WAIST: readonly Complaint[] = [
   },
   {
     id: 'W3',
-    name: 'Waist too tight',
     said: ['tight at the waist', 'seam rolls up at the waist'],
     where: 'waist',
     sign: 'Level strain at the waist, the darts are strained.',
@@ -116,7 +95,6 @@ export const WAIST: readonly Complaint[] = [
       ['Open the side or back seam at the waist. Does it spread, standing at ease?', [1]],
       ['Does it bind only when she sits?', [2]],
     ),
-    ...girth,
     usual: [5, 40],
     cap: 20,
     trueAfter: ['waist', 'what hangs from it'],
@@ -126,7 +104,6 @@ export const WAIST: readonly Complaint[] = [
   },
   {
     id: 'W4',
-    name: 'Waist too loose',
     said: ['upright folds at the waist', 'baggy waist'],
     where: 'waist',
     sign: 'Upright folds spread over the width at the waist.',
@@ -147,7 +124,6 @@ export const WAIST: readonly Complaint[] = [
       }),
     ]),
     tests: tests(['Pin at darts and sides. Does it lie?', [1]]),
-    ...girth,
     usual: [32, 38],
     cap: 20,
     trueAfter: ['waist'],
@@ -157,7 +133,6 @@ export const WAIST: readonly Complaint[] = [
   },
   {
     id: 'W5',
-    name: 'Waist tilts down in front',
     said: ['front waist too low'],
     where: 'centre front at the waist',
     sign: 'The drawn level drops at the centre front.',
@@ -166,7 +141,6 @@ export const WAIST: readonly Complaint[] = [
       ['Compare centre front and centre back with the floor. Is only the front low?', [1]],
       ['Is the back high?', [2]],
     ),
-    ...balance,
     usual: [5, 20],
     cap: 20,
     trueAfter: ['as for the length it leads to'],
@@ -176,7 +150,6 @@ export const WAIST: readonly Complaint[] = [
   },
   {
     id: 'W6',
-    name: 'Side seam swings forward',
     said: ['the side seam leans to the front', 'side seam not plumb at the hem'],
     where: 'side seam',
     sign: 'The seam is not plumb: its lower end hangs forward, or its top is drawn forward.',
@@ -190,7 +163,6 @@ export const WAIST: readonly Complaint[] = [
       ['Is the back waist lifted?', [2]],
       ['Is it straight and plumb, but too far back?', [3]],
     ),
-    ...girth,
     usual: [5, 20],
     cap: 20,
     trueAfter: ['side seams equal'],
@@ -200,7 +172,6 @@ export const WAIST: readonly Complaint[] = [
   },
   {
     id: 'W7',
-    name: 'Side seam swings backward',
     said: ['the side seam leans to the back'],
     where: 'side seam',
     sign: 'The lower end hangs towards the back.',
@@ -214,7 +185,6 @@ export const WAIST: readonly Complaint[] = [
       ['Is there slack in front?', [2]],
       ['Is it straight and plumb, but too far forward?', [3]],
     ),
-    ...girth,
     usual: [5, 20],
     cap: 20,
     trueAfter: ['side seams equal'],
@@ -224,7 +194,6 @@ export const WAIST: readonly Complaint[] = [
   },
   {
     id: 'W8',
-    name: 'Side seam bows',
     said: ['S-shaped side seam'],
     where: 'side seam',
     sign: 'The seam bows forward at the bust, or back at the waist.',
@@ -239,7 +208,6 @@ export const WAIST: readonly Complaint[] = [
       ],
     ),
     tests: tests(['Is the greatest bow at the bust?', [1]], ['Is it at the waist?', [2]]),
-    ...girth,
     usual: [5, 15],
     cap: 15,
     trueAfter: ['side'],
@@ -249,7 +217,6 @@ export const WAIST: readonly Complaint[] = [
   },
   {
     id: 'W9',
-    name: 'Hip too tight',
     said: ['hem rides up', 'folds above the hip', 'catches at the hip'],
     where: 'hip',
     sign: 'Level strain at the hip, folds above the waist at the back.',
@@ -261,7 +228,6 @@ export const WAIST: readonly Complaint[] = [
       ['Open the side seam from the waist down. Does it spread?', [1]],
       ['Does the strain end at the lower tip of a dart?', [2]],
     ),
-    ...girth,
     usual: [5, 60],
     cap: 15,
     trueAfter: ['side curve', 'hem'],
@@ -271,7 +237,6 @@ export const WAIST: readonly Complaint[] = [
   },
   {
     id: 'W10',
-    name: 'Front hem kicks up',
     said: ['strain below the waist in front', 'front hem kicks out'],
     where: 'front below the waist',
     sign: 'Strain there, and the hem rises at the centre front.',
@@ -282,7 +247,6 @@ export const WAIST: readonly Complaint[] = [
       ]),
     ]),
     tests: tests(['Cut across below the waist. Does it open at the centre front?', [1]]),
-    ...balance,
     usual: [6, 25],
     cap: 20,
     trueAfter: ['waist', 'hem'],
@@ -292,7 +256,6 @@ export const WAIST: readonly Complaint[] = [
   },
   {
     id: 'W11',
-    name: 'Hem uneven',
     said: ['hem dips at the sides', 'hem dips at the back'],
     where: 'hem',
     sign: 'The hem is not level with the floor.',
@@ -309,8 +272,6 @@ export const WAIST: readonly Complaint[] = [
       ['Do they tilt from front to back?', [2]],
       ['Are they level, and only the hem is not?', [3]],
     ),
-    ...balance,
-    order: ORDER.edge,
     usual: undefined,
     cap: undefined,
     trueAfter: ['hem'],
@@ -320,7 +281,6 @@ export const WAIST: readonly Complaint[] = [
   },
   {
     id: 'W12',
-    name: 'Waist dart bulges below the waist',
     said: ['bubble below the waist'],
     where: 'lower end of a waist dart',
     sign: 'A bulge at the lower tip.',
@@ -344,7 +304,6 @@ export const WAIST: readonly Complaint[] = [
       ['Does the tip lie below the fullest place?', [1]],
       ['Does opening the side at the hip flatten it?', [2]],
     ),
-    ...girth,
     usual: [10, 40],
     cap: 20,
     trueAfter: ['dart legs'],

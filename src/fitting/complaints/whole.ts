@@ -1,8 +1,7 @@
 /** Complaints of the whole garment: cloth, scale and measuring before any change of the draft. */
-import type { Complaint, Edit } from './complaint.ts'
-import { causes, edit, letOut, making, ORDER, takeIn, tape, tests } from './work.ts'
+import type { ComplaintBody, Edit } from './complaint.ts'
+import { causes, edit, letOut, making, takeIn, tape, tests } from './work.ts'
 
-const zone = { kind: 'girth', order: ORDER.making } as const
 const sides = (way: 'in' | 'out'): readonly Edit[] => [
   edit('EDGE', 'front.side', way),
   edit('EDGE', 'back.side', way),
@@ -20,10 +19,9 @@ const anew = {
   },
 } as const
 
-export const WHOLE: readonly Complaint[] = [
+export const WHOLE: readonly ComplaintBody[] = [
   {
     id: 'X1',
-    name: 'Garment twists',
     said: ['the centre is not straight', 'seams spiral'],
     where: 'all of it',
     sign: 'The marked grain lines lean.',
@@ -36,7 +34,6 @@ export const WHOLE: readonly Complaint[] = [
       ['Compare the marked grain with the selvage. Is it off?', [1]],
       ['Is the grain right, and the cloth’s crosswise thread not square to it?', [2]],
     ),
-    ...zone,
     usual: undefined,
     cap: undefined,
     trueAfter: [],
@@ -46,7 +43,6 @@ export const WHOLE: readonly Complaint[] = [
   },
   {
     id: 'X2',
-    name: 'Everything too tight',
     said: ['too tight all over', 'too small'],
     where: 'all of it',
     sign: 'Level strain everywhere.',
@@ -60,7 +56,6 @@ export const WHOLE: readonly Complaint[] = [
       ['Is the test square under 100 mm?', [2]],
       ['Is the muslin smaller round than the draft?', [3]],
     ),
-    ...zone,
     usual: undefined,
     cap: 40,
     trueAfter: ['everything'],
@@ -70,7 +65,6 @@ export const WHOLE: readonly Complaint[] = [
   },
   {
     id: 'X3',
-    name: 'Everything too loose',
     said: ['too big all over', 'too large'],
     where: 'all of it',
     sign: 'Upright folds everywhere.',
@@ -84,7 +78,6 @@ export const WHOLE: readonly Complaint[] = [
       ['Is the test square over 100 mm?', [2]],
       ['Is the muslin larger round than the draft?', [3]],
     ),
-    ...zone,
     usual: undefined,
     cap: undefined,
     trueAfter: ['everything'],
@@ -94,7 +87,6 @@ export const WHOLE: readonly Complaint[] = [
   },
   {
     id: 'X4',
-    name: 'Right in muslin, not in cloth',
     said: ['the muslin was right', 'new folds in the real cloth'],
     where: 'all of it',
     sign: 'Folds that the muslin did not have.',
@@ -116,7 +108,6 @@ export const WHOLE: readonly Complaint[] = [
       ['Measure both garments. Are they alike?', [1]],
       ['Do they differ along the seams?', [2]],
     ),
-    ...zone,
     usual: undefined,
     cap: undefined,
     trueAfter: [],

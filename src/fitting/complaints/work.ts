@@ -4,7 +4,6 @@ import type { ReachName } from '../reaches.ts'
 import type {
   Angle,
   Cause,
-  Complaint,
   ComplaintId,
   Edit,
   OpName,
@@ -75,18 +74,3 @@ export const tests = (
   ...list: readonly (readonly [string, readonly number[], Test['leaves']?])[]
 ): readonly Test[] =>
   list.map(([ask, yes, leaves], i) => ({ number: i + 1, ask, yes, ...(leaves ? { leaves } : {}) }))
-
-/** The place of a zone in the order of corrections. */
-export const ORDER = {
-  making: 0,
-  length: 1,
-  balance: 2,
-  shoulder: 3,
-  bust: 4,
-  armhole: 5,
-  girth: 6,
-  sleeve: 7,
-  edge: 8,
-} as const
-
-export const complaint = (c: Complaint): Complaint => c

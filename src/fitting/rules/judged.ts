@@ -1,7 +1,8 @@
 /** One complaint as reported, and what its own answers and numbers say, before others are heard. */
 import type { MeasurementId } from '../../measurements/catalogue.ts'
 import type { Mm } from '../../units/length.ts'
-import type { ComplaintId, Kind, Work } from '../complaints/complaint.ts'
+import type { ComplaintId, Work } from '../complaints/complaint.ts'
+import type { Kind } from '../complaints/heads.ts'
 import type { Pin } from '../half-amount.ts'
 import type { Answers } from './answers.ts'
 import type { EditAmount } from './edit-amounts.ts'

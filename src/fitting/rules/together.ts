@@ -4,7 +4,8 @@
  * the steps are one order. Sources: `interactions.ts`; least ease: `gates.ts`.
  */
 import { complaintOf } from '../complaints/catalogue.ts'
-import type { ComplaintId, Kind } from '../complaints/complaint.ts'
+import type { ComplaintId } from '../complaints/complaint.ts'
+import type { Kind } from '../complaints/heads.ts'
 import type { AmountRules } from '../half-amount.ts'
 import { mm } from '../../units/length.ts'
 import { editAmounts } from './edit-amounts.ts'

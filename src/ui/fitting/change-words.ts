@@ -6,7 +6,7 @@ import { CHOICES } from '../../draft/choices.ts'
 import type { Draft } from '../../draft/draft.ts'
 import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.ts'
 import { record } from '../../draft/record.ts'
-import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { Correction } from '../../fitting/correction.ts'
 import { operationSaid } from '../../fitting/ops/said.ts'
 import type { HowRead } from '../../fitting/pinned.ts'
@@ -103,7 +103,7 @@ export function rowsOf(before: Draft, after: Draft): readonly ChangeRow[] {
 
 /** One line of a list of decisions: "Gaping armhole: a wedge of 1.0 cm at the front sleeve edge." */
 export function correctionSaid(c: Exclude<Correction, { kind: 'withdraw' }>): Said {
-  const name = `${complaintOf(c.because.complaint).name}: `
+  const name = `${HEADS[c.because.complaint].name}: `
   if (c.kind === 'operate') {
     const { words, amount } = operationSaid(c.operation)
     return [`${name}${words}, `, amount, '.']

@@ -3,7 +3,7 @@ import { CHOICE_IDS, CHOICES } from '../../draft/choices.ts'
 import { standardFor } from '../../draft/garments.ts'
 import { OPTIONS } from '../../draft/options.ts'
 import { pairedId, PIECE_WORDS } from '../../draft/piece.ts'
-import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { HEADS } from '../../fitting/complaints/heads.ts'
 import { whole } from '../../fitting/pinned.ts'
 import { measure, MEASUREMENT_IDS } from '../../measurements/catalogue.ts'
 import type { InstructionLine } from '../../output/instruction-page.ts'
@@ -61,7 +61,7 @@ export function roundLines(round: Round, units: UnitChoice): readonly Instructio
       'What was seen on the muslin',
       round.seen.map(({ complaint, answer, pinned, on }) => {
         const read = pinned ? `, ${length(whole(pinned))}` : ''
-        return line('text', `${on}: ${complaintOf(complaint).name}${read}; ${answerSaid(answer)}.`)
+        return line('text', `${on}: ${HEADS[complaint].name}${read}; ${answerSaid(answer)}.`)
       }),
     ),
     ...part(
@@ -131,7 +131,7 @@ export function courseLinesSaid(
             ? []
             : [`${ZONE_WORDS[zone]} ${by > 0 ? '+' : '−'}${formatLength(mm(Math.abs(by)), units)}`]
         })
-        const left = `${open.length === 0 ? 'no complaint' : open.map((id) => complaintOf(id).name).join(', ')} open`
+        const left = `${open.length === 0 ? 'no complaint' : open.map((id) => HEADS[id].name).join(', ')} open`
         return line('text', `Round ${round}: ${zones.join(', ') || 'nothing corrected'}; ${left}.`)
       }),
     ),

@@ -1,6 +1,6 @@
 /** Sentences about rounds: what lies between two of them, and what a newer program would print. */
 import { EDGE_WORDS, isHalf, PIECE_WORDS, type EdgeName, type PieceId } from '../../draft/piece.ts'
-import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { Correction } from '../../fitting/correction.ts'
 import { compare, lengthWords, type Change, type Comparison } from '../../rounds/compare.ts'
 import { drift } from '../../rounds/drift.ts'
@@ -96,7 +96,7 @@ export function driftSaid(round: Round): string | undefined {
 export function becauseSaid(c: Decision): Said {
   const { complaint, cause, pinned, watch, round } = c.because
   return [
-    `Because of muslin ${round}: ${complaintOf(complaint).name.toLowerCase()}, ${cause}. Read `,
+    `Because of muslin ${round}: ${HEADS[complaint].name.toLowerCase()}, ${cause}. Read `,
     pinned.read,
     ` ${HOW_WORDS[pinned.how].word}, ${shareWords(pinned.share)} changed.`,
     ...(watch === 0 ? [] : [' Watch ', watch, ' next time.']),

@@ -1,5 +1,5 @@
 /** What was said of two muslins: gone, better, the same, worse, new; and how a thing seen is told in words. */
-import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { ComplaintId } from '../../fitting/complaints/complaint.ts'
 import { whole } from '../../fitting/pinned.ts'
 import type { Round, Seen } from '../../rounds/round.ts'
@@ -30,7 +30,7 @@ export function saidBetween(before: Round, after: Round): readonly SaidLine[] {
     const [was, is] = [a?.pinned && whole(a.pinned), b?.pinned && whole(b.pinned)]
     return {
       complaint,
-      name: complaintOf(complaint).name,
+      name: HEADS[complaint].name,
       how: b ? (a ? less(was, is) : 'new') : newer.size > 0 ? 'gone' : 'not looked at yet',
       before: was,
       after: is,

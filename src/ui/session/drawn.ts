@@ -1,6 +1,7 @@
 /** What can be drawn for a garment from the tape book and its rounds. Nothing is kept here. */
 import type { Draft, GarmentId } from '../../draft/draft.ts'
-import { draft, GARMENTS, standardFor } from '../../draft/garments.ts'
+import { GARMENTS, standardFor } from '../../draft/garments.ts'
+import { draft } from '../../draft/make.ts'
 import type { Corrected } from '../../fitting/apply.ts'
 import type { Book } from '../../measurements/book.ts'
 import {

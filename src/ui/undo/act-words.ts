@@ -1,7 +1,7 @@
 /** What an act was, in a few words that stand after "Taken back:". */
 import { CHOICES, type ChoiceId, type Choices } from '../../draft/choices.ts'
 import { OPTIONS } from '../../draft/options.ts'
-import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { Because } from '../../fitting/correction.ts'
 import { measure, type MeasurementId } from '../../measurements/catalogue.ts'
 import type { HungGarment } from '../../storage/schema/garment.ts'
@@ -36,11 +36,11 @@ export const tapedAnew =
 export const changeMade =
   ({ complaint }: Because): What =>
   () =>
-    `the change for “${complaintOf(complaint).name}”`
+    `the change for “${HEADS[complaint].name}”`
 export const changeTakenBack =
   ({ complaint }: Because): What =>
   () =>
-    `taking back the change for “${complaintOf(complaint).name}”`
+    `taking back the change for “${HEADS[complaint].name}”`
 
 const isChoice = (id: string): id is ChoiceId => Object.hasOwn(CHOICES, id)
 const isOption = (id: string): id is keyof typeof OPTIONS => Object.hasOwn(OPTIONS, id)

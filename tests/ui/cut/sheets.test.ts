@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { standardChoices } from '../../../src/draft/choices.ts'
-import { draft } from '../../../src/draft/garments.ts'
+import { draft } from '../../../src/draft/make.ts'
 import { parseConfirmed, preview } from '../../../src/measurements/confirmed.ts'
 import { MUSLIN_ALLOWANCES } from '../../../src/output/allowance.ts'
 import type { TilePlan } from '../../../src/output/tiles.ts'

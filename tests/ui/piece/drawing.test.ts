@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { standardChoices, type Choices } from '../../../src/draft/choices.ts'
-import { draft } from '../../../src/draft/garments.ts'
+import { draft } from '../../../src/draft/make.ts'
 import { pieceOf, type Draft } from '../../../src/draft/draft.ts'
 import { outline } from '../../../src/draft/piece.ts'
 import { contains } from '../../../src/geometry/contains.ts'

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { standardChoices, type Choices } from '../../../src/draft/choices.ts'
-import { draft } from '../../../src/draft/garments.ts'
+import { draft } from '../../../src/draft/make.ts'
 import { pieceOf } from '../../../src/draft/draft.ts'
 import type { Piece } from '../../../src/draft/piece.ts'
 import { closeWedge } from '../../../src/fitting/wedge.ts'

@@ -1,5 +1,5 @@
 /** What a muslin told of a number of the book, as she reads it. */
-import { complaintOf } from '../../../fitting/complaints/catalogue.ts'
+import { HEADS } from '../../../fitting/complaints/heads.ts'
 import { isComplaintId } from '../../../fitting/complaints/complaint.ts'
 import type { Doubt } from '../../../measurements/book.ts'
 import { mm, type Mm } from '../../../units/length.ts'
@@ -8,7 +8,7 @@ export function doubtSaid(
   { by, complaint, on }: Doubt,
   say: (length: Mm) => string,
 ): { readonly lead: string; readonly rest: string } {
-  const name = isComplaintId(complaint) ? complaintOf(complaint).name.toLowerCase() : complaint
+  const name = isComplaintId(complaint) ? HEADS[complaint].name.toLowerCase() : complaint
   const size =
     by === undefined
       ? 'puts it in doubt'
