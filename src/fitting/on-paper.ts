@@ -56,14 +56,17 @@ export function workFor(
       .map((s) => `${capital(s.piece)}. ${sentence(s, units)}`)
   if (c.kind === 'withdraw') return []
   if (c.choice === 'lengthAdded') return lengthened(before, after, units)
+  const cut = c.operation ? operationWork(c.operation, before, units) : []
   return [
-    ...(c.operation ? operationWork(c.operation, before, units) : []),
+    ...cut,
     ...(c.choice ? [turned(c.choice, before, after, units)] : []),
-    ...(['back', 'front'] as const).flatMap((half) => moved(half, before, after, units)),
+    ...(['back', 'front'] as const).flatMap((half) =>
+      moved(half, before, after, units, cut.length > 1),
+    ),
     ...finishing(before, after, units),
   ]
 }
-/** What is cut and moved; then, below it, where the points come to lie. */
+/** What the operation is, and then, where it has words of its own, what is cut and taped. */
 const operationWork = (op: Operation, before: Draft, units: UnitChoice): readonly string[] => {
   const { words, amount } = operationSaid(op)
   return [`${capital(words)}, ${formatLength(amount, units)}.`, ...paperWords(op, before, units)]
@@ -90,7 +93,14 @@ function lengthened(before: Draft, after: Draft, units: UnitChoice): string[] {
   ]
 }
 
-function moved(half: HalfId, before: Draft, after: Draft, units: UnitChoice): string[] {
+/** @param taped the paper was cut and taped already: its points have gone along, and are a check */
+function moved(
+  half: HalfId,
+  before: Draft,
+  after: Draft,
+  units: UnitChoice,
+  taped: boolean,
+): string[] {
   const [a, b] = [record(before).points, record(after).points]
   const spots = Object.keys(b).flatMap((name) => {
     const [p, q] = [a[name], b[name]]
@@ -103,11 +113,11 @@ function moved(half: HalfId, before: Draft, after: Draft, units: UnitChoice): st
   const [old, now] = [pieceOf(before, half), pieceOf(after, half)]
   spots.push(...tipsMoved(old, now, units))
   const lines = changedLines(old, now)
-  const words = [
-    ...(spots.length > 0 ? [`Move ${spots.join('; ')}.`] : []),
-    ...(lines.length > 0 ? [`Draw anew: ${lines.join(', ')}.`] : []),
+  const move = taped ? 'To check it, or instead of cutting, measured from where they were:' : 'Move'
+  return [
+    ...(spots.length > 0 ? [`${capital(half)}. ${move} ${spots.join('; ')}.`] : []),
+    ...(lines.length > 0 ? [`${capital(half)}. Draw anew: ${lines.join(', ')}.`] : []),
   ]
-  return words.length > 0 ? [`${capital(half)}. ${words.join(' ')}`] : []
 }
 
 /** Tips of darts have no letter; they are named by their dart. */

@@ -40,8 +40,8 @@ const draftOf = (corrections: readonly Correction[]) =>
 
 /** "Move U 0.5 cm out and 1.2 cm down; W …" read back as letters and millimetres. */
 function read(lines: readonly string[], half: string): Map<string, readonly [number, number]> {
-  const line = lines.find((l) => l.startsWith(`${half}. `)) ?? ''
-  const list = /Move (.*?)\.(?= Draw anew|$)/.exec(line)?.[1] ?? ''
+  const line = lines.find((l) => l.startsWith(`${half}. Move `)) ?? ''
+  const list = /Move (.*)\.$/.exec(line)?.[1] ?? ''
   return new Map(
     list.split('; ').flatMap((spot) => {
       const letter = /^(\w+) /.exec(spot)?.[1]
@@ -159,6 +159,19 @@ describe('every operation as work on the paper she has', () => {
       expect((text.match(/\d+\.\d cm/g) ?? []).length, `${name}: ${text}`).toBeGreaterThan(1)
       expect(text, name).toMatch(/[Mm]ark|[Cc]ut/)
     }
+  })
+  // The points of paper that was cut and taped have gone along; moving them once more would double it.
+  test('a place is measured over instead of cutting, never after it', () => {
+    const text = linesOf('block', {
+      op: 'ROT',
+      piece: 'front',
+      edge: 'neck',
+      along: 0.5,
+      width: mm(6),
+      into: 'waistDart',
+    })
+    expect(text).toMatch(/Fold out 0\.6 cm there.* Front\. To check it, or instead of cutting/)
+    expect(text).not.toMatch(/Front\. Move/)
   })
   // A dart moved as it is: its tip goes as far as it is told, and it is drawn anew.
   test('a side dart that moves is named, with its tip', () => {
