@@ -125,7 +125,10 @@ export const withSeen = (round: Round, seen: Seen): Round => ({
 })
 export const withPhoto = (round: Round, photo: PhotoRef): Round => ({
   ...round,
-  photos: [...round.photos.filter((p) => p.sha256 !== photo.sha256), photo],
+  photos: [
+    ...round.photos.filter((p) => p.sha256 !== photo.sha256 || p.view !== photo.view),
+    photo,
+  ],
 })
 export const withNotes = (round: Round, notes: string): Round => ({ ...round, notes })
 

@@ -81,13 +81,18 @@ export function writeBackup(
 }
 
 type Work = Omit<Loaded, 'savedTimes'>
-const onlyOf = (all: Work, garment: string): Work => ({
-  ...all,
-  garments: all.garments.filter(({ id }) => id === garment),
-  rounds: all.rounds.filter(({ garmentId }) => garmentId === garment),
-  photos: all.photos.filter(({ garmentId }) => garmentId === garment),
-  aside: [],
-})
+function onlyOf(all: Work, garment: string): Work {
+  const rounds = all.rounds.filter(({ garmentId }) => garmentId === garment)
+  // A photo may have been chosen first for another garment, or for the tape book.
+  const shown = new Set(rounds.flatMap(({ photos }) => photos.map(({ sha256 }) => sha256)))
+  return {
+    ...all,
+    garments: all.garments.filter(({ id }) => id === garment),
+    rounds,
+    photos: all.photos.filter((p) => p.garmentId === garment || shown.has(p.sha256)),
+    aside: [],
+  }
+}
 
 const UNCHANGED = 'Nothing was changed.'
 const NOT_OURS = `This file is no backup of this page. Choose a file that "Back up" wrote; its name ends in .json. ${UNCHANGED}`

@@ -35,6 +35,15 @@ export async function preparePhoto(photo: Blob, about: AboutPhoto): Promise<Prep
   }
 }
 
+/**
+ * A photo chosen a second time, for another muslin or after it was let go: it stays what it first
+ * was, with all that was read from it or traced on it, and its pixels are here again.
+ */
+export function chosenAgain(before: KeptPhoto, again: KeptPhoto): KeptPhoto {
+  const { removedOn: _back, ...stays } = before
+  return { ...stays, ...(again.reading && { reading: again.reading }) }
+}
+
 /** Deletes the pixels and marks the photo, in its own row and in every round; gives those rounds. */
 export async function letGo(
   db: Database,

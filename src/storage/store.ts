@@ -15,7 +15,7 @@ import { openDatabase, type Database, type Opening } from './db.ts'
 import { CHANGED_ELSEWHERE, failed, failureOf, kept, type Failure, type Kept } from './failure.ts'
 import { printedFieldChanged } from './keep-rounds.ts'
 import { loadAll, putAside, readBook, type Loaded } from './load.ts'
-import { letGo, preparePhoto, type AboutPhoto } from './photos.ts'
+import { chosenAgain, letGo, preparePhoto, type AboutPhoto } from './photos.ts'
 import { packedPhoto } from './packed-photo.ts'
 import { BOOK_KEY, parseGarmentRow, parsePhotoRow, parsePixelsRow, parseRoundRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
@@ -129,15 +129,17 @@ export class Store {
     })
   }
 
-  /** Keeps a photo without its metadata and gives its SHA-256. JPEG only; see jpeg.ts. */
-  async savePhoto(photo: Blob, about: AboutPhoto): Promise<Kept<string>> {
+  /** Keeps a photo without its metadata and gives its row, under its SHA-256. JPEG only; see jpeg.ts. */
+  async savePhoto(photo: Blob, about: AboutPhoto): Promise<Kept<KeptPhoto>> {
     const { row, pixels } = await preparePhoto(photo, about)
     const unfit = unfitFor(parsePhotoRow(row))
     if (unfit) return unfit
     return this.keep(async (db) => {
-      await db.photos.put(packedPhoto(row))
+      const before = parsePhotoRow(await db.photos.get(row.sha256))
+      const next = before.ok ? chosenAgain(before.value, row) : row
+      await db.photos.put(packedPhoto(next))
       await db.pixels.put(pixels)
-      return kept(row.sha256)
+      return kept(next)
     })
   }
 

@@ -6,13 +6,8 @@ import AxeBuilder from '@axe-core/playwright'
 import type { Locator, Page } from '@playwright/test'
 import { expect, test } from './journey.ts'
 import { CHROMIUM_FLAGS, findChromium } from '../../scripts/chromium.mjs'
-import {
-  fakeCamera,
-  fakeCameraFile,
-  fakeCameraFlags,
-  type FakeCamera,
-  type Shown,
-} from './fake-camera.ts'
+import { fakeCamera, fakeCameraFile, fakeCameraFlags, type FakeCamera } from './fake-camera.ts'
+import { headsCovered, hint, LONG, tracks, watchTracks } from './sitting.ts'
 import { goTo } from './walk.ts'
 
 const FILE = fakeCameraFile()
@@ -30,67 +25,15 @@ test.beforeAll(async () => {
 test.afterAll(() => camera.remove())
 test.beforeEach(() => camera.show('empty room'))
 
-/** Loaded machines take long for one frame; the model comes first of all. */
-const LONG = { timeout: 180_000 }
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 
-declare global {
-  interface Window {
-    openedTracks: MediaStreamTrack[]
-  }
-}
-
 async function begin(page: Page): Promise<Locator> {
-  await page.addInitScript(() => {
-    window.openedTracks = []
-    const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices)
-    navigator.mediaDevices.getUserMedia = async (wanted) => {
-      const stream = await ask(wanted)
-      window.openedTracks.push(...stream.getTracks())
-      return stream
-    }
-  })
+  await watchTracks(page)
   await page.goto('/')
   await goTo(page, 'Measure')
   await page.getByRole('button', { name: 'Take the photos here' }).click()
   return page.getByRole('dialog')
 }
-const hint = (dialog: Locator, words: string): Promise<void> =>
-  expect(dialog.locator('.hint')).toHaveText(new RegExp(words), LONG)
-const tracks = (page: Page): Promise<string[]> =>
-  page.evaluate(() => window.openedTracks.map((track) => track.readyState))
-
-async function stand(dialog: Locator, shown: Shown, taken: string): Promise<void> {
-  camera.show(shown)
-  await hint(dialog, taken)
-}
-
-/** Red, green, blue in the middle of where the figure's head is (share of the picture), kept pixels. */
-async function headPixels(page: Page): Promise<number[][]> {
-  return page.evaluate(async () => {
-    const db = await new Promise<IDBDatabase>((done, failed) => {
-      const asked = indexedDB.open('tapetrue')
-      asked.onsuccess = () => done(asked.result)
-      asked.onerror = () => failed(asked.error)
-    })
-    const rows = await new Promise<{ bytes: ArrayBuffer }[]>((done) => {
-      const asked = db.transaction('pixels').objectStore('pixels').getAll()
-      asked.onsuccess = () => done(asked.result)
-    })
-    db.close()
-    const colours: number[][] = []
-    for (const { bytes } of rows) {
-      const picture = await createImageBitmap(new Blob([bytes], { type: 'image/jpeg' }))
-      const context = new OffscreenCanvas(picture.width, picture.height).getContext('2d')
-      if (!context) throw new Error('no 2d context')
-      context.drawImage(picture, 0, 0)
-      const at = [Math.round(picture.width * 0.5), Math.round(picture.height * 0.275)] as const
-      colours.push([...context.getImageData(...at, 1, 1).data].slice(0, 3))
-    }
-    return colours
-  })
-}
-
 test('front, side and back in one go: hints, count-down, read, accepted, head covered', async ({
   page,
 }) => {
@@ -109,8 +52,10 @@ test('front, side and back in one go: hints, count-down, read, accepted, head co
     camera.show('front')
     await expect(dialog.locator('.digit')).toBeVisible(LONG)
     await hint(dialog, 'Front is taken. Now your side')
-    await stand(dialog, 'side', 'Side is taken. Now your back')
-    await stand(dialog, 'back', 'All are taken')
+    camera.show('side')
+    await hint(dialog, 'Side is taken. Now your back')
+    camera.show('back')
+    await hint(dialog, 'All are taken')
     // The figure's own sheet, found in each photo as it was taken.
     await expect(dialog.getByText('Sheet and person found.')).toHaveCount(3, LONG)
   })
@@ -119,7 +64,8 @@ test('front, side and back in one go: hints, count-down, read, accepted, head co
     camera.show('empty room')
     await dialog.getByRole('button', { name: 'Take the side photo again' }).click()
     await hint(dialog, 'Step into the picture')
-    await stand(dialog, 'side', 'Side is taken')
+    camera.show('side')
+    await hint(dialog, 'Side is taken')
     await hint(dialog, 'All are taken')
     await expect(dialog.getByText('Sheet and person found.')).toHaveCount(3, LONG)
   })
@@ -135,12 +81,7 @@ test('front, side and back in one go: hints, count-down, read, accepted, head co
   })
 
   await test.step('what is kept has paper where the head was', async () => {
-    const colours = await headPixels(page)
-    expect(colours).toHaveLength(3)
-    // JPEG changes a plain colour by a few of 255.
-    for (const colour of colours)
-      for (const [k, value] of [0xf1, 0xee, 0xe2].entries())
-        expect(Math.abs((colour[k] ?? 0) - value)).toBeLessThan(12)
+    await headsCovered(page, 3)
   })
 })
 

@@ -5,20 +5,10 @@
  */
 import type { Page } from '@playwright/test'
 import { expect, test } from './journey.ts'
-import { goTo, INVENTED, tapeAll } from './walk.ts'
+import { hungAndSewn } from './walk.ts'
 
 const PHONE = { width: 390, height: 844 }
 
-async function sewn(page: Page): Promise<void> {
-  await page.goto('/')
-  await goTo(page, 'Measure')
-  await tapeAll(page, INVENTED)
-  await goTo(page, 'Rail')
-  await page.getByRole('button', { name: 'Hang a blouse' }).click()
-  await goTo(page, 'Fit')
-  await page.getByRole('button', { name: 'I have sewn this muslin' }).first().click()
-  await expect(page.getByRole('heading', { name: 'Say it' })).toBeVisible()
-}
 /** The sway back's first question, with the two ways it may come out. */
 async function asked(page: Page): Promise<void> {
   await expect(
@@ -30,7 +20,7 @@ async function asked(page: Page): Promise<void> {
 }
 
 test('by words, wrongly spelt and in a roundabout way', async ({ page }) => {
-  await sewn(page)
+  await hungAndSewn(page)
   await page
     .getByLabel('Or in your own words')
     .fill('there are horizontel wrinkels in the smal of my back, above my bottom')
@@ -47,7 +37,7 @@ test('by words, wrongly spelt and in a roundabout way', async ({ page }) => {
 })
 
 test('by pointing: place, cloth and folds, from the back', async ({ page }) => {
-  await sewn(page)
+  await hungAndSewn(page)
   await page.getByText('Back', { exact: true }).first().click()
   await page.getByTitle('back waist', { exact: true }).click()
   await page
@@ -66,7 +56,7 @@ test('by pointing: place, cloth and folds, from the back', async ({ page }) => {
 })
 
 test('by the keyboard alone', async ({ page }) => {
-  await sewn(page)
+  await hungAndSewn(page)
   const where = page.getByRole('combobox', { name: 'Where' })
   await where.focus()
   await page.keyboard.type('back waist')
@@ -99,7 +89,7 @@ test('on a phone: pointed with the thumb, the lines kept, nothing wider than the
   page,
 }) => {
   await page.setViewportSize(PHONE)
-  await sewn(page)
+  await hungAndSewn(page)
   await page.getByRole('combobox', { name: 'Side seam' }).selectOption({ label: 'it bows' })
   await expect(page.getByText('Begin with what the lines say.')).toBeVisible()
   const spot = page.getByTitle('bust', { exact: true }).first()

@@ -52,3 +52,15 @@ export const INVENTED: Partial<Record<MeasurementId, string>> = {
   sideNeckOverBladeToWaist: '42.4',
   sideNeckOverApexToWaist: '42.6',
 }
+
+/** A blouse from invented numbers, its first muslin sewn. */
+export async function hungAndSewn(page: Page): Promise<void> {
+  await page.goto('/')
+  await goTo(page, 'Measure')
+  await tapeAll(page, INVENTED)
+  await goTo(page, 'Rail')
+  await page.getByRole('button', { name: 'Hang a blouse' }).click()
+  await goTo(page, 'Fit')
+  await page.getByRole('button', { name: 'I have sewn this muslin' }).first().click()
+  await page.getByRole('heading', { name: 'Say it' }).waitFor()
+}

@@ -80,7 +80,7 @@ describe('a row that cannot be read', () => {
   test('points that cannot be read leave the photo itself in place', async () => {
     const on = device()
     const store = await opened(on)
-    const sha256 = value(
+    const { sha256 } = value(
       await store.savePhoto(phonePhoto(), {
         view: 'front',
         garmentId: null,

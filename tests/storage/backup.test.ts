@@ -21,7 +21,7 @@ async function journey(): Promise<Store> {
   value(await store.saveBook(bookOf(MIDDLE)))
   value(await store.saveGarment(GARMENT))
   const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
-  const sha256 = value(await store.savePhoto(phonePhoto(), { ...about, reading: READING }))
+  const { sha256 } = value(await store.savePhoto(phonePhoto(), { ...about, reading: READING }))
   value(await store.saveRound(withRef(FIRST(), sha256)))
   value(await store.saveRound(SECOND()))
   value(await store.saveSetting('cutting', { paper: 'letter', allowances: { hem: 30 } }))

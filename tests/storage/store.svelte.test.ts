@@ -22,7 +22,7 @@ test('book, garment, rounds and photo are there after the page was closed', asyn
   const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
   const photo = await store.savePhoto(phonePhoto(), { ...about, reading: READING })
   if (!photo.ok) throw new Error(photo.sentence)
-  const first = withRef(FIRST(), photo.value)
+  const first = withRef(FIRST(), photo.value.sha256)
   expect((await store.saveRound(first)).ok).toBe(true)
   expect((await store.saveRound(SECOND())).ok).toBe(true)
   store.close()
@@ -34,9 +34,9 @@ test('book, garment, rounds and photo are there after the page was closed', asyn
   expect(all.value.garments).toEqual([GARMENT])
   expect(all.value.rounds).toEqual([first, SECOND()])
   expect(all.value.photos).toEqual([
-    { v: 1, sha256: photo.value, ...about, reading: READING, here: true },
+    { v: 1, sha256: photo.value.sha256, ...about, reading: READING, here: true },
   ])
-  const pixels = await again.readPhoto(photo.value)
+  const pixels = await again.readPhoto(photo.value.sha256)
   expect(pixels.ok && (await pixels.value?.text())).not.toMatch(/GPS/)
   const room = await again.room()
   expect(room?.quotaBytes).toBeGreaterThan(0)

@@ -154,7 +154,7 @@ describe('photos', () => {
   test('are kept without place and comment, by the SHA-256 of what is kept', async () => {
     const store = await opened(device())
     const about = { view: 'front', garmentId: null, roundId: null, takenOn: TODAY } as const
-    const sha256 = value(await store.savePhoto(phonePhoto(), { ...about, reading: READING }))
+    const { sha256 } = value(await store.savePhoto(phonePhoto(), { ...about, reading: READING }))
     const blob = value(await store.readPhoto(sha256))
     const bytes = Buffer.from((await blob?.arrayBuffer()) ?? new ArrayBuffer())
     expect(bytes.toString('latin1')).not.toMatch(/GPS|Exif|invented phone/)
@@ -172,7 +172,7 @@ describe('photos', () => {
     const on = device()
     const store = await opened(on)
     const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
-    const sha256 = value(await store.savePhoto(phonePhoto(), { ...about, reading: READING }))
+    const { sha256 } = value(await store.savePhoto(phonePhoto(), { ...about, reading: READING }))
     value(await store.saveRound(withRef(FIRST(), sha256)))
     const changed = value(await store.letPhotoGo(sha256, '2026-11-25'))
     expect(changed.map(({ id }) => id)).toEqual(['r1'])
@@ -189,7 +189,7 @@ describe('photos', () => {
     const on = device()
     const store = await opened(on)
     const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
-    const sha256 = value(await store.savePhoto(phonePhoto(), about))
+    const { sha256 } = value(await store.savePhoto(phonePhoto(), about))
     const muslin: MuslinSight = {
       folds: {
         ok: true,
@@ -231,7 +231,7 @@ describe('photos', () => {
     ]
     const about = { view: 'front', garmentId: null, roundId: null, takenOn: TODAY } as const
     const reading = { ...READING, outline }
-    const sha256 = value(await store.savePhoto(phonePhoto(), { ...about, reading }))
+    const { sha256 } = value(await store.savePhoto(phonePhoto(), { ...about, reading }))
     const row = (await raw(on, 'photos', 'readonly', (s) => s.get(sha256))) as {
       reading: { outline: Float64Array }
     }
@@ -248,6 +248,28 @@ describe('photos', () => {
     expect(all.photos).toMatchObject([{ sha256 }])
     expect(all.photos[0]?.reading).toBeUndefined()
     expect(all.aside).toHaveLength(1)
+  })
+
+  test('chosen for a second muslin, or again after it was let go, it keeps what was read from it', async () => {
+    const store = await opened(device())
+    const first = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
+    const { sha256 } = value(await store.savePhoto(phonePhoto(), { ...first, reading: READING }))
+    const line = {
+      name: 'waistLine',
+      from: { x: 1, y: 5 },
+      to: { x: 9, y: 6 },
+      by: 'hand',
+    } as const
+    value(await store.noteRead(sha256, { muslin: { lines: [line] } }))
+    const second = { ...first, garmentId: 'g2', roundId: 'r2', takenOn: '2026-11-26' }
+    const again = value(await store.savePhoto(phonePhoto(), second))
+    expect(again).toEqual({ v: 1, sha256, ...first, reading: READING, muslin: { lines: [line] } })
+    value(await store.letPhotoGo(sha256, '2026-11-27'))
+    expect((await loaded(store)).photos).toMatchObject([{ here: false, removedOn: '2026-11-27' }])
+    value(await store.savePhoto(phonePhoto(), second))
+    const [photo] = (await loaded(store)).photos
+    expect(photo).toMatchObject({ here: true, reading: READING, muslin: { lines: [line] } })
+    expect(photo).not.toHaveProperty('removedOn')
   })
 
   test('what is no JPEG never enters', async () => {

@@ -24,7 +24,7 @@ export class PhotoActs {
       const about = { garmentId: null, roundId: null, takenOn: this.#work.today(), ...photo }
       const kept = await this.#keeping.kept(this.#keeping.store.savePhoto(jpeg, about))
       if (!kept) return undefined
-      const here: PhotoHere = { v: 1, sha256: kept.value, ...about, here: true }
+      const here: PhotoHere = { ...kept.value, here: true }
       this.#work.photos = [...this.#work.photos.filter((p) => p.sha256 !== here.sha256), here]
       return here.sha256
     })

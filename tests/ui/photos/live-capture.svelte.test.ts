@@ -58,7 +58,6 @@ async function opened(change: Partial<LiveTools> = {}, stance?: Stance) {
     camera: () => camera,
     dropCamera: () => undefined,
     darkroom: openDarkroom(),
-    readSheet: false,
     stream: async () => ({ ok: true, stream }),
     tones: () => ({
       on: true,

@@ -20,7 +20,7 @@ import {
 } from '../../../capture/reading.ts'
 import type { Point } from '../../../geometry/point.ts'
 import { SCALE_BY, type ScaleBy } from './scale-by.ts'
-import type { Shot } from './live-desk.svelte.ts'
+import type { Shots } from './live-desk.svelte.ts'
 import { headPatch } from './patch.ts'
 import { VIEW_WORDS } from './words.ts'
 
@@ -109,7 +109,7 @@ export class PhotoDesk {
   }
 
   /** Photos taken here: on the table as if they had been chosen, with what was read from them. */
-  lay(shots: PerView<Shot>): void {
+  lay(shots: Shots): void {
     for (const view of VIEWS) {
       const shot = shots[view]
       if (!shot) continue

@@ -8,26 +8,33 @@ import type { Darkroom } from '../../../capture/darkroom.ts'
 import type { Fetched } from '../../../capture/detector-weights.ts'
 import { livePose } from '../../../capture/live-pose.ts'
 import * as live from '../../../capture/live.ts'
+import type { MuslinSight } from '../../../capture/muslin-sight.ts'
 import type { PhotoOutcome } from '../../../capture/photo.ts'
+import type { Picture } from '../../../capture/picture.ts'
 import { VIEWS, type View, type ViewReading } from '../../../capture/reading.ts'
 import { letGo, openStream, severalCameras, type Facing } from './live-stream.ts'
 import { toneOf } from './live-words.ts'
 import { openTones, type Tones } from './tones.ts'
 
 export type Photo = Extract<PhotoOutcome, { ok: true }>
+/** What one photo says: of a muslin also what the cloth shows. */
+export interface Read {
+  readonly reading: ViewReading
+  readonly sight?: MuslinSight
+}
 /** A photo of one view, and what was read from it as soon as that is known. */
-export interface Shot {
+export interface Shot extends Partial<Read> {
   readonly photo: Photo
   readonly url: string
-  readonly reading?: ViewReading
 }
+export type Shots = Readonly<Partial<Record<View, Shot>>>
 export interface LiveTools {
   readonly camera: () => Camera
   /** Ends the worker; the next call of `camera` begins another. */
   readonly dropCamera: () => void
   readonly darkroom: Pick<Darkroom, 'develop'>
-  /** Read each photo for the printed sheet at once; a bank-size card waits for its four taps. */
-  readonly readSheet: boolean
+  /** Reads each photo at once; absent where that has to wait: a bank-size card needs its four taps. */
+  readonly read?: ((view: View, picture: Picture) => Promise<Read>) | undefined
   readonly stream?: typeof openStream
   readonly tones?: () => Tones
   readonly now?: () => number
@@ -45,7 +52,7 @@ const NO_PICTURE = 'The camera gave no picture. Stand once more.'
 
 export class LiveDesk {
   state = $state.raw(live.beginLive())
-  shots = $state.raw<Readonly<Partial<Record<View, Shot>>>>({})
+  shots = $state.raw<Shots>({})
   stream = $state.raw<MediaStream | undefined>()
   /** Size of the camera's picture, once it is known. */
   size = $state.raw<{ width: number; height: number } | undefined>()
@@ -217,13 +224,13 @@ export class LiveDesk {
     this.shots = { ...this.shots, [view]: shot }
   }
   async #read(view: View, photo: Photo): Promise<void> {
-    if (!this.#tools.readSheet || this.hints !== 'here') return
+    if (!this.#tools.read || this.hints !== 'here') return
     try {
-      const reading = await this.#tools.camera().read(view, photo.picture, { how: 'sheet' })
+      const read = await this.#tools.read(view, photo.picture)
       const shot = this.shots[view]
-      if (shot?.photo === photo) this.shots = { ...this.shots, [view]: { ...shot, reading } }
+      if (shot?.photo === photo) this.shots = { ...this.shots, [view]: { ...shot, ...read } }
     } catch {
-      // The photo is there; it is read with the others on the table, where a failure is said.
+      // The photo is there; it can be read afterwards, where a failure is said.
     }
   }
 
@@ -242,7 +249,7 @@ export class LiveDesk {
   }
 
   /** Lets the camera go and hands over what was taken. */
-  leave(): Readonly<Partial<Record<View, Shot>>> {
+  leave(): Shots {
     this.#open = false
     clearInterval(this.#timer)
     letGo(this.stream)
