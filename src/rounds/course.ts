@@ -34,17 +34,6 @@ const zoneOf = (c: Decided): Zone => zoneOfComplaint(c.because.complaint)
 /** Answers that leave nothing to do. */
 const SETTLED = ['nothing to change']
 
-/** One line of rounds that went on from one another, oldest first: what a branch left aside is not in it. */
-export function lineOf(rounds: readonly Round[], last: Round): readonly Round[] {
-  const line = [last]
-  for (let at: Round | undefined = last; at;) {
-    const { from, number }: Round = at
-    at = rounds.find((r) => (from === undefined ? r.number === number - 1 : r.id === from))
-    if (at) line.unshift(at)
-  }
-  return line
-}
-
 export function courseOf(line: readonly Round[]): readonly CourseStep[] {
   return line.map((round, k) => {
     const before = new Set((line[k - 1]?.corrections ?? []).map((c) => c.id))

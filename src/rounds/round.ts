@@ -92,13 +92,17 @@ export const firstRound = (
 })
 
 /** The next muslin begins where this one ended. */
-export const nextRound = (round: Round, id: string, on: string): Round =>
-  branchFrom(round, round.number + 1, id, on)
-
-/** A further muslin that goes on from this one, whatever was made since; `number` is the next free one. */
-export const branchFrom = (round: Round, number: number, id: string, on: string): Round => {
+export const nextRound = (round: Round, id: string, on: string): Round => {
   if (!round.printed)
     throw new Error(`round ${round.number} is not printed yet; there is nothing to sew`)
+  return branchFrom(round, round.number + 1, id, on)
+}
+
+/**
+ * A further muslin that goes on from this one, whatever was made since; `number` is the next free
+ * one. A round that was set aside before it was printed may be gone on from as well.
+ */
+export const branchFrom = (round: Round, number: number, id: string, on: string): Round => {
   if (number <= round.number) throw new Error(`branchFrom: round ${number} is not after it`)
   const { printed: _printed, from: _from, ...kept } = round
   const from = number === round.number + 1 ? {} : { from: round.id }

@@ -66,6 +66,21 @@ test('three rounds with photos, 1 with 3, on from 2, closed and opened: nothing 
     await expect(page.getByText('Round 4 goes on from round 2.')).toBeVisible()
   })
 
+  await test.step('another branch while that one is open: it is set aside, and taken up again', async () => {
+    const record = page.getByRole('combobox', { name: 'Round', exact: true })
+    await record.selectOption({ index: 2 })
+    await expect(page.getByText(/^Round 4 is not on paper yet\. It is set aside/)).toBeVisible()
+    await page.getByRole('button', { name: 'Start a round from round 3' }).click()
+    await expect(page.getByText('Round 5 goes on from round 3.')).toBeVisible()
+    await record.selectOption('4, set aside')
+    await page.getByRole('button', { name: 'Start a round from round 4' }).click()
+    await expect(page.getByText('Round 6 goes on from round 4.')).toBeVisible()
+    // It rests on muslin 2, which is what Fit speaks of.
+    await goTo(page, 'Fit')
+    await expect(page.getByText(/, muslin 2 on the body/)).toBeVisible()
+    await goTo(page, 'Compare')
+  })
+
   await test.step('closed and opened again, nothing is lost and nothing is read anew', async () => {
     await page.goto('about:blank')
     await page.goto('/')
@@ -74,7 +89,7 @@ test('three rounds with photos, 1 with 3, on from 2, closed and opened: nothing 
     await page.getByLabel('On top').selectOption('Round 3')
     await expect(lined).toBeVisible()
     const record = page.getByRole('combobox', { name: 'Round', exact: true })
-    await expect(record.locator('option')).toHaveCount(4)
+    await expect(record.locator('option')).toHaveCount(6)
     await record.selectOption({ index: 1 })
     await expect(page.getByRole('radio', { name: 'wearable as it is' })).toBeChecked()
     await expect(page.getByLabel('Notes to round 2')).toHaveValue('Sleeve edge lies well.')

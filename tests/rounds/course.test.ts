@@ -1,7 +1,8 @@
 /** The course of an invented garment, worked out by hand: common practice, no source. */
 import { expect, test } from 'vitest'
 import type { Correction } from '../../src/fitting/correction.ts'
-import { courseOf, lineOf, swings } from '../../src/rounds/course.ts'
+import { courseOf, swings } from '../../src/rounds/course.ts'
+import { lineOf } from '../../src/rounds/line.ts'
 import {
   branchFrom,
   close,

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest'
 import * as v from 'valibot'
 import { record } from '../../src/draft/record.ts'
 import { between, drifted, driftedWords } from '../../src/rounds/drift.ts'
+import { isAside, lineOf, sewnIn } from '../../src/rounds/line.ts'
 import {
   branchFrom,
   close,
@@ -95,4 +96,14 @@ test('a branch goes on from its round alone and says so', () => {
   expect(branch.printed).toBeUndefined()
   expect(record(redraft(close(branch, '2026-11-25')).draft)).toEqual(second.printed?.record)
   expect(() => branchFrom(second, 2, 'b', '2026-11-25')).toThrow('not after it')
+  // Left for another branch before it was on paper, it is set aside, and can be gone on from later.
+  const other = branchFrom(third, 5, 'c', '2026-11-26')
+  const all = [second, third, branch, other]
+  expect(all.map((r) => isAside(all, r))).toEqual([false, false, true, false])
+  const again = branchFrom(branch, 6, 'd', '2026-11-27')
+  expect(again.corrections).toEqual(branch.corrections)
+  expect(lineOf([...all, again], again).map((r) => r.number)).toEqual([2, 4, 6])
+  // The muslin it rests on is the one it came from, not the newest.
+  expect(sewnIn([...all, again], again)?.number).toBe(2)
+  expect(sewnIn(all, other)?.number).toBe(3)
 })

@@ -7,7 +7,8 @@ import { HEADS } from '../../fitting/complaints/heads.ts'
 import { whole } from '../../fitting/pinned.ts'
 import { measure, MEASUREMENT_IDS } from '../../measurements/catalogue.ts'
 import type { InstructionLine } from '../../output/instruction-page.ts'
-import { courseOf, lineOf } from '../../rounds/course.ts'
+import { courseOf } from '../../rounds/course.ts'
+import { lineOf } from '../../rounds/line.ts'
 import { redraft, type Round } from '../../rounds/round.ts'
 import {
   clothOf,

@@ -13,6 +13,7 @@ import {
 } from '../../measurements/book.ts'
 import type { MeasurementId } from '../../measurements/catalogue.ts'
 import type { EstimateOutcomes } from '../../measurements/estimate.ts'
+import { isAside } from '../../rounds/line.ts'
 import { withBody } from '../../rounds/round.ts'
 import type { Mm } from '../../units/length.ts'
 import {
@@ -132,8 +133,9 @@ export class TapeActs {
     const kept = await this.#keeping.kept(this.#keeping.store.saveBook(change(this.#work.book)))
     if (!kept) return false
     this.#work.book = kept.value
-    // A round that is not printed follows the book; a printed one never changes.
-    for (const round of this.#work.rounds.filter((r) => !r.printed)) {
+    // The round being drawn follows the book; a printed one and one set aside never change.
+    const { rounds } = this.#work
+    for (const round of rounds.filter((r) => !r.printed && !isAside(rounds, r))) {
       const again = confirmedFor(this.#work.book, round.garment)
       if (again.ok) await this.#keeping.keepRound(withBody(round, again.body))
     }
