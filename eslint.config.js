@@ -14,6 +14,7 @@ const PURE = [
   'rounds',
   'output',
   'layout',
+  'handover',
 ]
 const EDGES = ['src/capture/detector*.ts', 'src/capture/photo.ts', 'src/capture/camera-worker.ts']
 

@@ -50,8 +50,9 @@ const ROOMS: Readonly<Record<string, Rule>> = {
   },
   layout: { rooms: ['units', 'geometry', 'measurements', 'draft', 'output'] },
   storage: { rooms: DOMAIN, packages: ['dexie', 'valibot'] },
+  handover: { rooms: ['capture', 'storage'], packages: ['valibot'] },
   ui: {
-    rooms: [...DOMAIN, 'storage'],
+    rooms: [...DOMAIN, 'storage', 'handover'],
     packages: ['svelte', 'svelte-spa-router', '@fontsource-variable', 'dejavu-fonts-ttf'],
     files: {
       'ui/cut/cloth/cloth-maker.ts': ['comlink'],
