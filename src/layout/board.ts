@@ -4,6 +4,7 @@
  * stances, and at any time one of them and a place for its middle.
  */
 import { extentOf, grownOutline, movedOutline, outlineArea, type Outline } from './outline.ts'
+import { bandOf, hasPlace, nearest, type Band } from './band.ts'
 import { NoFitTable } from './no-fit-table.ts'
 import { parted, type Parted } from './no-fit.ts'
 import type { Layout, Pose, Strip } from './strip.ts'
@@ -40,17 +41,13 @@ export interface Board {
   readonly offY: Float64Array
 }
 
-interface Stance {
+interface Stance extends Band {
   readonly form: number
   readonly mx: number
   readonly my: number
   readonly reach: number
-  readonly low: number
-  readonly high: number
   readonly stepX: number
   readonly offX: number
-  readonly stepY: number
-  readonly offY: number
 }
 
 export function boardOf(strip: Strip): Board {
@@ -60,7 +57,7 @@ export function boardOf(strip: Strip): Board {
   const list: Stance[] = []
   const stanceOf = (pose: Pose): number => {
     const e = extentOf(pose.outline)
-    const [mx, my, half] = [(e.left + e.right) / 2, (e.low + e.high) / 2, (e.high - e.low) / 2]
+    const [mx, my] = [(e.left + e.right) / 2, (e.low + e.high) / 2]
     const ring = movedOutline(pose.outline, -mx, -my)
     const name = formKey(ring, strip.width)
     let form = forms.get(name)
@@ -74,12 +71,9 @@ export function boardOf(strip: Strip): Board {
       mx,
       my,
       reach: (e.right - e.left) / 2,
-      low: (pose.low ?? 0) + half,
-      high: (pose.high ?? strip.width - 2 * half) + half,
       stepX: pose.along?.step ?? 0,
       offX: pose.along ? pose.along.first + mx : 0,
-      stepY: pose.across?.step ?? 0,
-      offY: pose.across ? pose.across.first + my : 0,
+      ...bandOf(pose, strip.width),
     }
     const key = JSON.stringify(stance)
     const at = known.get(key) ?? list.push(stance) - 1
@@ -87,7 +81,7 @@ export function boardOf(strip: Strip): Board {
     return at
   }
   const all = strip.pieces.map((p) => p.poses.map(stanceOf))
-  const fits = (s: number): boolean => hasPlaceAcross(list[s]!)
+  const fits = (s: number): boolean => hasPlace(list[s]!)
   const poses = all.map((a, i) => {
     const own = a.flatMap((s, k) => (a.indexOf(s) === k && fits(s) ? [k] : []))
     if (own.length === 0) throw new Error(`board: ${strip.pieces[i]!.id} is wider than the cloth`)
@@ -123,9 +117,6 @@ export function boardOf(strip: Strip): Board {
   }
 }
 
-const hasPlaceAcross = (s: Stance): boolean =>
-  !Number.isNaN(nearest(s.low, s.low, s.high, s.stepY, s.offY)) && s.low <= s.high
-
 /** Neighbours are kept this share of the width apart at least, so that rounding never joins them. */
 const LEAST_GAP = 1e-6
 /** Shallower than this share of the least gap is clear: the gap itself makes good for it. */
@@ -153,18 +144,6 @@ export function put(b: Board, piece: number, stance: number, x: number, y: numbe
   b.box[4 * piece + 1] = x + b.table.halfLength[form]!
   b.box[4 * piece + 2] = y - b.table.halfWidth[form]!
   b.box[4 * piece + 3] = y + b.table.halfWidth[form]!
-}
-
-/** The nearest allowed place to `v` in [least, most] on a lattice; NaN when there is none. */
-function nearest(v: number, least: number, most: number, step: number, off: number): number {
-  if (step === 0) return v < least ? least : v > most ? most : v
-  const [from, to] = [
-    Math.ceil((least - off) / step - 1e-9),
-    Math.floor((most - off) / step + 1e-9),
-  ]
-  if (from > to) return NaN
-  const k = Math.round((v - off) / step)
-  return off + step * (k < from ? from : k > to ? to : k)
 }
 
 export const allowedX = (b: Board, stance: number, v: number): number =>

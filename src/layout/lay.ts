@@ -4,6 +4,7 @@
  * Folded cloth lies right sides together with the fold on across = 0; half pieces are put on it.
  * The rules are common practice in dressmaking handbooks.
  */
+import { bandOf, hasPlace, isWideEnough, type Band } from './band.ts'
 import { extentOf, turnedOutline, turnedOver, type Outline } from './outline.ts'
 import { usableWidth, type Border, type Cloth } from './cloth.ts'
 import type { CutPart } from './cut-part.ts'
@@ -73,9 +74,11 @@ export function lay(parts: readonly CutPart[], cloth: Cloth, manner: Manner): La
     }
   })()
   if (typeof sections === 'string') return { ok: false, manner, reason: sections }
-  const wide = sections.flatMap((s) => tooWide(s))[0]
-  return wide
-    ? { ok: false, manner, reason: wideReason(wide, manner, cloth) }
+  const wide = sections.flatMap((s) => without(isWideEnough, s))[0]
+  if (wide) return { ok: false, manner, reason: wideReason(wide, manner, cloth) }
+  const unmatched = sections.flatMap((s) => without(hasPlace, s))[0]
+  return unmatched
+    ? { ok: false, manner, reason: repeatReason(unmatched) }
     : { ok: true, manner, sections }
 }
 
@@ -85,6 +88,9 @@ const wideReason = (part: CutPart, manner: Manner, cloth: Cloth): string =>
     : manner === 'single'
       ? `The ${part.words.toLowerCase()} is wider than the cloth. Take a wider cloth, or give the piece a seam.`
       : `The ${part.words.toLowerCase()} is wider than the cloth ${MANNER_WORDS[manner]}. Lay the cloth another way.`
+
+const repeatReason = ({ words }: CutPart): string =>
+  `The ${words.toLowerCase()} is so wide that it cannot be moved across until its centre meets the repeat. Take a wider cloth, lay it another way, or match the repeat along the cloth only.`
 
 /** Both layers cut at once: pairs once, halves on the fold, single ones with one to spare. */
 function onDouble(part: CutPart): readonly Wanted[] {
@@ -261,12 +267,8 @@ function pose(w: Wanted, cloth: Cloth, way: Way): Pose {
 
 const modulo = (v: number, step: number): number => ((v % step) + step) % step
 
-function tooWide({ strip, parts }: Section): readonly CutPart[] {
-  return strip.pieces.flatMap((p, i) => {
-    const fits = p.poses.some((q) => {
-      const e = extentOf(q.outline)
-      return (q.low ?? 0) + e.high - e.low <= strip.width + 1e-9
-    })
-    return fits ? [] : [parts[i]!.part]
-  })
+function without(place: (b: Band) => boolean, { strip, parts }: Section): readonly CutPart[] {
+  return strip.pieces.flatMap((p, i) =>
+    p.poses.some((q) => place(bandOf(q, strip.width))) ? [] : [parts[i]!.part],
+  )
 }

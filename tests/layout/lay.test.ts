@@ -193,6 +193,25 @@ describe('nap and repeats', () => {
     },
   )
 
+  test.each([
+    [349, false],
+    [350, true],
+  ])('a centre on the repeat across, %i usable: %s', (usable, goes) => {
+    // By hand: opened out 300 wide, its centre at least 150 from either edge and on a multiple of
+    // 200, so at 200: that needs 350.
+    const bare = plainCloth(mm(1000))
+    const edges = bare.width - usableWidth(bare)
+    const cloth: Cloth = {
+      ...plainCloth(mm(usable + edges)),
+      repeat: { along: mm(70), across: mm(200) },
+    }
+    const match = { words: 'centre', along: mm(0), across: mm(0), lag: mm(0) }
+    const out = layOut([part({ match })], cloth, 'single', { seed: 1, spent: () => 1 })
+    expect(out.ok || out.reason).toEqual(
+      goes ? true : expect.stringMatching(/until its centre meets the repeat/),
+    )
+  })
+
   test('the underarm of the sleeve is matched to that of the front', () => {
     const parts = partsOf('sleeve')
     const { pieces } = draft('sleeve', body({}, MIDDLE), standardFor('sleeve'))
