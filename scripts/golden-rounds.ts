@@ -6,7 +6,7 @@
 import { writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { record } from '../src/draft/record.ts'
-import { redraft } from '../src/rounds/round.ts'
+import { redraft } from '../src/rounds/redraft.ts'
 import { GOLDEN, GOLDEN_STEP } from '../tests/rounds/golden-rounds.ts'
 
 for (const [name, make] of Object.entries(GOLDEN)) {

@@ -5,6 +5,7 @@ import { openStore } from './storage/store.ts'
 import { Desk } from './ui/example/desk.svelte.ts'
 import NoStore from './ui/NoStore.svelte'
 import { Offline } from './ui/offline.svelte.ts'
+import { hungParts } from './ui/rail/hung-parts.svelte.ts'
 import { pageMemory, pageStore, Preferences } from './ui/preferences.svelte.ts'
 import Root from './ui/Root.svelte'
 import { Session } from './ui/session.svelte.ts'
@@ -22,6 +23,7 @@ if (opened.ok) {
   await session.open()
   const desk = new Desk(session, world, { memory: pageMemory(), locks: navigator.locks })
   await desk.begin()
+  if (desk.shown.garments.length > 0) await hungParts.fetch()
   mount(Root, { target, props: { desk, preferences, offline: new Offline(registerSW) } })
 } else {
   mount(NoStore, { target, props: { sentence: opened.sentence } })

@@ -5,7 +5,8 @@
 import { record, type NumberRecord } from '../draft/record.ts'
 import { sentence, stepTitle } from '../draft/sentence.ts'
 import { mm, type Mm } from '../units/length.ts'
-import { FROZEN_UNITS, redraft, type Round } from './round.ts'
+import { FROZEN_UNITS, redraft } from './redraft.ts'
+import type { Round } from './round.ts'
 
 export interface DriftedNumber {
   /** `front.side`, or a point, `front.U`. */

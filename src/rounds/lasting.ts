@@ -4,11 +4,9 @@
  * a short front. Ease, necklines, hems and sleeves are the style's. Common practice, no source.
  */
 import type { ChoiceId } from '../draft/choices.ts'
-import type { GarmentId } from '../draft/draft.ts'
-import { GARMENTS } from '../draft/garments.ts'
 import { HEADS } from '../fitting/complaints/heads.ts'
 import { inForce, type Correction } from '../fitting/correction.ts'
-import { redraft, type Round } from './round.ts'
+import type { Round } from './round.ts'
 
 /** Choices that say where the body is, not how the garment is meant to look. */
 const OF_THE_BODY: readonly ChoiceId[] = [
@@ -29,15 +27,3 @@ function lasts(c: Correction): boolean {
 
 export const lastingOf = (round: Pick<Round, 'corrections'>): readonly Correction[] =>
   inForce(round.corrections).filter(lasts)
-
-/** The first round with what another garment taught of the body, as far as this one can be so corrected. */
-export function withCarried(first: Round, carried: readonly Correction[]): Round {
-  const read = carried.filter((c) => readsIt(first.garment, c))
-  const refused = new Set(
-    redraft({ ...first, corrections: read }).refused.map(({ correction }) => correction),
-  )
-  return { ...first, corrections: read.filter(({ id }) => !refused.has(id)) }
-}
-
-const readsIt = (garment: GarmentId, c: Correction): boolean =>
-  c.kind !== 'turn-choice' || GARMENTS[garment].choices.includes(c.choice)

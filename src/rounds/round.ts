@@ -1,19 +1,16 @@
 /**
  * A round is one muslin. It keeps everything its pieces were made from, so it stands alone in a
  * backup; once printed it is closed: numbers, choices, corrections and what was printed never
- * change again, and what comes next goes into the next round.
+ * change again, and what comes next goes into the next round. What is drawn from it: redraft.ts.
  */
 import { GARMENTS, standardFor } from '../draft/garments.ts'
 import type { GarmentId } from '../draft/draft.ts'
-import { record, type NumberRecord } from '../draft/record.ts'
-import { sentence, stepTitle } from '../draft/sentence.ts'
 import type { Choices } from '../draft/choices.ts'
-import { correctedDraft, type Corrected } from '../fitting/apply.ts'
+import type { NumberRecord } from '../draft/record.ts'
 import type { ComplaintId } from '../fitting/complaints/complaint.ts'
 import type { Correction } from '../fitting/correction.ts'
 import type { Pinned } from '../fitting/pinned.ts'
 import type { Confirmed } from '../measurements/confirmed.ts'
-import type { UnitChoice } from '../units/format.ts'
 import { NOT_WORN, type Worn } from './worn.ts'
 import type { Zone } from './zones.ts'
 
@@ -63,13 +60,6 @@ export interface Printed {
   readonly words?: readonly string[]
 }
 
-/** The frozen words are kept in centimetres, whatever the screen shows. */
-export const FROZEN_UNITS: UnitChoice = { unit: 'cm', inchStep: 8 }
-
-export const redraft = (
-  round: Pick<Round, 'garment' | 'body' | 'choices' | 'corrections'>,
-): Corrected => correctedDraft(round.garment, round.body, round.choices, round.corrections)
-
 export const firstRound = (
   ids: { id: string; garmentId: string },
   garment: GarmentId,
@@ -110,7 +100,8 @@ export const branchFrom = (round: Round, number: number, id: string, on: string)
   return { ...kept, ...from, id, number, ...fresh }
 }
 
-const open = (round: Round): Round => {
+/** The round itself while it may be changed; one on paper is our own mistake. */
+export const open = (round: Round): Round => {
   if (round.printed)
     throw new Error(`round ${round.number} is printed; changes go into the next round`)
   return round
@@ -146,13 +137,5 @@ export const withWorn = <K extends keyof Worn>(
 /** The photo of a view that is shown: the last one. */
 export const photoOf = (round: Round, view: PhotoRef['view']): PhotoRef | undefined =>
   round.photos.findLast((p) => p.view === view)
-
-const worded = (round: Round): readonly string[] =>
-  redraft(round).draft.steps.map((step) => `${stepTitle(step)} ${sentence(step, FROZEN_UNITS)}`)
-
-export function close(round: Round, on: string): Round {
-  const { draft } = redraft(open(round))
-  return { ...round, printed: { on, record: record(draft), words: worded(round) } }
-}
 
 export const garmentName = (garment: GarmentId): string => GARMENTS[garment].name

@@ -5,7 +5,6 @@
  */
 import { createContext } from 'svelte'
 import { ChangeActs } from './session/change-acts.ts'
-import { drawn, type Drawn } from './session/drawn.ts'
 import { Keeping } from './session/keeping.ts'
 import { OpenRound } from './session/open-round.ts'
 import { PhotoActs } from './session/photo-acts.ts'
@@ -55,7 +54,6 @@ export class Session extends Work {
   tickSewn = this.#wishes.tickSewn
   sewAnew = this.#wishes.sewAnew
 
-  drawn = (garmentId: string): Drawn | undefined => drawn(this, garmentId)
   startNext = this.#rounds.startNext
   branch = this.#rounds.branch
   putOnPaper = this.#rounds.putOnPaper

@@ -5,13 +5,13 @@ import { courseOf, swings } from '../../src/rounds/course.ts'
 import { lineOf } from '../../src/rounds/line.ts'
 import {
   branchFrom,
-  close,
   firstRound,
   nextRound,
   withCorrection,
   withSeen,
   type Round,
 } from '../../src/rounds/round.ts'
+import { close } from '../../src/rounds/redraft.ts'
 import { mm } from '../../src/units/length.ts'
 import { body } from '../bodies.ts'
 

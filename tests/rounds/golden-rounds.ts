@@ -3,13 +3,13 @@ import type { GarmentId } from '../../src/draft/draft.ts'
 import type { Correction } from '../../src/fitting/correction.ts'
 import {
   branchFrom,
-  close,
   firstRound,
   nextRound,
   withChoices,
   withCorrection,
   type Round,
 } from '../../src/rounds/round.ts'
+import { close } from '../../src/rounds/redraft.ts'
 import { mm } from '../../src/units/length.ts'
 import { body } from '../bodies.ts'
 

@@ -1,8 +1,10 @@
 /** What goes with the body into the next garment. The rule is common practice, no source. */
 import { expect, test } from 'vitest'
 import type { Correction } from '../../src/fitting/correction.ts'
-import { lastingOf, withCarried } from '../../src/rounds/lasting.ts'
-import { firstRound, redraft, withCorrection } from '../../src/rounds/round.ts'
+import { lastingOf } from '../../src/rounds/lasting.ts'
+import { withCarried } from '../../src/rounds/carried.ts'
+import { firstRound, withCorrection } from '../../src/rounds/round.ts'
+import { redraft } from '../../src/rounds/redraft.ts'
 import { mm } from '../../src/units/length.ts'
 import { body } from '../bodies.ts'
 

@@ -5,14 +5,8 @@ import * as v from 'valibot'
 import { record } from '../../src/draft/record.ts'
 import { between, drifted, driftedWords } from '../../src/rounds/drift.ts'
 import { isAside, lineOf, sewnIn } from '../../src/rounds/line.ts'
-import {
-  branchFrom,
-  close,
-  photoOf,
-  redraft,
-  withPhoto,
-  type Round,
-} from '../../src/rounds/round.ts'
+import { close, redraft } from '../../src/rounds/redraft.ts'
+import { branchFrom, photoOf, withPhoto, type Round } from '../../src/rounds/round.ts'
 import { NumberRecordSchema, RoundSchema } from '../../src/storage/schema/round.ts'
 import { mm } from '../../src/units/length.ts'
 import { GOLDEN, GOLDEN_STEP } from './golden-rounds.ts'

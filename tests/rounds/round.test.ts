@@ -5,11 +5,10 @@ import { standardChoices } from '../../src/draft/choices.ts'
 import type { Correction } from '../../src/fitting/correction.ts'
 import { parseConfirmed } from '../../src/measurements/confirmed.ts'
 import { compare } from '../../src/rounds/compare.ts'
+import { close, redraft } from '../../src/rounds/redraft.ts'
 import {
-  close,
   firstRound,
   nextRound,
-  redraft,
   withChoices,
   withCorrection,
   withNotes,

@@ -1,7 +1,7 @@
 /** An invented journey to keep and restore: book, garment, three rounds, a photo. Nobody's numbers. */
 import type { ViewReading } from '../../src/capture/reading.ts'
+import { close } from '../../src/rounds/redraft.ts'
 import {
-  close,
   firstRound,
   nextRound,
   withCorrection,

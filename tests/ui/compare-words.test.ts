@@ -7,11 +7,10 @@ import { add, scale } from '../../src/geometry/point.ts'
 import { outline } from '../../src/draft/piece.ts'
 import type { Correction } from '../../src/fitting/correction.ts'
 import { changedLines } from '../../src/rounds/changed-edges.ts'
+import { close, redraft } from '../../src/rounds/redraft.ts'
 import {
-  close,
   firstRound,
   nextRound,
-  redraft,
   withChoices,
   withCorrection,
   withSeen,

@@ -13,6 +13,7 @@ import ComparePlace from '../../src/ui/rounds/ComparePlace.svelte'
 import { bookOf, MIDDLE } from '../bodies.ts'
 import OnThePage from './draft/OnThePage.svelte'
 import { seeded } from './draft/seeded.ts'
+import { drawn as drawnNow } from '../../src/ui/session/drawn.ts'
 
 describe.each(GARMENT_IDS)('%s', (id) => {
   it('is drafted, sewn, spoken of, compared and cut', async () => {
@@ -41,7 +42,7 @@ describe.each(GARMENT_IDS)('%s', (id) => {
     await expect.element(compared.getByRole('heading', { level: 1 })).toBeInTheDocument()
     await compared.unmount()
 
-    const drawn = session.drawn(garment)
+    const drawn = drawnNow(session, garment)
     if (drawn?.standing !== 'confirmed') throw new Error('all numbers are taped')
     expect(pieceOf(drawn.corrected.draft, 'front').edges.length).toBeGreaterThan(4)
     const cut = await open(CutPlace)

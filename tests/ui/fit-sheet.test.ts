@@ -1,8 +1,8 @@
 /** The printed record, read back with a reader of our own that shares nothing with the writer (ISO 32000-1). */
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
+import { close } from '../../src/rounds/redraft.ts'
 import {
-  close,
   firstRound,
   nextRound,
   withCorrection,

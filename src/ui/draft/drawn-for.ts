@@ -5,7 +5,7 @@
 import { CannotDraw, type Undrawable } from '../../draft/cannot-draw.ts'
 import { GARMENTS } from '../../draft/garments.ts'
 import type { Session } from '../session.svelte.ts'
-import type { Drawn } from '../session/drawn.ts'
+import { drawn, type Drawn } from '../session/drawn.ts'
 
 export type Shown =
   | Exclude<Drawn, { standing: 'missing' }>
@@ -16,18 +16,18 @@ export type Shown =
   | { readonly standing: 'undrawable'; readonly why: Undrawable | undefined }
   | { readonly standing: 'absent' }
 
-export function drawnFor(session: Pick<Session, 'drawn' | 'garment'>, garmentId: string): Shown {
+export function drawnFor(session: Session, garmentId: string): Shown {
   const hung = session.garment(garmentId)
   if (!hung || hung.takenOffOn !== undefined) return { standing: 'absent' }
-  let drawn: Drawn | undefined
+  let lies: Drawn | undefined
   try {
-    drawn = session.drawn(garmentId)
+    lies = drawn(session, garmentId)
   } catch (error) {
     // A blank page would say nothing, not even of our own mistakes.
     return { standing: 'undrawable', why: error instanceof CannotDraw ? error.why : undefined }
   }
-  if (!drawn) return { standing: 'absent' }
-  return drawn.standing === 'missing'
-    ? { ...drawn, needed: GARMENTS[hung.garment].needs.length }
-    : drawn
+  if (!lies) return { standing: 'absent' }
+  return lies.standing === 'missing'
+    ? { ...lies, needed: GARMENTS[hung.garment].needs.length }
+    : lies
 }

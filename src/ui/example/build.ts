@@ -1,5 +1,5 @@
 /** The invented example made from its seed by the same calls that her own acts make. */
-import { redraft } from '../../rounds/round.ts'
+import { redraft } from '../../rounds/redraft.ts'
 import { fitMuslin } from '../../fitting/fit-muslin.ts'
 import { complaintOf } from '../../fitting/complaints/catalogue.ts'
 import type { Decision } from '../../fitting/rules/decide.ts'
@@ -10,9 +10,7 @@ import type { Store } from '../../storage/store.ts'
 import { mm } from '../../units/length.ts'
 import { Session } from '../session.svelte.ts'
 import { SEED, type Seed, type SewnMuslin } from './seed.ts'
-
-/** Set in the store once everything hangs there: an example that was half made is made anew. */
-export const WHOLE = 'example'
+import { WHOLE } from './whole.ts'
 
 /** @returns undefined when it hangs whole, else the sentence why it does not */
 export async function hangExample(

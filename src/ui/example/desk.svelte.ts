@@ -6,8 +6,10 @@
 import { createContext } from 'svelte'
 import { removeDatabase } from '../../storage/db.ts'
 import { openStore, type Store } from '../../storage/store.ts'
+import { hungParts } from '../rail/hung-parts.svelte.ts'
 import { Session } from '../session.svelte.ts'
 import type { World } from '../session/work.svelte.ts'
+import { WHOLE } from './whole.ts'
 
 export const EXAMPLE_DATABASE = 'tapetrue-example'
 /** In this tab the example was being looked at: a reload shows it again. */
@@ -61,7 +63,6 @@ export class Desk {
   }
 
   async #hang(): Promise<string | undefined> {
-    const { hangExample, WHOLE } = await import('./build.ts')
     const opened = await openStore({
       name: EXAMPLE_DATABASE,
       onOvertaken: () => this.#back(),
@@ -71,17 +72,23 @@ export class Desk {
     this.#example = store
     const there = await store.load()
     const whole = there.ok && there.value.settings[WHOLE] === true
-    const why = whole ? undefined : await hangExample(store, this.#world.newId)
+    const why = whole ? undefined : await this.#build(store)
     if (why !== undefined) {
       await this.takeDown()
       return why
     }
     const session = new Session(store, this.#world)
     await session.open()
+    await hungParts.fetch()
     this.#hold()
     this.#tab.memory?.setItem(LOOKING, 'yes')
     this.shown = session
     return undefined
+  }
+
+  async #build(store: Store): Promise<string | undefined> {
+    const { hangExample } = await import('./build.ts')
+    return hangExample(store, this.#world.newId)
   }
 
   /** Takes the example down without a trace; her own work lies on the table again. */

@@ -9,7 +9,8 @@ import { measure, MEASUREMENT_IDS } from '../../measurements/catalogue.ts'
 import type { InstructionLine } from '../../output/instruction-page.ts'
 import { courseOf } from '../../rounds/course.ts'
 import { lineOf } from '../../rounds/line.ts'
-import { redraft, type Round } from '../../rounds/round.ts'
+import { redraft } from '../../rounds/redraft.ts'
+import type { Round } from '../../rounds/round.ts'
 import {
   clothOf,
   FREEDOM_WORDS,

@@ -2,7 +2,8 @@
 import { OPTION_IDS, OPTIONS, type OptionId, type Options } from '../../draft/options.ts'
 import { GARMENTS } from '../../draft/garments.ts'
 import { PIECE_WORDS, type PieceId } from '../../draft/piece.ts'
-import { redraft, type Round } from '../../rounds/round.ts'
+import { redraft } from '../../rounds/redraft.ts'
+import type { Round } from '../../rounds/round.ts'
 import { capital } from '../fitting/change-words.ts'
 
 export interface WordChange {

@@ -84,7 +84,7 @@ export class ChangeActs {
         return decide(correction, id)
       },
       back: async () => {
-        const round = this.#open.of(garmentId)?.number
+        const round = (await this.#open.of(garmentId))?.number
         if (id === undefined || round === undefined) return false
         return decide({ kind: 'withdraw', correction: id, round }, this.#keeping.newId())
       },

@@ -1,19 +1,13 @@
 /** What can be drawn for a garment from the tape book and its rounds. Nothing is kept here. */
-import type { Draft, GarmentId } from '../../draft/draft.ts'
+import type { Draft } from '../../draft/draft.ts'
 import { GARMENTS, standardFor } from '../../draft/garments.ts'
 import { draft } from '../../draft/make.ts'
 import type { Corrected } from '../../fitting/apply.ts'
-import type { Book } from '../../measurements/book.ts'
-import {
-  confirm,
-  knows,
-  preview,
-  type Confirmed,
-  type Missing,
-} from '../../measurements/confirmed.ts'
-import { withCarried } from '../../rounds/lasting.ts'
-import { firstRound, redraft, type Round } from '../../rounds/round.ts'
-import type { HungGarment } from '../../storage/schema/garment.ts'
+import { knows, preview, type Missing } from '../../measurements/confirmed.ts'
+import { redraft } from '../../rounds/redraft.ts'
+import type { Round } from '../../rounds/round.ts'
+import { firstRoundOf } from './first-round.ts'
+import { confirmedFor } from './taped.ts'
 import type { Work } from './work.svelte.ts'
 
 /** What can be drawn for a garment now. */
@@ -24,7 +18,10 @@ export type Drawn =
   | { readonly standing: 'missing'; readonly missing: readonly Missing[] }
 
 /** What lies on the table for this garment: its latest round, else a preview, else what is missing. */
-export function drawn(work: Work, garmentId: string): Drawn | undefined {
+export function drawn(
+  work: Pick<Work, 'book' | 'garment' | 'latest' | 'today'>,
+  garmentId: string,
+): Drawn | undefined {
   const hung = work.garment(garmentId)
   if (!hung) return undefined
   const round = work.latest(garmentId)
@@ -43,20 +40,4 @@ export function drawn(work: Work, garmentId: string): Drawn | undefined {
         missing: taped.missing,
       }
     : { standing: 'missing', missing: taped.missing }
-}
-
-export function confirmedFor(book: Book, garment: GarmentId) {
-  const { needs, uses } = GARMENTS[garment]
-  return confirm(book, needs, uses)
-}
-
-/** With what the garment brought along from another; `on` is a date like "2026-11-28". */
-export function firstRoundOf(
-  id: string,
-  { id: garmentId, garment, carried }: HungGarment,
-  body: Confirmed,
-  on: string,
-): Round {
-  const first = firstRound({ id, garmentId }, garment, body, on)
-  return carried ? withCarried(first, carried) : first
 }

@@ -1,7 +1,10 @@
-/** The round of a garment that may still be changed, and a change of a round as it is by then. */
+/**
+ * The round of a garment that may still be changed, and a change of a round as it is by then. What
+ * draws is fetched when it is needed: the places that show a drawing have brought it along.
+ */
 import { nextRound, withBody, type Round } from '../../rounds/round.ts'
-import { confirmedFor, firstRoundOf } from './drawn.ts'
 import type { Keeping } from './keeping.ts'
+import { confirmedFor } from './taped.ts'
 import type { Work } from './work.svelte.ts'
 
 export class OpenRound {
@@ -14,13 +17,14 @@ export class OpenRound {
   }
 
   /** Made from the last one where that is on paper already; not kept before it is changed. */
-  of(garmentId: string): Round | undefined {
+  async of(garmentId: string): Promise<Round | undefined> {
     const hung = this.#work.garment(garmentId)
     const last = this.#work.latest(garmentId)
     if (last && !last.printed) return last
     if (last) return this.retaped(nextRound(last, this.#keeping.newId(), this.#work.today()))
     const taped = hung && confirmedFor(this.#work.book, hung.garment)
     if (!hung || !taped?.ok) return undefined
+    const { firstRoundOf } = await import('./first-round.ts')
     return firstRoundOf(this.#keeping.newId(), hung, taped.body, this.#work.today())
   }
   /** What was taped again since the last muslin enters a further round. */
@@ -30,7 +34,7 @@ export class OpenRound {
   }
   /** Gives the round as it was kept, to be called in turn. */
   async changed(garmentId: string, change: (open: Round) => Round): Promise<Round | undefined> {
-    const open = this.of(garmentId)
+    const open = await this.of(garmentId)
     if (!open) return undefined
     const changed = change(open)
     return (await this.#keeping.keepRound(changed)) ? changed : undefined

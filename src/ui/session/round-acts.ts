@@ -1,7 +1,6 @@
 /** What she does with a round as a whole: begins it, puts it on paper, notes what the muslin showed. */
 import {
   branchFrom,
-  close,
   withNotes,
   withPhoto,
   withSeen,
@@ -44,8 +43,10 @@ export class RoundActs {
   putOnPaper = (garmentId: string, work?: Omit<PaperWork, 'on'>): Promise<boolean> =>
     this.#keeping.inTurn(async () => {
       const on = this.#work.today()
-      if (!this.#work.latest(garmentId)?.printed)
+      if (!this.#work.latest(garmentId)?.printed) {
+        const { close } = await import('../../rounds/redraft.ts')
         if ((await this.#open.changed(garmentId, (r) => close(r, on))) === undefined) return false
+      }
       const round = this.#work.latest(garmentId)
       const same = (w: PaperWork) => w.how === work?.how && w.about === work.about && w.on === on
       // Saved twice on one day it is one sheet on her table.

@@ -23,7 +23,7 @@ import {
   saidTapeStands,
   tapedAnew,
 } from '../undo/act-words.ts'
-import { confirmedFor } from './drawn.ts'
+import { confirmedFor } from './taped.ts'
 import type { Keeping } from './keeping.ts'
 import type { SafeKeeping } from './safe-keeping.ts'
 import type { Work } from './work.svelte.ts'

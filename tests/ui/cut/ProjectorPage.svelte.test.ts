@@ -9,6 +9,7 @@ import { mm } from '../../../src/units/length.ts'
 import { bookOf, INVENTED_ON, MIDDLE } from '../../bodies.ts'
 import OnThePage from '../draft/OnThePage.svelte'
 import { seeded } from '../draft/seeded.ts'
+import { drawn as drawnNow } from '../../../src/ui/session/drawn.ts'
 
 async function opened(book: Book) {
   const { session, garment } = await seeded(book)
@@ -53,7 +54,7 @@ describe('the crosses', () => {
     await type(screen, 'From 1 to 2', '80 cm')
     await throwKey.click()
     await expect.poll(() => field() !== null).toBe(true)
-    const back = session.drawn(garment)
+    const back = drawnNow(session, garment)
     if (back?.standing !== 'confirmed') throw new Error('no draft')
     const grain = back.corrected.draft.pieces[0]?.grain
     if (!grain) throw new Error('no grain')
@@ -88,7 +89,7 @@ it('what is thrown has the finishes she chose on the Cut page', async () => {
   await type(screen, 'From 1 to 2', '300 cm')
   await screen.getByRole('button', { name: 'Throw the pieces' }).click()
   await expect.poll(() => field()?.querySelector('path.cutting')?.getAttribute('d')).toBeTruthy()
-  const drawn = session.drawn(garment)
+  const drawn = drawnNow(session, garment)
   const back = drawn?.standing === 'confirmed' ? drawn.corrected.draft.pieces[0] : undefined
   if (!back) throw new Error('no draft')
   const low = (selector: string): number =>

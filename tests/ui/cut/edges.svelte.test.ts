@@ -12,6 +12,7 @@ import { bookOf, MIDDLE } from '../../bodies.ts'
 import OnThePage from '../draft/OnThePage.svelte'
 import { seeded } from '../draft/seeded.ts'
 import { caughtFiles } from './caught-files.ts'
+import { drawn as drawnNow } from '../../../src/ui/session/drawn.ts'
 
 let files: ReturnType<typeof caughtFiles>
 beforeEach(() => {
@@ -38,7 +39,7 @@ const cutLines = () =>
     p.getAttribute('d'),
   )
 const drawnOf = ({ session, garment }: Opened) => {
-  const drawn = session.drawn(garment)
+  const drawn = drawnNow(session, garment)
   if (drawn?.standing !== 'confirmed') throw new Error('no draft')
   return drawn.corrected.draft
 }

@@ -1,7 +1,8 @@
 /** What was decided since the paper she has, and what that paper cannot hold. */
 import { describe, expect, test } from 'vitest'
 import { onPaper } from '../../../src/fitting/on-paper.ts'
-import { close, nextRound, withChoices, withCorrection } from '../../../src/rounds/round.ts'
+import { close } from '../../../src/rounds/redraft.ts'
+import { nextRound, withChoices, withCorrection } from '../../../src/rounds/round.ts'
 import { paperChanges } from '../../../src/ui/cut/paper-changes.ts'
 import { mm } from '../../../src/units/length.ts'
 import { FIRST, SECOND, WEDGE } from '../../storage/invented.ts'

@@ -5,7 +5,8 @@ import { GARMENTS, standardFor } from '../../../src/draft/garments.ts'
 import { draft } from '../../../src/draft/make.ts'
 import { OPTION_IDS } from '../../../src/draft/options.ts'
 import { record } from '../../../src/draft/record.ts'
-import { firstRound, redraft, withCorrection, type Round } from '../../../src/rounds/round.ts'
+import { firstRound, withCorrection, type Round } from '../../../src/rounds/round.ts'
+import { redraft } from '../../../src/rounds/redraft.ts'
 import { mm } from '../../../src/units/length.ts'
 import {
   CHOICE_GROUPS,

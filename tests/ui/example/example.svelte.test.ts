@@ -2,7 +2,7 @@
 import { afterEach, expect, it } from 'vitest'
 import { inForce } from '../../../src/fitting/correction.ts'
 import { compare } from '../../../src/rounds/compare.ts'
-import { redraft } from '../../../src/rounds/round.ts'
+import { redraft } from '../../../src/rounds/redraft.ts'
 import { verdictOf } from '../../../src/rounds/worn.ts'
 import { removeDatabase } from '../../../src/storage/db.ts'
 import { Desk, EXAMPLE_DATABASE, type Tab } from '../../../src/ui/example/desk.svelte.ts'
