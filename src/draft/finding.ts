@@ -28,6 +28,8 @@ export const FINDING_WORDS = {
   sleeveWider:
     'The sleeve is {value} wider than {limit} of arm and room, so that its cap does not stand too high.',
   sleeveLonger: 'The sleeve is {value} long: it ends at least {limit} below the underarm.',
+  sleeveHemWider:
+    'The hem of the sleeve is {value} round and not narrower, so that a hand goes through it.',
   waistPair:
     'Bodice and skirt differ by {value} at the waist seam; sewn together they may differ by {limit}.',
   waistDarts: 'A dart of the skirt misses that of the bodice by {value} at the waist seam.',
@@ -51,6 +53,8 @@ export const FINDING_WORDS = {
     'The armpit level is not taped: the underarm stands {value} above the bust line. Sew a muslin with it, not cloth.',
   overarmShort:
     'The taped overarm of {value} is too short for both sleeve edges; the shortest is {limit}. The length found from the underarm is used.',
+  overarmRaised:
+    'The overarm ends {value} higher than chosen: it would end beside or under the underarm.',
   struckOutside:
     'An arc struck with the taped overarm of {value} meets the side out of reach of the armpit. The length found from the underarm is used.',
   dartWide: 'A dart is {value} wide; {limit} is the most it holds well.',
@@ -66,6 +70,8 @@ export const FINDING_WORDS = {
     'The hem is too near for this dart to close: it runs out open, {value} wide at the hem.',
   dartStays:
     'The bust dart of {value} stays in the side: the piece has no room for it where it was wanted.',
+  bustDartHigher:
+    'The bust line lies too near the waist for a dart in the side: its mouth is drawn {value} higher. Tape the waist to the bust line again, or add length between them.',
   seamNotHere:
     'The bust dart of {value} stays a dart: a style seam starts from shoulder or armhole.',
   bustDart:

@@ -10,7 +10,8 @@ import {
   RAISE_MOST,
   type TorsoNumbers,
 } from './blocks/blouse-numbers.ts'
-import { fittingCorner, settleOverarm, STRUCK } from './blocks/blouse-overarm.ts'
+import { fittingSleeve, settleOverarm, STRUCK } from './blocks/blouse-overarm.ts'
+import { mouthRaised } from './blocks/blouse-side.ts'
 import { DART_MOST } from './blocks/waist-plan.ts'
 import type { Draft } from './draft.ts'
 import { say, type Finding } from './finding.ts'
@@ -37,7 +38,7 @@ export function bodyFindings(d: Draft): Finding[] {
 }
 
 function underarm({ body, choices: chosen }: Draft, n: TorsoNumbers): Finding[] {
-  const choices = fittingCorner(body, chosen)
+  const { choices, raised } = fittingSleeve(body, chosen)
   const { unused, underarm: struck, deeper, shortest } = settleOverarm(body, choices, n)
   const armpit = knows(body, 'napeToArmpitLevel')
   const drop =
@@ -60,6 +61,7 @@ function underarm({ body, choices: chosen }: Draft, n: TorsoNumbers): Finding[] 
           ),
         ]
       : []),
+    ...(raised > 0 ? [say('overarmRaised', 'note', 'back.overarm', raised)] : []),
     ...(unused?.why === 'tooShort'
       ? [say('overarmShort', 'note', 'back.overarm', unused.wanted, shortest)]
       : []),
@@ -82,7 +84,14 @@ function neck({ body, choices }: Draft): Finding[] {
 function balance({ choices }: Draft, n: TorsoNumbers): Finding[] {
   if (n.balance === undefined)
     return [say('balanceUnknown', 'note', 'front.overarm', choices.frontRaise)]
-  return n.bustDart > 0 ? [say('bustDart', 'note', 'front.bustDart', n.bustDart, RAISE_MOST)] : []
+  return n.bustDart > 0
+    ? [say('bustDart', 'note', 'front.bustDart', n.bustDart, RAISE_MOST), ...dartHigher(n)]
+    : []
+}
+
+export function dartHigher(n: TorsoNumbers): Finding[] {
+  const by = mouthRaised(n)
+  return by > 0 ? [say('bustDartHigher', 'muslin', 'front.bustDart', by)] : []
 }
 
 function waist(d: Draft, { waist: plan }: TorsoNumbers): Finding[] {

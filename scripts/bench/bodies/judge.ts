@@ -212,7 +212,9 @@ const down = ({ piece }: Shape, name: string): number => namedPoint(piece, name)
 
 function ease(back: Shape, front: Shape, body: Numbers, choices: Choices): string[] {
   const check = (name: string, id: MeasurementId, quarter: number, level: LevelOf): string[] => {
-    if ([back, front].some((s) => level(s) >= hemTop(s))) return []
+    const ends = (s: Shape): boolean =>
+      level(s) >= hemTop(s) - AT_HEM || (has(s.piece, 'waist') && level(s) > down(s, 'C'))
+    if ([back, front].some(ends)) return []
     const width = round(back, front, level)
     const need = numberOf(body, id) + 4 * quarter - EASE_SLACK
     return when(!(width >= need), `ease at the ${name}`)
@@ -231,6 +233,8 @@ function ease(back: Shape, front: Shape, body: Numbers, choices: Choices): strin
         ]),
   ]
 }
+/** A level this near the hem is the hem: widths are read a hair below their level, mm. */
+const AT_HEM = 0.01
 /** The foot of a half; a bodice ends at its waist and is measured along it. */
 const hemTop = ({ piece }: Shape): number =>
   has(piece, 'hem') ? Math.min(...flatten(edge(piece, 'hem').path).map(({ y }) => y)) : Infinity

@@ -35,6 +35,8 @@ export const dartRests = (n: TorsoNumbers): readonly string[] => [
 export interface Underarm {
   readonly underarm?: Mm
   readonly deeper: Mm
+  /** How much higher than chosen the overarm ends, so that it stays above the underarm. */
+  readonly raised?: Mm
   /** Nape to underarm line as another construction has it. */
   readonly depth?: Amount
 }
@@ -78,7 +80,8 @@ export function levels(
     quarter(body, 'bustGirth', 'easeBust', choices, half),
     'the underarm point',
   )
-  const end = overarmEnd(choices, half)
+  const chosen = overarmEnd(choices, half)
+  const end = underarm.raised ? restingOn(chosen, ['napeToArmpitLevel', 'underarmDrop']) : chosen
   if (end.mm !== 0)
     s.measure(
       'G',

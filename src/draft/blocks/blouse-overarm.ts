@@ -40,14 +40,30 @@ const ROUND_MOST = 0.7
 
 const HALVES: readonly HalfId[] = ['back', 'front']
 
-/** The choices with a rounding that fits between the end of the overarm and the underarm. */
-export function fittingCorner(body: Body, choices: Choices): Choices {
-  const lowest = Math.max(...HALVES.map((half) => overarmEnd(choices, half).mm))
-  const room = ROUND_MOST * (underarmLevel(body, choices, 0) - lowest)
-  return choices.cornerRadius <= room
-    ? choices
-    : { ...choices, cornerRadius: mm(Math.max(0, Math.floor(room))) }
+export interface FittingSleeve {
+  readonly choices: Choices
+  /** How much higher than chosen the overarm ends; 0 mostly. */
+  readonly raised: Mm
 }
+
+/**
+ * The choices with an overarm that ends above the underarm, or its edge would loop round under it,
+ * and a rounding that fits between both.
+ */
+export function fittingSleeve(body: Body, chosen: Choices): FittingSleeve {
+  const lowest = Math.max(...HALVES.map((half) => overarmEnd(chosen, half).mm))
+  const level = underarmLevel(body, chosen, 0)
+  const raised = mm(Math.max(0, lowest - (level - END_ABOVE)))
+  const choices = raised > 0 ? { ...chosen, overarmDrop: mm(chosen.overarmDrop - raised) } : chosen
+  const room = ROUND_MOST * (level - (lowest - raised))
+  const fits = choices.cornerRadius <= room
+  return {
+    choices: fits ? choices : { ...choices, cornerRadius: mm(Math.floor(room)) },
+    raised,
+  }
+}
+/** The overarm ends at least this far above the underarm, mm. Judgement. */
+const END_ABOVE = 20
 
 export function settleOverarm(body: Body, choices: Choices, n: TorsoNumbers): Overarm {
   const chosen = settledAt(body, choices, n, 0)

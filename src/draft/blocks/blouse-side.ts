@@ -15,6 +15,8 @@ import { openBelow } from './waist-plan.ts'
 
 /** The mouth of a bust dart keeps this far below the underarm, mm. Common practice, no source. */
 const MOUTH_BELOW_UNDERARM = 25
+/** and ends this far above the waist, mm: below it a bodice that is cut off there has none. Judgement. */
+const MOUTH_ABOVE_WAIST = 10
 /** Less side seam than this between underarm and waist is no seam, mm. Common practice, no source. */
 const LEAST_SIDE = 20
 /** Levels nearer together than this are drawn as one, mm. */
@@ -97,6 +99,10 @@ function closedPoints(
 const mouthLevel = (s: Sheet, bustLine: number): number =>
   Math.max(bustLine, s.at('E').y + MOUTH_BELOW_UNDERARM)
 
+/** How much higher than the bust line the mouth of a bust dart is drawn, so that it ends above the waist. */
+export const mouthRaised = ({ bustDart, rise }: TorsoNumbers): number =>
+  bustDart > 0 ? Math.max(0, MOUTH_ABOVE_WAIST - rise) : 0
+
 /** At the high hip darts and centre seam may still be open; the side makes room for the wider half. */
 function highHip(
   body: Body,
@@ -122,11 +128,12 @@ function highHip(
 /** Cuts the closed side below the underarm, moves what lies under it down, and puts the dart between. */
 function openDart(s: Sheet, body: Body, choices: Choices, n: TorsoNumbers, closed: Path): Path {
   const opened = n.bustDart
-  const level = mouthLevel(s, s.at('D').y - opened / 2)
+  const waist = s.at('W').y - opened
+  const level = Math.min(mouthLevel(s, waist - n.rise), waist - MOUTH_ABOVE_WAIST)
   const [above, below] = splitAtLevel(closed, level)
   const mouth = pathEnd(above)
   const width = found('the bust dart', mm(opened), dartRests(n))
-  const rests = [...s.restsOf('D'), ...s.restsOf('E')]
+  const rests = [...s.restsOf('D'), ...s.restsOf('E'), ...s.restsOf('W')]
   s.measure(
     'J',
     'E',

@@ -11,22 +11,22 @@ import { found, minus, type Amount } from '../../units/amount.ts'
 import { refuse } from '../cannot-draw.ts'
 import { choice, type Choices } from '../choices.ts'
 import { Sheet } from '../sheet.ts'
-import { levels } from './blouse-levels.ts'
+import { levels, type Underarm } from './blouse-levels.ts'
 import { drawBackNeck, drawFrontNeck, frontNeck, sideNeck } from './blouse-neck.ts'
 import { blouseNumbers, type TorsoNumbers, type HalfId } from './blouse-numbers.ts'
-import { fittingCorner, settleOverarm, type Overarm } from './blouse-overarm.ts'
+import { fittingSleeve, settleOverarm, type Overarm } from './blouse-overarm.ts'
 import { drawSide } from './blouse-side.ts'
 import { drawSleeveEdge, placeCorner, placeSleeveEdge } from './blouse-sleeve-edge.ts'
 import { shapeWaist } from './blouse-waist.ts'
 
 export function drawBlouse(body: Body, chosen: Choices): { back: Sheet; front: Sheet } {
-  const choices = fittingCorner(body, chosen)
+  const { choices, raised } = fittingSleeve(body, chosen)
   const numbers = blouseNumbers(body, choices)
   const overarm = settleOverarm(body, choices, numbers)
-  const back = grid('back', body, choices, numbers, overarm)
+  const back = grid('back', body, choices, numbers, { ...overarm, raised })
   placeCorner(back, choices)
   placeSleeveEdge(back, choices, overarmAmount(back, body, choices, overarm))
-  const front = grid('front', body, choices, numbers, overarm)
+  const front = grid('front', body, choices, numbers, { ...overarm, raised })
   placeCorner(front, choices)
   const taken = found('the overarm of the back', overarm.length, back.restsOf('T'))
   placeSleeveEdge(front, choices, taken)
@@ -48,7 +48,7 @@ function grid(
   body: Body,
   choices: Choices,
   n: TorsoNumbers,
-  overarm: Overarm,
+  overarm: Underarm,
 ): Sheet {
   const s = new Sheet(half)
   s.start(

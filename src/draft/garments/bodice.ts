@@ -3,6 +3,7 @@ import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
 import { distance } from '../../geometry/point.ts'
 import { ARMHOLE_ROOM, drawRoomyBodice } from '../blocks/armhole-rule.ts'
 import { bodiceFrame } from '../blocks/bodice-frame.ts'
+import { bodiceNumbers } from '../blocks/bodice-numbers.ts'
 import type { Choices } from '../choices.ts'
 import { completed, opened } from '../completed.ts'
 import { pieceOf, type Draft } from '../draft.ts'
@@ -10,6 +11,7 @@ import { say, type Finding } from '../finding.ts'
 import type { DrawnPiece, Making } from '../garment.ts'
 import { namedPoint, sewnLength, type Piece } from '../piece.ts'
 import type { Sheet } from '../sheet.ts'
+import { dartHigher } from '../proof-body.ts'
 import { armholeJoin, gettingIn, neckJoin, pair, soundness } from '../proof.ts'
 
 const draw = (body: Body, choices: Choices): readonly DrawnPiece[] => {
@@ -34,6 +36,7 @@ export function bodiceProof(d: Draft, room: number = ARMHOLE_ROOM): readonly Fin
     ...armhole(back, front, d),
     ...deeper(back, d, room),
     ...bustDart(front, d),
+    ...dartHigher(bodiceNumbers(d.body, d.choices, bodiceFrame(d.body, d.choices))),
     ...across(back, front, d),
   ]
 }

@@ -1,12 +1,12 @@
 /** The blouse with a set-in sleeve: the fitted body first, the sleeve from its armhole. */
 import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
 import { pathLength } from '../../geometry/length.ts'
-import { lengthTo } from '../../geometry/path.ts'
+import { lengthTo, pathEnd, pathStart } from '../../geometry/path.ts'
 import { distance, type Point } from '../../geometry/point.ts'
 import { project } from '../../geometry/project.ts'
 import { selfIntersections } from '../../geometry/self-intersection.ts'
 import { drawCappedBodice, fittedCap } from '../blocks/cap-rule.ts'
-import { BELOW_UNDERARM, drawSleeve, type Armholes } from '../blocks/sleeve.ts'
+import { BELOW_UNDERARM, drawSleeve, HAND_PASSES, type Armholes } from '../blocks/sleeve.ts'
 import type { Choices } from '../choices.ts'
 import { completed } from '../completed.ts'
 import { pieceOf, type Draft } from '../draft.ts'
@@ -54,9 +54,10 @@ function armholesOf(d: Draft): Armholes {
     const at = (p: Point): number => lengthTo(path, project(path, p).place)
     const notch = at(namedPoint(piece, 'Z'))
     // A bust dart that was moved here is folded before the sleeve is set.
-    const below = piece.edgeDarts
-      .filter((x) => x.edge === 'armhole' && Math.min(at(x.upper), at(x.lower)) >= notch)
-      .reduce((sum, x) => sum + distance(x.upper, x.lower), 0)
+    const below =
+      piece.edgeDarts
+        .filter((x) => x.edge === 'armhole' && Math.min(at(x.upper), at(x.lower)) >= notch)
+        .reduce((sum, x) => sum + distance(x.upper, x.lower), 0) + gatheredBelow(piece, at, notch)
     return { long: sewnLength(piece, 'armhole'), notch: pathLength(path) - notch - below }
   }
   const [b, f] = [of('back'), of('front')]
@@ -64,6 +65,17 @@ function armholesOf(d: Draft): Armholes {
     ['S', 'P', 'Z', 'U'].flatMap((point) => d.restsOn[`${half}.${point}`] ?? []),
   )
   return { back: b.long, front: f.long, backNotch: b.notch, frontNotch: f.notch, rests }
+}
+
+/** What gathers on the armhole draw up between the notch and the underarm: they lie even over their stretch. */
+function gatheredBelow(piece: Piece, at: (p: Point) => number, notch: number): number {
+  const stretches = piece.inner.filter(({ name }) => name === 'gathers')
+  return (piece.gathers ?? []).reduce((sum, { edge: on, takes }, i) => {
+    const stretch = stretches[i]?.path
+    if (on !== 'armhole' || !stretch) return sum
+    const [from, to] = [at(pathStart(stretch)), at(pathEnd(stretch))]
+    return sum + (takes * (to - Math.max(from, Math.min(to, notch)))) / (to - from)
+  }, 0)
 }
 
 function drawSleeved(body: Body, choices: Choices): readonly DrawnPiece[] {
@@ -88,6 +100,7 @@ function sleeveProof(d: Draft): readonly Finding[] {
   const wanted = cap?.ease ?? d.choices.capEase
   const seams = Math.abs(long('frontSeam') - long('backSeam'))
   const hem = namedPoint(sleeve, 'C').y
+  const round = pathLength(edge(sleeve, 'hem').path)
   return [
     ...bodiceProof(d, d.choices.armRoom),
     ...(wanted > d.choices.capEase
@@ -96,6 +109,9 @@ function sleeveProof(d: Draft): readonly Finding[] {
     ...(cap && cap.wider > 0 ? [say('sleeveWider', 'note', 'sleeve.cap', cap.wider, arm)] : []),
     ...(hem > d.choices.sleeveLength
       ? [say('sleeveLonger', 'note', 'sleeve.hem', hem, BELOW_UNDERARM)]
+      : []),
+    ...(round < HAND_PASSES + 1e-6 && d.choices.sleeveHem > 0
+      ? [say('sleeveHemWider', 'note', 'sleeve.hem', round)]
       : []),
     ...(Math.abs(ease - wanted) > SEAM_EQUAL
       ? [say('capPair', 'stop', 'sleeve.cap', ease, wanted)]
