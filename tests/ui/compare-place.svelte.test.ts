@@ -111,10 +111,45 @@ it('a round goes on from any round on paper, and the record of both stays', asyn
   await expect.poll(() => session.latest(garment)?.number).toBe(3)
   expect(session.latest(garment)?.from).toBe(session.roundsOf(garment)[0]?.id)
   expect(session.latest(garment)?.choices.lengthAdded).toBe(0)
-  // One open round at a time: a second branch says why it waits.
-  await expect
-    .element(screen.getByRole('button', { name: 'Start a round from round 1' }))
-    .toHaveAttribute('aria-disabled', 'true')
+})
+
+it('a branch while another round is open sets that one aside, with all that was decided in it', async () => {
+  const { screen, session, garment } = await opened(twoRounds)
+  const rounds = () => session.roundsOf(garment)
+  await screen.getByRole('combobox', { name: 'Round', exact: true }).selectOptions('id-2')
+  await expect.element(screen.getByText(/^Round 2 is not on paper yet\./)).toBeInTheDocument()
+  await screen.getByRole('button', { name: 'Start a round from round 1' }).click()
+  await expect.poll(() => rounds().length).toBe(3)
+  // What is turned now is turned in round 3; a number taped anew moves it alone.
+  await session.turnChoice(garment, 'lengthAdded', mm(5))
+  await session.typeReading('hipGirth', mm(1040))
+  await session.typeReading('hipGirth', mm(1040))
+  expect(rounds().map((r) => r.choices.lengthAdded)).toEqual([0, 15, 5])
+  expect(rounds()[1]?.body.values.hipGirth).toBe(MIDDLE.hipGirth)
+  expect(rounds()[1]?.printed).toBeUndefined()
+  await screen.getByRole('combobox', { name: 'Round', exact: true }).selectOptions('2, set aside')
+  await screen.getByRole('button', { name: 'Start a round from round 2' }).click()
+  await expect.poll(() => rounds().map((r) => r.choices.lengthAdded)).toEqual([0, 15, 5, 15])
+  expect(session.latest(garment)?.from).toBe(rounds()[1]?.id)
+})
+
+it('one photo chosen for two muslins: let go of one, its pixels are gone from both, and both say so', async () => {
+  const { screen, session, garment } = await opened(async (made) => {
+    await twoRounds(made)
+    await made.session.putOnPaper(made.garment)
+  })
+  const file = await photo()
+  for (const muslin of [1, 2])
+    await screen.getByLabelText(`Add a front photo of muslin ${muslin}`).upload(file)
+  const seen = screen.getByRole('img', { name: /^Muslin \d from the front$/ })
+  await expect.poll(() => seen.all().length).toBe(2)
+  await expect.element(screen.getByText(/^It also lies with round 2: let go/)).toBeInTheDocument()
+  await screen.getByRole('button', { name: 'Let the front photo of round 2 go' }).click()
+  await expect.poll(() => screen.getByText(/^Photo removed on/).all().length).toBe(2)
+  expect(session.roundsOf(garment).map((r) => r.photos[0]?.removedOn)).toEqual([
+    session.today(),
+    session.today(),
+  ])
 })
 
 /** A grey picture large enough to be taken, made here. */
