@@ -44,7 +44,7 @@ export function placeFrontOrBack(
   frame: BodyFrame,
 ): Placed {
   const whole = sharpened(picture, bodyOutline(person.mask, person.joints))
-  const trunk = withoutArms(whole, frame.level(WAIST_ZONE.startOfTrunk))
+  const trunk = withoutArms(whole, frame.level(WAIST_ZONE.startOfTrunk), picture)
   const seenFrom = Math.max(trunk.seenFrom.left, trunk.seenFrom.right)
   const waist = waistOfView(view, picture, card, frame, trunk.rows, seenFrom)
   const points: Partial<Record<PointName, PlacedPoint>> = {}
