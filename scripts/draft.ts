@@ -228,6 +228,8 @@ function refusalNumbers(
     }
     case 'wedgeTooWide':
       return { ...base, value: why.width, limit: why.reach }
+    case 'edgeSlants':
+      return { ...base, value: why.width, limit: why.most }
     case 'dartTooWide':
       return { ...base, value: why.to, limit: why.most }
     case 'noDart':

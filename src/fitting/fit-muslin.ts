@@ -7,7 +7,7 @@ import type { Choices } from '../draft/choices.ts'
 import type { Draft, GarmentId } from '../draft/draft.ts'
 import { MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
 import { knows, type Body } from '../measurements/confirmed.ts'
-import { correctedDraft } from './apply.ts'
+import { correctedDraft, type Corrected } from './apply.ts'
 import type { Correction } from './correction.ts'
 import { STANDARD_RULES, type AmountRules } from './half-amount.ts'
 import { dartsOf, measuredReaches } from './measured-reaches.ts'
@@ -15,6 +15,7 @@ import type { Base, NewCorrection } from './propose.ts'
 import type { Reaches } from './reaches.ts'
 import { decideOn, type Drawable, type OnDraft } from './rules/drawable.ts'
 import type { Facts, Reported } from './rules/judged.ts'
+import { watchedFrom } from './rules/watched.ts'
 import { proposalsFrom, type TapeProposal } from './rules/tape-proposals.ts'
 
 export interface Muslin {
@@ -46,6 +47,7 @@ export function fitMuslin(m: Muslin): Fitted {
       ...factsOf(draft),
       reaches: { ...measuredReaches(draft), ...m.sewn },
       ...(m.retaped ? { retaped: m.retaped } : {}),
+      watched: watchedFrom(m.corrections, m.round),
     },
     round: m.round,
     tries: triesOn(m),
@@ -55,18 +57,34 @@ export function fitMuslin(m: Muslin): Fitted {
 }
 
 /** What further corrections would make of the draft that is made from `base`. */
-export const triesOn =
-  ({ garment, body, choices, corrections }: Base): OnDraft['tries'] =>
-  (list) => {
+export const triesOn = ({ garment, body, choices, corrections }: Base): OnDraft['tries'] => {
+  const made = (list: readonly Correction[]): Corrected =>
+    correctedDraft(garment, body, choices, [...corrections, ...list])
+  const before = new Set(made([]).refused.map(({ correction }) => correction))
+  return (list) => {
     const fresh = numbered(list, FRESH)
-    const made = correctedDraft(garment, body, choices, [...corrections, ...fresh])
-    const places = new Map(fresh.map(({ id }, at) => [id, at]))
-    const refused = made.refused.flatMap(({ correction, why }) => {
-      const at = places.get(correction)
-      return at === undefined ? [] : [{ at, why }]
-    })[0]
-    return { draft: made.draft, refused, notes: fresh.flatMap(({ id }) => made.notes[id] ?? []) }
+    const all = made(fresh)
+    const refused = all.refused.find(({ correction }) => !before.has(correction))
+    return {
+      draft: all.draft,
+      refused: refused && { at: causeOf(refused.correction, fresh, made), why: refused.why },
+      notes: fresh.flatMap(({ id }) => all.notes[id] ?? []),
+    }
   }
+}
+/** Its own place in the list; of one made before, that of the new one it cannot stand with. */
+function causeOf(
+  correction: string,
+  fresh: readonly Correction[],
+  made: (list: readonly Correction[]) => Corrected,
+): number {
+  const own = fresh.findIndex(({ id }) => id === correction)
+  if (own >= 0) return own
+  const stands = fresh.findIndex(
+    (out) => !made(fresh.filter((c) => c !== out)).refused.some((r) => r.correction === correction),
+  )
+  return Math.max(0, stands)
+}
 /** Past the number of any correction that is kept. */
 const FRESH = 1e6
 

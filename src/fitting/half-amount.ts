@@ -107,6 +107,10 @@ export interface Settled {
 export const isPinned = (how: How): boolean =>
   how === 'fold' || how === 'pinch' || how === 'newLine'
 
+/** Part of what was read that is wanted. */
+export const shareOfRead = (how: How, moves: Work['moves'], rules: AmountRules): number =>
+  moves === 'in' && isPinned(how) ? rules.takeInShare : moves === 'out' ? rules.letOutShare : 1
+
 /** Share first, then the most of one round. Nothing of an amount too small to cut. */
 export function settled(
   raw: Mm,
@@ -116,9 +120,7 @@ export function settled(
   rules: AmountRules = STANDARD_RULES,
 ): Settled {
   if (raw < rules.smallest) return { raw, applied: mm(0), eased: mm(0), heldBack: mm(0) }
-  const share =
-    moves === 'in' && isPinned(how) ? rules.takeInShare : moves === 'out' ? rules.letOutShare : 1
-  const shared = raw * share
+  const shared = raw * shareOfRead(how, moves, rules)
   const applied = cap === undefined ? shared : Math.min(shared, cap)
   return { raw, applied: mm(applied), eased: mm(raw - shared), heldBack: mm(shared - applied) }
 }

@@ -15,9 +15,9 @@ import { edge, outline, type EdgeName, type Piece } from '../draft/piece.ts'
 const BLADE = { out: 0.5, down: 0.3 } as const
 const HINGE_UP = 1 / 3
 /** Where a gape is pinned unless she says otherwise, as a share of the edge from its lower end. */
-export const PINNED_AT = { neck: 0.5, armhole: 0.4, sleeveEdge: 0.4 } as const
+export const PINNED_AT = { neck: 0.5, armhole: 0.4, sleeveEdge: 0.6 } as const
 /** On the back armhole higher, where a line from the blade meets it squarely. */
-export const PINNED_ON_BACK = { armhole: 0.6, sleeveEdge: 0.4 } as const
+export const PINNED_ON_BACK = { armhole: 0.75, sleeveEdge: 0.4 } as const
 
 export const has = (piece: Piece, name: EdgeName): boolean =>
   piece.edges.some((e) => e.name === name)

@@ -16,6 +16,8 @@ export type Why =
   | { readonly id: 'noEdge'; readonly piece: PieceId; readonly edge: EdgeName }
   | { readonly id: 'wedgeTooWide'; readonly width: Mm; readonly reach: Mm }
   | { readonly id: 'wedgeMissesEdge'; readonly edge: EdgeName }
+  /** Closed there, a wedge takes at the most so much off the length of the edge. */
+  | { readonly id: 'edgeSlants'; readonly edge: EdgeName; readonly width: Mm; readonly most: Mm }
   | {
       readonly id: 'dartTooWide'
       readonly to: Mm
@@ -52,6 +54,8 @@ export function refusalSentence(why: Why, units: UnitChoice): string {
       return `A wedge ${say(why.width)} wide does not fit a distance of ${say(why.reach)} to the apex. Pin it again, as a flat fold that ends at the apex.`
     case 'wedgeMissesEdge':
       return `The wedge runs past the end of the ${EDGE_WORDS[why.edge]}. Choose a place nearer its middle.`
+    case 'edgeSlants':
+      return `There the ${EDGE_WORDS[why.edge]} runs slantwise to the point the wedge ends at: closed, it takes ${say(why.most)} off the edge and not ${say(why.width)}. Pin it nearer to where a line from that point meets the edge squarely.`
     case 'dartTooWide':
       return `The ${DART_WORDS[why.dart ?? 'waistDart']} would be ${say(why.to)} wide; one dart holds ${say(why.most)}. ${
         why.dart === undefined

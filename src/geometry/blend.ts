@@ -1,8 +1,7 @@
 /**
  * Two runs of one edge that no longer meet in one smooth line, drawn smooth again: the last
  * `reach` of the first and the first `reach` of the second give way to one cubic that leaves and
- * arrives in the direction of what stays. `long` is the length the whole is to have: the cubic is
- * drawn fuller or flatter for it, where that leaves it one easy curve.
+ * arrives in the direction of what stays.
  */
 import { pathLength } from './length.ts'
 import {
@@ -15,37 +14,59 @@ import {
   type Path,
 } from './path.ts'
 import { add, cross, distance, dot, scale, type Point } from './point.ts'
-import { cubic, type Segment } from './segment.ts'
+import { cubic } from './segment.ts'
 
-export function bridged(first: Path, second: Path, reach: number, long?: number): Path {
-  const keepFirst = trimmedEnd(first, reach)
-  const keepSecond = trimmedStart(second, reach)
-  const [from, to] = [pathEnd(keepFirst), pathStart(keepSecond)]
-  const [out, back] = [endTangent(keepFirst), startTangent(keepSecond)]
-  const even = evenHandle(distance(from, to), out, back)
-  const at = (handle: number): Segment =>
-    cubic(from, add(from, scale(out, handle)), add(to, scale(back, -handle)), to)
-  const kept = pathLength(keepFirst) + pathLength(keepSecond)
-  const handle =
-    long === undefined ? even : handleFor((h) => pathLength([at(h)]), even, long - kept)
-  return [...keepFirst, at(handle), ...keepSecond]
+export const bridged = (first: Path, second: Path, reach: number): Path => {
+  const { around, even } = gapOf(first, second, reach)
+  return around(even)
 }
 
+export interface BridgedTo {
+  readonly path: Path
+  /** What the whole is still longer than it was to be, less than nothing where it is shorter, mm. */
+  readonly off: number
+}
+/**
+ * The same to a length of the whole, mm: the bridge is drawn fuller or flatter for it. Past what
+ * leaves it one easy curve it stays at that limit, and `off` says what is missing.
+ */
+export function bridgedTo(first: Path, second: Path, reach: number, long: number): BridgedTo {
+  const { around, even } = gapOf(first, second, reach)
+  let [low, high] = [even * FLATTER, even * FULLER]
+  const over = (handle: number): number => pathLength(around(handle)) - long
+  const [least, most] = [over(low), over(high)]
+  if (least > 0) return { path: around(low), off: least }
+  if (most < 0) return { path: around(high), off: most }
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2
+    if (over(middle) < 0) low = middle
+    else high = middle
+  }
+  return { path: around((low + high) / 2), off: 0 }
+}
 /** A bridge is drawn this much flatter or fuller than an even one at the most. Judgement. */
 const [FLATTER, FULLER] = [0.8, 1.35]
 /** Halving so often leaves less than a thousandth of a millimetre. */
 const HALVINGS = 20
 
-/** The longer its handles, the longer a bridge; the even one where none is easy and so long. */
-function handleFor(length: (handle: number) => number, even: number, wanted: number): number {
-  let [low, high] = [even * FLATTER, even * FULLER]
-  if (wanted < length(low) || wanted > length(high)) return even
-  for (let i = 0; i < HALVINGS; i++) {
-    const middle = (low + high) / 2
-    if (length(middle) < wanted) low = middle
-    else high = middle
+interface Gap {
+  /** The whole run with a bridge of this handle; the longer its handles, the longer a bridge. */
+  readonly around: (handle: number) => Path
+  readonly even: number
+}
+function gapOf(first: Path, second: Path, reach: number): Gap {
+  const keepFirst = trimmedEnd(first, reach)
+  const keepSecond = trimmedStart(second, reach)
+  const [from, to] = [pathEnd(keepFirst), pathStart(keepSecond)]
+  const [out, back] = [endTangent(keepFirst), startTangent(keepSecond)]
+  return {
+    around: (handle) => [
+      ...keepFirst,
+      cubic(from, add(from, scale(out, handle)), add(to, scale(back, -handle)), to),
+      ...keepSecond,
+    ],
+    even: evenHandle(distance(from, to), out, back),
   }
-  return (low + high) / 2
 }
 
 /**

@@ -1,6 +1,7 @@
 /** The engine of the program: what is said of a muslin becomes corrections, and a new draft. */
 import { correctedDraft } from '../../../src/fitting/apply.ts'
 import { numbered } from '../../../src/fitting/fit-muslin.ts'
+import { watchedFrom } from '../../../src/fitting/rules/watched.ts'
 import { confirmedOf } from '../planted/muslin.ts'
 import type { Engine } from './engine.ts'
 import { talk, type Sewn } from './talk.ts'
@@ -12,6 +13,8 @@ const made = ({ garment, body, choices, corrections }: Sewn) =>
 export const CORRECTING: Engine<Sewn> = {
   begin: (garment, body, choices) => ({ garment, body, choices, corrections: [] }),
   draft: (state) => made(state).draft,
+  looks: ({ corrections }, round) =>
+    watchedFrom(corrections, round).map(({ complaint }) => complaint),
   decide: (state, told, round, answerer) => {
     const { fitted, asked, taped } = talk(state, told, round, answerer)
     const { decision, corrections, notDrawn } = fitted

@@ -29,5 +29,7 @@ export interface Decided<State> {
 export interface Engine<State> {
   readonly begin: (garment: GarmentId, body: Numbers, choices: Choices) => State
   readonly draft: (state: State) => Draft
+  /** Complaints whose place it wants read again, because the muslin before left something over. */
+  readonly looks: (state: State, round: number) => readonly string[]
   readonly decide: (state: State, told: Told, round: number, answerer: Answerer) => Decided<State>
 }

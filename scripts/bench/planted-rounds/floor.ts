@@ -27,6 +27,7 @@ const TAKES_IN: readonly string[] = ['W2', 'SH1', 'B3', 'B8']
 export const floorOf = (of: Case): Engine<Sure> => ({
   begin: (garment, body, choices) => ({ garment, body, choices }),
   draft: ({ garment, body, choices }) => draftOf(body, garment, choices),
+  looks: () => [],
   decide: (state, told) => {
     const heard = told.signs.find(({ id }) => id === of.kind.shows)
     const now = halvesOf(draftOf(state.body, state.garment, state.choices))

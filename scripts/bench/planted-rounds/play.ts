@@ -58,7 +58,8 @@ export function play<State>(
   const start = errors(now)
   const rounds: Round[] = []
   for (let round = 1; round <= count; round++) {
-    const found = signs(now)
+    const looked = engine.looks(state, round)
+    const found = signs(now, looked)
     const told = toldOf(
       of,
       found,
@@ -67,6 +68,7 @@ export function play<State>(
       round,
       scatter,
       chance,
+      looked,
     )
     const decided =
       told.signs.length === 0
@@ -103,9 +105,10 @@ function toldOf(
   round: number,
   scatter: Scatter,
   chance: Chance,
+  looked: readonly string[],
 ): Told {
   if (of.nothing && round === 1) return tellNothing(of.nothing, scatter, chance)
-  return tell(found, off, telling, scatter, chance)
+  return tell(found, off, telling, scatter, chance, looked)
 }
 
 /**

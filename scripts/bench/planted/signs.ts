@@ -1,7 +1,8 @@
 /**
  * From what is too long, too wide or too low on the body to what the muslin shows. Each rule reads
  * the misfit (sewn less needed) and says the complaint, the pin and the cause; under the least
- * amount nothing is seen. Nothing of the engine's rules is used.
+ * amount nothing is seen, unless she was asked to read that place again. Nothing of the engine's
+ * rules is used.
  *
  * Least amounts seen: the low end of the usual range in the trade list of complaints (after public
  * bulletins and lessons: shoulder 5 mm, balance and lengths 6, widths 3 a side, apex 6). Strain
@@ -16,6 +17,7 @@
 import type { Choices } from '../../../src/draft/choices.ts'
 import { numberOf, type Numbers } from '../bodies/numbers.ts'
 import type { Lengths } from './lengths.ts'
+import { shoulderOf } from './needed.ts'
 import type { Pin, Sign } from './sign.ts'
 
 export interface Worn {
@@ -48,7 +50,8 @@ const ARMPIT_FREE = 10
 /** Front and back of a seam pull alike when what each lacks differs by less than this, mm. */
 const ALIKE = 8
 
-export function signs(worn: Worn): Sign[] {
+/** @param looked complaints whose place she was asked to read again: there she reads what there is */
+export function signs(worn: Worn, looked: readonly string[] = []): Sign[] {
   return [
     ...bust(worn),
     ...girth(worn, 'waist'),
@@ -59,16 +62,23 @@ export function signs(worn: Worn): Sign[] {
     ...shoulder(worn),
     ...armhole(worn),
     ...neck(worn),
-  ].sort((a, b) => b.weight - a.weight)
+  ]
+    .filter(({ id, weight, felt }) => weight > 0 && (looked.includes(id) || (felt && weight >= 1)))
+    .map(({ felt: _, ...sign }) => sign)
+    .sort((a, b) => b.weight - a.weight)
 }
 
-/** One sign where the misfit goes one way beyond what is seen. */
+/** What the misfit is by itself; `felt` where it would trouble her, unasked. */
+type Reading = Sign & { readonly felt: boolean }
+
+/** One sign for a misfit that goes one way. */
 function when(
   amount: number,
   least: number,
   make: (amount: number) => Omit<Sign, 'weight'>,
-): Sign[] {
-  return amount >= least ? [{ ...make(amount), weight: amount / least }] : []
+  felt = true,
+): Reading[] {
+  return amount > 0 ? [{ ...make(amount), weight: amount / least, felt }] : []
 }
 const pin = (where: Pin['where'], how: Pin['how'], value: number): Pin => ({
   where,
@@ -80,20 +90,19 @@ const pin = (where: Pin['where'], how: Pin['how'], value: number): Pin => ({
 /** Two side seams share what the body lacks, so each opens by half of it. */
 const perSeam = (round: number): number => round / 2
 
-function bust({ misfit, sewn, body }: Worn): Sign[] {
+function bust({ misfit, sewn, body }: Worn): Reading[] {
   const { bust: m, bustFront: front, bustBack: back } = misfit
   if (m === undefined || front === undefined || back === undefined) return []
   const ease = (sewn.bust ?? NaN) - numberOf(body, 'bustGirth')
   const alike = Math.abs(front - back) < ALIKE
   const lacking = alike ? 2 : front < back ? 1 : 3
   return [
-    ...(ease < STRAIN.bust
-      ? when(-m, STRAIN.bust / 2, (g) => ({
-          id: 'B1',
-          pin: pin('side', 'slit', perSeam(g)),
-          causes: [lacking],
-        }))
-      : []),
+    ...when(
+      -m,
+      STRAIN.bust / 2,
+      (g) => ({ id: 'B1', pin: pin('side', 'slit', perSeam(g)), causes: [lacking] }),
+      ease < STRAIN.bust,
+    ),
     ...when(m, LEAST.slack, (g) => ({
       id: 'B3',
       pin: pin('side', 'pinch', perSeam(g)),
@@ -103,7 +112,7 @@ function bust({ misfit, sewn, body }: Worn): Sign[] {
 }
 
 const TIGHT = { waist: 'W3', hip: 'W9' } as const
-function girth({ misfit, sewn, body }: Worn, name: 'waist' | 'hip'): Sign[] {
+function girth({ misfit, sewn, body }: Worn, name: 'waist' | 'hip'): Reading[] {
   const m = misfit[name]
   if (m === undefined) return []
   const ease = (sewn[name] ?? NaN) - numberOf(body, name === 'waist' ? 'waistGirth' : 'hipGirth')
@@ -114,13 +123,13 @@ function girth({ misfit, sewn, body }: Worn, name: 'waist' | 'hip'): Sign[] {
   })
   const loose = (g: number) => ({ id: 'W4', pin: pin('allRound', 'pinch', g), causes: [1] })
   return [
-    ...(ease < STRAIN[name] ? when(-m, STRAIN[name] / 2, slit) : []),
+    ...when(-m, STRAIN[name] / 2, slit, ease < STRAIN[name]),
     ...(name === 'waist' ? when(m, LEAST.slack, loose) : []),
   ]
 }
 
 /** The waist line against the cord: all round alike, or in front or behind only. */
-function levels({ misfit }: Worn): Sign[] {
+function levels({ misfit }: Worn): Reading[] {
   const { frontLength: front, backLength: back } = misfit
   if (front === undefined || back === undefined) return []
   const alike = Math.abs(front - back) < LEAST.length
@@ -155,7 +164,7 @@ function levels({ misfit }: Worn): Sign[] {
  * The dart against the bust tip. A garment that hangs wrong carries its darts along, by part of the
  * way or all of it; that is told as the hang, and only what goes beyond it as the dart.
  */
-function apex({ misfit }: Worn): Sign[] {
+function apex({ misfit }: Worn): Reading[] {
   const { apexDown: down, apexOut: out, frontLength: hang = 0 } = misfit
   if (down === undefined || out === undefined) return []
   const carried =
@@ -179,7 +188,7 @@ function apex({ misfit }: Worn): Sign[] {
 const within = (value: number, least: number, most: number): number =>
   Math.min(most, Math.max(least, value))
 
-function across({ misfit }: Worn): Sign[] {
+function across({ misfit }: Worn): Reading[] {
   const { acrossBack: back, acrossChest: chest } = misfit
   if (back === undefined || chest === undefined) return []
   const row = (id: string, where: Pin['where'], how: Pin['how'], value: number) => ({
@@ -197,20 +206,21 @@ function across({ misfit }: Worn): Sign[] {
   ]
 }
 
-function shoulder({ misfit }: Worn): Sign[] {
+function shoulder({ misfit, sewn, needed, body }: Worn): Reading[] {
   const { shoulderDrop: drop, shoulder: long } = misfit
   if (drop === undefined || long === undefined) return []
+  const swing = swungBy(sewn, needed, shoulderOf(body))
   return [
     // Too flat: the seam is pinned deeper at the tip, as much on front and back.
-    ...when(-drop, LEAST.shoulderDrop, (d) => ({
+    ...when(-drop, LEAST.shoulderDrop, () => ({
       id: 'SH1',
-      pin: pin('shoulder', 'newLine', d),
+      pin: pin('shoulder', 'newLine', swing),
       causes: [1],
     })),
     // Too steep: the opened seam gaps by what front and back lack together.
-    ...when(drop, LEAST.shoulderDrop, (d) => ({
+    ...when(drop, LEAST.shoulderDrop, () => ({
       id: 'SH2',
-      pin: pin('shoulder', 'slit', 2 * d),
+      pin: pin('shoulder', 'slit', 2 * swing),
       causes: [1],
     })),
     ...when(long, LEAST.shoulder, (d) => ({
@@ -226,18 +236,29 @@ function shoulder({ misfit }: Worn): Sign[] {
   ]
 }
 
-function armhole({ misfit, sewn, body, gape }: Worn): Sign[] {
+/**
+ * From the seam to where it should lie, at the tip and square to it, as it is pinned: the seam
+ * swings about the side neck by the difference of the slopes, and the chord of that is longer than
+ * the fall.
+ */
+function swungBy(sewn: Lengths, needed: Lengths, long: number): number {
+  const slope = ({ shoulderDrop = 0 }: Lengths): number => Math.asin(shoulderDrop / long)
+  return 2 * long * Math.sin(Math.abs(slope(sewn) - slope(needed)) / 2)
+}
+
+function armhole({ misfit, sewn, body, gape }: Worn): Reading[] {
   const { underarm } = misfit
   const free = (sewn.underarm ?? NaN) - numberOf(body, 'napeToArmpitLevel')
   return [
     ...(underarm === undefined
       ? []
       : [
-          ...when(free < ARMPIT_FREE ? -underarm : 0, LEAST.underarm, (d) => ({
-            id: 'A1',
-            pin: pin('armhole', 'newLine', d),
-            causes: [1],
-          })),
+          ...when(
+            -underarm,
+            LEAST.underarm,
+            (d) => ({ id: 'A1', pin: pin('armhole', 'newLine', d), causes: [1] }),
+            free < ARMPIT_FREE,
+          ),
           ...when(underarm, LEAST.underarm, (d) => ({
             id: 'A2',
             pin: pin('armhole', 'newLine', d),
@@ -253,7 +274,7 @@ function armhole({ misfit, sewn, body, gape }: Worn): Sign[] {
 }
 
 /** A front neck edge above the hollow of the neck chokes; what a short front brings is told there. */
-function neck({ misfit, sewn, needed, body }: Worn): Sign[] {
+function neck({ misfit, sewn, needed, body }: Worn): Reading[] {
   const hollow = (needed.frontLength ?? NaN) - numberOf(body, 'frontNeckToWaist')
   const own = (sewn.frontNeck ?? NaN) - hollow - Math.min(0, misfit.frontLength ?? 0)
   return when(-own, LEAST.neck, (d) => ({

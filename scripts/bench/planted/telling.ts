@@ -69,12 +69,14 @@ export function levelLines(misfit: Lengths, scatter: Scatter, chance: Chance): L
  */
 export type Telling = 'plain' | 'misled' | 'roundabout'
 
+/** @param looked complaints she was asked to look at again: told beside what weighs most */
 export function tell(
   found: readonly Sign[],
   misfit: Lengths,
   telling: Telling,
   scatter: Scatter,
   chance: Chance,
+  looked: readonly string[] = [],
 ): Told {
   const [first] = found
   const beside = first && telling !== 'plain' ? misleading(first) : []
@@ -82,7 +84,10 @@ export function tell(
   const list = telling === 'roundabout' ? caused : beside
   const second = list[pick(list.length, chance)]
   const alone = telling === 'roundabout' && second !== undefined
-  const signs = [...(first && !alone ? [first] : []), ...(second ? [second] : [])]
+  const asked = found.filter(
+    ({ id }) => looked.includes(id) && id !== first?.id && id !== second?.id,
+  )
+  const signs = [...(first && !alone ? [first] : []), ...(second ? [second] : []), ...asked]
   return {
     signs: signs.map((s) => read(s, scatter, chance)),
     levels: levelLines(misfit, scatter, chance),

@@ -4,6 +4,7 @@
  */
 import { mm, type Mm } from '../../units/length.ts'
 import type { GarmentId } from '../../draft/draft.ts'
+import { PINNED_AT, PINNED_ON_BACK } from '../landmarks.ts'
 import type { Operation } from './operation.ts'
 
 export interface AtCap {
@@ -33,7 +34,7 @@ export function operationsAtCap(garment: GarmentId): readonly AtCap[] {
       op: 'ROT',
       piece: 'front',
       edge: 'neck',
-      along: 0.5,
+      along: PINNED_AT.neck,
       width: by,
       into: 'waistDart',
     })),
@@ -41,7 +42,7 @@ export function operationsAtCap(garment: GarmentId): readonly AtCap[] {
       op: 'ROT',
       piece: 'front',
       edge: 'neck',
-      along: 0.5,
+      along: PINNED_AT.neck,
       width: by,
       into: 'bustDart',
     })),
@@ -49,7 +50,7 @@ export function operationsAtCap(garment: GarmentId): readonly AtCap[] {
       op: 'ROT',
       piece: 'front',
       edge: arm,
-      along: 0.4,
+      along: PINNED_AT[arm],
       width: by,
       into: 'waistDart',
     })),
@@ -57,7 +58,7 @@ export function operationsAtCap(garment: GarmentId): readonly AtCap[] {
       op: 'ROT',
       piece: 'front',
       edge: arm,
-      along: 0.4,
+      along: PINNED_AT[arm],
       width: by,
       into: 'bustDart',
     })),
@@ -65,7 +66,7 @@ export function operationsAtCap(garment: GarmentId): readonly AtCap[] {
       op: 'ROT',
       piece: 'back',
       edge: 'neck',
-      along: 0.5,
+      along: PINNED_AT.neck,
       width: by,
       into: 'shoulderDart',
     })),
@@ -73,7 +74,7 @@ export function operationsAtCap(garment: GarmentId): readonly AtCap[] {
       op: 'ROT',
       piece: 'back',
       edge: arm,
-      along: overarm ? 0.4 : 0.6,
+      along: PINNED_ON_BACK[arm],
       width: by,
       into: 'shoulderDart',
     })),
@@ -81,7 +82,7 @@ export function operationsAtCap(garment: GarmentId): readonly AtCap[] {
       op: 'ROT',
       piece: 'back',
       edge: arm,
-      along: overarm ? 0.4 : 0.6,
+      along: PINNED_ON_BACK[arm],
       width: by,
       into: 'waistDart',
     })),

@@ -12,6 +12,7 @@ import { formatLength, type UnitChoice } from '../../units/format.ts'
 import { mm } from '../../units/length.ts'
 import { armEdge, onNeck, overEdge, pivotOf, sideMouth } from '../landmarks.ts'
 import { hingeAt, levelOf } from './across.ts'
+import { wedgeAcross } from './closing.ts'
 import { acrossPoint } from './moves.ts'
 import type { Operation } from './operation.ts'
 
@@ -24,10 +25,15 @@ export function paperWords(op: Operation, before: Draft, units: UnitChoice): rea
       const long = pathLength(edge(piece, op.edge).path)
       const from = op.edge === 'neck' ? 'the fold' : 'the underarm'
       const pivot = op.piece === 'front' ? 'bust tip' : 'blade point'
-      const act = op.width > 0 ? `Fold out ${say(op.width)} there` : `Open it by ${say(op.width)}`
+      const across = wedgeAcross(piece, op) ?? op.width
+      const slant = Math.abs(across - Math.abs(op.width)) > SLANT_TOLD
+      const loses = slant
+        ? ` The edge runs slantwise there and ${op.width > 0 ? 'loses' : 'gains'} ${say(op.width)} of its length.`
+        : ''
+      const act = op.width > 0 ? `Fold out ${say(across)} there` : `Open it by ${say(across)}`
       return [
         `Mark P on the ${EDGE_WORDS[op.edge]}, ${say(long * op.along)} from ${from}. Rule P to the ${pivot}. Cut the ${DART_WORDS[op.into]} open to the ${pivot}, not through it.`,
-        `${act}, nothing at the ${pivot}; the ${DART_WORDS[op.into]} takes it up. Tape, and draw the edge smooth.`,
+        `${act}, nothing at the ${pivot}; the ${DART_WORDS[op.into]} takes it up. Tape, and draw the edge smooth.${loses}`,
       ]
     }
     case 'WEDGE': {
@@ -97,6 +103,9 @@ export function paperWords(op: Operation, before: Draft, units: UnitChoice): rea
       ]
   }
 }
+
+/** A wedge so much wider than what the edge loses is told, mm. Judgement. */
+const SLANT_TOLD = 1
 
 /** A named point: where it is now, how it goes, and which lines are drawn to it. */
 function movedWords(

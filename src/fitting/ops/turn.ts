@@ -5,19 +5,12 @@
  * 2R·sin(θ/2). Source: pivot method of pattern making; worked out. Over 200 lines because the three
  * darts that may take a turn up are drawn alike and stand beside each other.
  */
-import { bridged } from '../../geometry/blend.ts'
 import { contains } from '../../geometry/contains.ts'
-import { crossings } from '../../geometry/intersect.ts'
-import { pathLength } from '../../geometry/length.ts'
 import {
   endTangent,
   flatten,
-  lengthTo,
   pathEnd,
   pathStart,
-  placeAt,
-  pointAtLength,
-  splitPath,
   turnedPath,
   type Path,
 } from '../../geometry/path.ts'
@@ -25,7 +18,6 @@ import {
   add,
   between,
   distance,
-  heading,
   point,
   quarterTurn,
   rotate,
@@ -50,72 +42,29 @@ import { mm } from '../../units/length.ts'
 import { turnOf } from '../rotation.ts'
 import { armEdge, overEdge, pivotOf } from '../landmarks.ts'
 import { atMouth, withSideDart } from './across.ts'
+import { closing } from './closing.ts'
 import { truedDart, truedEdgeDart } from './field.ts'
 import type { Operation } from './operation.ts'
 import { halfOf, made, refused, withHalf, type Halves, type Made } from './outcome.ts'
-
-/** How far either side of a closed wedge the edge is drawn anew, mm. Common practice, no source. */
-const ANEW = { neck: 30, armhole: 50, sleeveEdge: 70 } as const
 
 export function turnedAt(halves: Halves, op: Extract<Operation, { op: 'ROT' }>): Made {
   const piece = halfOf(halves, op.piece)
   const pivot = pivotOf(piece)
   if (!piece.edges.some((e) => e.name === op.edge))
     return refused({ id: 'noEdge', piece: piece.id, edge: op.edge })
-  const path = edge(piece, op.edge).path
-  const total = pathLength(path)
-  const share = op.edge === 'neck' ? op.along : 1 - op.along
-  const spot = pointAtLength(path, total * share)
-  const r = distance(pivot, spot)
-  const turn = Math.abs(op.width) < r ? turnOf(op.width, r) : undefined
-  if (turn === undefined)
-    return refused({ id: 'wedgeTooWide', width: mm(Math.abs(op.width)), reach: mm(r) })
-  const towards = heading(pivot, spot)
-  const half = Math.abs(turn) / 2
-  const [first, second] = [
-    rayOn(path, pivot, towards - half, spot),
-    rayOn(path, pivot, towards + half, spot),
-  ]
-  if (first === undefined || second === undefined)
-    return refused({ id: 'wedgeMissesEdge', edge: op.edge })
-  const [lowCut, highCut] = first < second ? [first, second] : [second, first]
   const receiver = receiverOn(piece, pivot, op.into, op.edge)
   if (!receiver) return refused({ id: 'noDart', piece: piece.id })
-  const ready = receiver.piece
-  const opens = turn >= 0
-  const [start] = splitPath(path, placeAt(path, opens ? lowCut : total * share))
-  const [, end] = splitPath(path, placeAt(path, opens ? highCut : total * share))
   // Which way the part turns: its own ruling comes to lie on the other.
-  const partFollows = receiver.at === 'after' || receiver.at === 'hem'
-  const way = signOf(pivot, path, lowCut, highCut) * (partFollows ? -1 : 1) * Math.sign(turn || 1)
-  const angle = way * Math.abs(turn)
+  const follows = receiver.at === 'after' || receiver.at === 'hem'
+  const wedge = { name: op.edge, pivot, along: op.along, width: op.width, follows }
+  const done = closing(edge(piece, op.edge).path, wedge)
+  if (!done.ok) return done
+  const { closed, angle, spot } = done.closing
   const go = (p: Point): Point => rotate(p, pivot, angle)
   const on = (part: Path): Path => turnedPath(part, pivot, angle)
-  // The edge is shorter by what was pinned, whatever its way about the pivot.
-  const long = total - op.width
-  const closed = partFollows
-    ? bridged(start, on(end), ANEW[op.edge], long)
-    : bridged(on(start), end, ANEW[op.edge], long)
-  const turnedPiece = receiver.take(ready, on, go, angle, op.edge, closed, spot)
+  const turnedPiece = receiver.take(receiver.piece, on, go, angle, op.edge, closed, spot)
   if (!turnedPiece.ok) return turnedPiece
   return made(withHalf(halves, turnedPiece.piece), ...(receiver.fresh ? [receiver.fresh] : []))
-}
-
-/** Clockwise positive: from the first cut to the second along the path, seen from the pivot. */
-function signOf(pivot: Point, path: Path, first: number, second: number): number {
-  const [a, b] = [pointAtLength(path, first), pointAtLength(path, second)]
-  const turn = heading(pivot, b) - heading(pivot, a)
-  const wrapped = Math.atan2(Math.sin(turn), Math.cos(turn))
-  return wrapped >= 0 ? 1 : -1
-}
-
-function rayOn(path: Path, pivot: Point, angle: number, spot: Point): number | undefined {
-  const far = add(pivot, scale(point(Math.cos(angle), Math.sin(angle)), distance(pivot, spot) * 2))
-  const hits = crossings(path, line(pivot, far))
-  const [nearest] = hits.sort((a, b) => distance(a.at, spot) - distance(b.at, spot))
-  if (!nearest) return undefined
-  const behind = lengthTo(path, nearest.place)
-  return behind > 1 && behind < pathLength(path) - 1 ? behind : undefined
 }
 
 type Taken = { readonly ok: true; readonly piece: Piece } | Extract<Made, { ok: false }>

@@ -3,12 +3,14 @@
  * to the other, which is drawn where there is none; an amount that cannot be drawn whole is made as
  * large as it can be and the rest watched; and what cannot be drawn at all is said with numbers.
  */
-import type { Draft } from '../../draft/draft.ts'
+import { pieceOf, type Draft } from '../../draft/draft.ts'
+import { EDGE_WORDS } from '../../draft/piece.ts'
 import { mm } from '../../units/length.ts'
 import type { ComplaintId } from '../complaints/complaint.ts'
 import type { NewCorrection } from '../propose.ts'
 import type { AmountRules } from '../half-amount.ts'
 import { sewnEase, type EaseLevel } from '../../draft/ease.ts'
+import { wedgeAcross } from '../ops/closing.ts'
 import type { Operation } from '../ops/operation.ts'
 import { NOTE_WORDS } from '../ops/said.ts'
 import { refusalSentence, type Why } from '../refusal.ts'
@@ -182,7 +184,10 @@ function widened(
 
 /** What else changes: a dart that is drawn, and width below a waist dart that takes a turn up. */
 function besides(on: OnDraft, list: readonly NewCorrection[], tried: Tried): readonly string[] {
-  const drawn = [...new Set(tried.notes)].map((note) => NOTE_WORDS[note] ?? note)
+  const drawn = [
+    ...[...new Set(tried.notes)].map((note) => NOTE_WORDS[note] ?? note),
+    ...slanted(on, list),
+  ]
   const wider = widened(on, list, tried)
   if (!wider) return drawn
   const { apexToNeck, apexToArmhole, apexToSide: leg } = on.facts.reaches
@@ -196,6 +201,23 @@ function besides(on: OnDraft, list: readonly NewCorrection[], tried: Tried): rea
     ...drawn,
     `Below the waist the front turns along: ${tenth(wider.by)} mm more round the ${wider.level}.${instead}`,
   ]
+}
+
+/** A wedge is told where it is so many times wider than what the edge loses. Judgement. */
+const SLANT_TOLD = 1.15
+
+/** An edge at a slant to the bust tip loses less than the wedge is wide; its dart opens by more. */
+function slanted({ tries }: OnDraft, list: readonly NewCorrection[]): readonly string[] {
+  return list.flatMap((c) => {
+    if (c.kind !== 'operate' || c.operation.op !== 'ROT') return []
+    const { piece, edge, width } = c.operation
+    const across = wedgeAcross(pieceOf(tries([]).draft, piece), c.operation)
+    if (across === undefined || across < Math.abs(width) * SLANT_TOLD) return []
+    const point = piece === 'front' ? 'bust tip' : 'blade point'
+    return [
+      `The ${piece} ${EDGE_WORDS[edge]} runs slantwise to the ${point} there: to ${width > 0 ? 'take' : 'give'} it ${tenth(Math.abs(width))} mm of length the wedge is ${tenth(across)} mm wide, and the dart opens by as much more.`,
+    ]
+  })
 }
 
 function lost(decision: Decision, complaint: ComplaintId, why: string): NotDrawn[] {

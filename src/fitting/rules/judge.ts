@@ -4,13 +4,14 @@
  * after step, that reads worse in two files.
  */
 import { causeId, complaintOf } from '../complaints/catalogue.ts'
-import type { Cause, Complaint, ComplaintId, Remedy, Test, Work } from '../complaints/complaint.ts'
+import type { Cause, Complaint, ComplaintId, Test, Work } from '../complaints/complaint.ts'
 import type { AmountRules, Pin } from '../half-amount.ts'
 import { mm } from '../../units/length.ts'
 import { causeSaid, readAnswers, type ReadAnswers } from './answers.ts'
 import { leftAlone, untold, whatTells } from './asking.ts'
 import { derivedAmount } from './derived.ts'
 import { editAmounts } from './edit-amounts.ts'
+import { followed, workAt } from './followed.ts'
 import { cutInOne, underarmHeld, workFor } from './for-garment.ts'
 import {
   contradicted,
@@ -23,6 +24,7 @@ import {
 import type { Asked, Facts, Judged, Reported } from './judged.ts'
 import { absurd, halfOf, oddPin, wayOf, wrongWay } from './pins.ts'
 import { howItCame, pastCap, tenth } from './told.ts'
+import { remainderOf } from './watched.ts'
 
 /** @param pins of one side; more than one are averaged */
 export function judge(
@@ -82,7 +84,8 @@ export function judge(
 
   const left = leftAlone(c, read)
   if (left) return nothing(`${id}: ${left}`)
-  const odd = oddPin(id, pins, rules)
+  const rest = leftOver(id, read, pins, side, facts, rules)
+  const odd = rest ? undefined : oddPin(id, pins, rules)
   if (odd?.small) return nothing(odd.why)
   if (odd) return ask([{ complaint: id, what: odd.why }])
 
@@ -90,6 +93,7 @@ export function judge(
   if (against && !facts.retaped?.includes(TAPE_AT[against.level]))
     return ask([{ complaint: id, what: against.why, tape: [TAPE_AT[against.level]] }])
 
+  if (rest) return { ...base, ...rest, reasons: [...rest.reasons, ...unread] }
   const tests = untold(c, open, read.openTests, cannotTell, pins[0])
   const settled = settledCause(c, read, open)
   // With nothing left to try the likeliest is taken, and said to be no more than that.
@@ -111,7 +115,6 @@ export function judge(
   if (remedy.kind === 'making') return nothing(`${causes.join(', ')}: ${remedy.advice}`, causes)
   if (remedy.kind === 'tape')
     return ask([{ complaint: id, what: remedy.advice, tape: remedy.ids }], along)
-  if (remedy.kind === 'see') throw new Error(`${id}: the causes lead round in a circle`)
 
   if (leads === 'SH8' && side === undefined)
     return ask(
@@ -193,6 +196,50 @@ export function judge(
     ],
   }
 }
+
+type LeftOver = Pick<Judged, 'causes' | 'leads' | 'kind' | 'order' | 'found' | 'reasons'> &
+  Pick<Judged, 'status' | 'work' | 'raw' | 'cap' | 'edits' | 'heldBack'> & { readonly pin: Pin }
+
+/** What the last round left over, read again: its cause is settled, and two readings make it one amount. */
+function leftOver(
+  id: ComplaintId,
+  { yes, no }: ReadAnswers,
+  pins: readonly Pin[],
+  side: 'left' | 'right' | undefined,
+  facts: Facts,
+  rules: AmountRules,
+): LeftOver | undefined {
+  const watched = facts.watched?.find((w) => w.complaint === id && w.side === side)
+  const cause = complaintOf(id).causes.find(({ number }) => number === watched?.cause)
+  const [pin] = pins
+  if (!watched || !cause || !pin) return undefined
+  if (no.includes(cause.number) || (yes.length > 0 && !yes.includes(cause.number))) return undefined
+  const { chain, remedy, leads } = followed(id, cause)
+  if (remedy.kind !== 'work') return undefined
+  const own = workFor(workAt(remedy, pin), facts, pin.where)
+  const raw = remainderOf(watched, pins, own, rules)
+  if (raw === undefined || own.edits.length === 0) return undefined
+  const work = wayOf(own, leads, halfOf(pins, own.readAs))
+  const cap = capFor(leads, id, work, rules)
+  // The share is in the mean already, and the amount is not one reading that may be lost in cutting.
+  const whole = { ...rules, letOutShare: 1, smallest: 0 }
+  const { edits } = editAmounts(work, raw, 'level', cap, facts.reaches, whole)
+  const sided = edits.map((e) => (side ? { ...e, side } : e))
+  const { kind, order } = complaintOf(leads)
+  return {
+    causes: chain.map(({ of, number }) => causeId(of, number)),
+    ...{ leads, kind, order, work, raw, pin, cap },
+    found: [cause.number],
+    status: 'change',
+    edits: sided,
+    heldBack: pastCap(id, sided),
+    reasons: [
+      `${chain.map(({ of, number }) => causeSaid(of, number)).join(' = ')}.`,
+      `${id}: ${tenth(watched.left)} mm were left over by the last muslin, and ${pin.how} of ${tenth(pin.value)} mm is read now: ${tenth(raw)} mm, the mean on the half piece, are applied.`,
+    ],
+  }
+}
+
 /** Before its tests are made: if the likeliest cause held, would too little ease be left? */
 function overTaken(
   c: Complaint,
@@ -244,7 +291,10 @@ function settledCause(
   return same ? first : undefined
 }
 
-/** Of the causes that she could not tell by a test, the first in the ranking of the trade. */
+/**
+ * Of the causes that she could not tell by a test, the first in the ranking of the trade; one
+ * before it that leaves the draft alone is not guessed past.
+ */
 const likeliestOf = (
   c: Complaint,
   open: readonly number[],
@@ -254,33 +304,9 @@ const likeliestOf = (
   const doubted = c.tests
     .filter(({ number, leaves }) => cannotTell.includes(number) && !leaves)
     .flatMap(({ yes }) => yes)
-  return c.causes.find(({ number }) => open.includes(number) && doubted.includes(number))
-}
-
-interface Link {
-  readonly of: ComplaintId
-  readonly number: number
-}
-/** From a cause that is another complaint to the cause and the work of that one. */
-function followed(
-  id: ComplaintId,
-  cause: Cause,
-): { chain: readonly Link[]; remedy: Remedy; leads: ComplaintId } {
-  const chain: Link[] = [{ of: id, number: cause.number }]
-  let [remedy, leads] = [cause.remedy, id]
-  while (remedy.kind === 'see') {
-    const { complaint, cause: wanted }: Extract<Remedy, { kind: 'see' }> = remedy
-    if (chain.some(({ of }) => of === complaint)) break
-    const next = complaintOf(complaint).causes.find(({ number }) => number === (wanted ?? 1))
-    if (!next) throw new Error(`${id}: no cause ${wanted} of ${complaint}`)
-    chain.push({ of: complaint, number: next.number })
-    remedy = next.remedy
-    leads = complaint
-  }
-  return { chain, remedy, leads }
-}
-
-function workAt(remedy: Extract<Remedy, { kind: 'work' }>, pin: Pin | undefined): Work {
-  const at = pin && remedy.at?.find(({ places }) => places.includes(pin.where))
-  return at ? at.work : remedy
+  return c.causes.find(
+    ({ number, remedy }) =>
+      open.includes(number) &&
+      (doubted.includes(number) || (doubted.length > 0 && remedy.kind === 'making')),
+  )
 }

@@ -7,6 +7,7 @@ import type { Pin } from '../half-amount.ts'
 import type { Answers } from './answers.ts'
 import type { EditAmount } from './edit-amounts.ts'
 import type { GarmentFacts } from './for-garment.ts'
+import type { Watched } from './watched.ts'
 
 export interface Reported {
   readonly id: ComplaintId
@@ -19,6 +20,8 @@ export interface Reported {
 export interface Facts extends GarmentFacts {
   /** Girths taped once more since the muslin: numbers that speak against a complaint stand then. */
   readonly retaped?: readonly MeasurementId[]
+  /** What the muslin before left over. */
+  readonly watched?: readonly Watched[]
 }
 
 export interface Asked {

@@ -9,6 +9,7 @@ const REFUSALS: Readonly<Record<Why['id'], true>> = {
   noEdge: true,
   wedgeTooWide: true,
   wedgeMissesEdge: true,
+  edgeSlants: true,
   dartTooWide: true,
   cannotDraw: true,
   noPlace: true,

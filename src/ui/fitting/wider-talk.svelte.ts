@@ -21,6 +21,7 @@ import {
   type NewCorrection,
   type PreviewOutcome,
 } from '../../fitting/propose.ts'
+import { watchedFrom } from '../../fitting/rules/watched.ts'
 import { proposalsFrom, type TapeProposal } from '../../fitting/rules/tape-proposals.ts'
 import type { NotDrawn } from '../../fitting/rules/to-corrections.ts'
 import type { MeasurementId } from '../../measurements/catalogue.ts'
@@ -82,7 +83,11 @@ export class WiderTalk {
   where: PinPlace = $derived(this.#where ?? (this.id ? usualPlace(this.id) : 'inside'))
   facts: Facts = $derived.by(() => {
     const retaped = this.#retaped()
-    return { ...factsOf(this.#sewn()), ...(retaped.length > 0 ? { retaped } : {}) }
+    return {
+      ...factsOf(this.#sewn()),
+      ...(retaped.length > 0 ? { retaped } : {}),
+      watched: watchedFrom(this.#base().corrections, this.#round()),
+    }
   })
   report: Reported | undefined = $derived.by(() => {
     if (!this.id) return undefined

@@ -10,6 +10,7 @@ import { draftOf, halvesOf, wearer, worn } from '../../../scripts/bench/planted/
 import { needed } from '../../../scripts/bench/planted/needed.ts'
 import { signs, type Worn } from '../../../scripts/bench/planted/signs.ts'
 import type { GarmentId } from '../../../src/draft/draft.ts'
+import { mm } from '../../../src/units/length.ts'
 import { INVENTED_BODIES, MIDDLE } from '../../bodies.ts'
 
 function planted(id: string, garment: GarmentId, body = MIDDLE): Worn {
@@ -85,6 +86,19 @@ describe('planted errors, by hand', () => {
     expect(first(w)?.causes).toEqual([2])
   })
 
+  test('an underarm 2 high troubles nobody; asked to read it again she reads the 2', () => {
+    const intent = intentOf('block', {})
+    const drawn = draftOf(MIDDLE, 'block', { ...intent, underarmDrop: mm(intent.underarmDrop - 2) })
+    const w = worn(halvesOf(drawn), wearer(MIDDLE, 'block', intent))
+    expect(signs(w)).toEqual([])
+    const [again, ...more] = signs(w, ['A1'])
+    expect(again).toMatchObject({ id: 'A1', causes: [1] })
+    expect(again?.pin.value).toBeCloseTo(2, 1)
+    expect(more).toEqual([])
+    // Where nothing is out there is nothing to read.
+    expect(signs(w, ['A2'])).toEqual([])
+  })
+
   test('with 80 mm of ease and more the same error pulls nowhere', () => {
     const intent = intentOf('block', {})
     const drawn = draftOf({ ...MIDDLE, bustGirth: 920 }, 'block', intent)
@@ -96,6 +110,8 @@ describe('planted errors, by hand', () => {
     const w = planted('slopeFlat', 'block')
     expect(w.misfit.shoulderDrop).toBeCloseTo(-8.3, 1)
     expect(first(w)?.id).toBe('SH1')
+    // Pinned square to the seam, as it swings about the side neck: 2 × 125 × sin 2° = 8.72.
+    expect(first(w)?.pin.value).toBeCloseTo(8.72, 2)
     expect(w.misfit.underarm).toBeCloseTo(0, 3)
   })
 

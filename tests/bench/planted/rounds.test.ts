@@ -27,6 +27,7 @@ interface State {
 const going = (share: number): Engine<State> => ({
   begin: (garment, body, choices) => ({ garment, body, choices }),
   draft: ({ garment, body, choices }) => draftOf(body, garment, choices),
+  looks: () => [],
   decide: (state, told, _round, answerer) => ({
     state: {
       ...state,

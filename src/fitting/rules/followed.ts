@@ -1,0 +1,35 @@
+/** From a cause to the work that is done for it: under its own name, or that of another complaint. */
+import { complaintOf } from '../complaints/catalogue.ts'
+import type { Cause, ComplaintId, Remedy, Work } from '../complaints/complaint.ts'
+import type { Pin } from '../half-amount.ts'
+
+interface Link {
+  readonly of: ComplaintId
+  readonly number: number
+}
+export interface Followed {
+  readonly chain: readonly Link[]
+  readonly remedy: Exclude<Remedy, { kind: 'see' }>
+  readonly leads: ComplaintId
+}
+
+/** Throws where the causes of the catalogue lead round in a circle. */
+export function followed(id: ComplaintId, cause: Cause): Followed {
+  const chain: Link[] = [{ of: id, number: cause.number }]
+  let [remedy, leads] = [cause.remedy, id]
+  while (remedy.kind === 'see') {
+    const { complaint, cause: wanted }: Extract<Remedy, { kind: 'see' }> = remedy
+    const next = complaintOf(complaint).causes.find(({ number }) => number === (wanted ?? 1))
+    if (!next || chain.some(({ of }) => of === complaint))
+      throw new Error(`${id}: cause ${cause.number} leads to no work`)
+    chain.push({ of: complaint, number: next.number })
+    remedy = next.remedy
+    leads = complaint
+  }
+  return { chain, remedy, leads }
+}
+
+export function workAt(remedy: Extract<Remedy, { kind: 'work' }>, pin: Pin | undefined): Work {
+  const at = pin && remedy.at?.find(({ places }) => places.includes(pin.where))
+  return at ? at.work : remedy
+}
