@@ -86,6 +86,11 @@ test('words about nothing here find nothing and are named', () => {
   expect(ranked).toEqual([])
   expect(unknown).toEqual(['xylophone', 'quartz'])
 })
+test('words that name parts of the language itself are plain words', () => {
+  // Every property of the plain object of ECMA-262 stands for itself.
+  for (const word of Object.getOwnPropertyNames(Object.prototype))
+    expect(() => find(`${word} gapes`)).not.toThrow()
+})
 test('every kind of word has others to choose from', () => {
   for (const kind of ['place', 'sign', 'direction', 'side', 'movement'] as const)
     expect(wordsOfKind(kind).length).toBeGreaterThan(1)
