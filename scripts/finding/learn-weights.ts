@@ -7,17 +7,20 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { featuresOf } from '../../src/fitting/finding/features.ts'
 import { hear } from '../../src/fitting/finding/hear.ts'
+import { tenthsOf, toldWeights } from '../../src/fitting/finding/letters.ts'
 import { learn, scoresOf, type Example, type Learnt } from './learn.ts'
 import { drawnWays } from './ways.ts'
 
 /** Chosen by cross-validation on the tuned phrases alone. */
-const OPTIONS = { passes: 20, pull: 0.01, step: 0.15, drop: 0.4 }
+const OPTIONS = { passes: 20, pull: 0.02, step: 0.15, drop: 0.4 }
 const WAYS_EACH = 60
 const WAY_WEIGHT = 0.4
-/** A pair of concepts met less often says nothing yet. */
-const LEAST_MET = 3
-/** Weights below this are left out: a quarter of the size, nothing lost on fifths. */
-const LEAST_WEIGHT = 0.2
+/** A pair of concepts or of neighbouring words met less often says nothing yet. */
+const LEAST_PAIRS = 5
+/** Nor does a word as it stands, or its stem. */
+const LEAST_WORDS = 3
+const leastOf = (name: string): number =>
+  /[&_]/.test(name) ? LEAST_PAIRS : /^[=~]/.test(name) ? LEAST_WORDS : 1
 const FIFTHS = 5
 
 const PHRASES = new URL('../../tests/fitting/phrases/', import.meta.url)
@@ -48,15 +51,13 @@ function thinned(examples: readonly Example[]): readonly Example[] {
     for (const name of features.keys()) met.set(name, (met.get(name) ?? 0) + 1)
   return examples.map((e) => ({
     ...e,
-    features: new Map(
-      [...e.features].filter(([n]) => !n.includes('&') || (met.get(n) ?? 0) >= LEAST_MET),
-    ),
+    features: new Map([...e.features].filter(([name]) => (met.get(name) ?? 0) >= leastOf(name))),
   }))
 }
-/** The weights as they are stored: whole tenths, the small ones gone. */
+/** The weights as they are stored: whole tenths. */
 const stored = (learnt: Learnt): Learnt => ({
   ...learnt,
-  weights: learnt.weights.map((w) => (Math.abs(w) < LEAST_WEIGHT ? 0 : Math.round(w * 10) / 10)),
+  weights: learnt.weights.map((w) => tenthsOf(w) / 10),
 })
 
 if (process.argv.includes('--cross')) {
@@ -78,18 +79,16 @@ if (process.argv.includes('--cross')) {
   )
 } else {
   const learnt = stored(learn(thinned([...written, ...ways]), classes, OPTIONS))
-  const lines = learnt.names.flatMap((name, i) => {
-    const entries = classes.flatMap((id, c) => {
-      const tenths = Math.round(10 * (learnt.weights[i * classes.length + c] ?? 0))
-      return tenths === 0 ? [] : [`${id}${tenths > 0 ? '+' : ''}${tenths}`]
-    })
-    return entries.length > 0 ? [`${name} ${entries.join(' ')}`] : []
+  const lines = learnt.names.flatMap((name, row) => {
+    const own = learnt.weights.subarray(row * classes.length, (row + 1) * classes.length)
+    const told = toldWeights([...own].map((w) => Math.round(w * 10)))
+    return told === '' ? [] : [`${name} ${told}`]
   })
   writeFileSync(
     OUT,
     `/**
- * Weights of the finder, in tenths: a feature, then the complaints it speaks for or against.
- * Written by scripts/finding/learn-weights.ts from our own phrases; not edited by hand.
+ * Weights of the finder: a feature, then two letters for each complaint it speaks for or against
+ * (letters.ts). Written by scripts/finding/learn-weights.ts from our own phrases; not edited by hand.
  */
 export const WEIGHTS = \`${[classes.join(' '), ...lines.sort()].join('\n')}\n\`
 `,

@@ -1,9 +1,10 @@
 /**
  * What a hearing is weighed by: single concepts, their families, pairs of them, places with the
- * relation they stand in, and bare stems. Names are short: the committed weights are keyed by them.
+ * relation they stand in, bare stems, and every word as it stands with its neighbour: "on me" and
+ * "off me" differ in a small word only. Names are short: the committed weights are keyed by them.
  */
 import { familiesOf } from './families.ts'
-import { isContent, type Heard, type Hearing } from './hear.ts'
+import { isContent, type Heard, type Hearing, type Word } from './hear.ts'
 import { kindOf, type ConceptId } from './lexicon.ts'
 
 /** A feature and how much of it there is. */
@@ -15,10 +16,18 @@ const DULL: ReadonlySet<ConceptId> = new Set(['garment', 'cloth', 'fine', 'want'
 const PAIR = 0.7
 const FAMILY_PAIR = 0.7
 const STEM = 0.6
+const WORD = 0.7
+const NEIGHBOURS = 0.7
 /** The place she names first is most often the one she means. */
 const FIRST = 0.6
 
-export function featuresOf({ words, heard }: Hearing): Features {
+export function featuresOf(hearing: Hearing): Features {
+  const found = tellingFeatures(hearing)
+  addWords(found, hearing.words)
+  return found
+}
+/** Without the words as they stand: whether anything was said that could be a complaint. */
+export function tellingFeatures({ words, heard }: Hearing): Map<string, number> {
   const found = new Map<string, number>()
   const telling = heard.filter((h) => !DULL.has(h.concept))
   for (const h of telling) for (const name of ownNames(h)) found.set(name, 1)
@@ -43,6 +52,15 @@ const ownNames = (h: Heard): readonly string[] => [
   ...(h.by ? [`${h.by}>${h.concept}`] : []),
 ]
 const nameOf = (h: Heard): string => (h.denied ? `!${h.concept}` : h.concept)
+
+/** Marks either end of what she said. */
+const END = '|'
+function addWords(found: Map<string, number>, words: readonly Word[]): void {
+  const said = words.map(({ word }) => word)
+  for (const word of said) found.set(`=${word}`, WORD)
+  const between = [END, ...said, END]
+  between.slice(1).forEach((word, i) => found.set(`${between[i] ?? END}_${word}`, NEIGHBOURS))
+}
 
 function addPairs(found: Map<string, number>, names: readonly string[], much: number): void {
   const sorted = [...names].sort()

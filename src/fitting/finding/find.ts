@@ -4,7 +4,7 @@
  * words she corrects come in beside the phrase.
  */
 import type { ComplaintId } from '../complaints/complaint.ts'
-import { featuresOf, featuresOfOne } from './features.ts'
+import { featuresOf, featuresOfOne, tellingFeatures } from './features.ts'
 import { hearWords, isContent, wordsOf, type Heard, type Hearing, type Word } from './hear.ts'
 import { CONCEPTS, kindOf, type ConceptId } from './lexicon.ts'
 import { clausesOf } from './apart.ts'
@@ -73,7 +73,7 @@ export function find(phrase: string, context: FindContext = {}): Found {
         .map((w) => phrase.slice(w.from, w.to)),
     ),
   ]
-  if (pullsOf(features).every((pull) => pull === 0))
+  if (pullsOf(tellingFeatures(whole)).every((pull) => pull === 0))
     return { ranked: [], understood, parts: [], unknown }
 
   const parts = partsOf(clausesOf(words), hearingOf, bias)

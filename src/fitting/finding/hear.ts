@@ -56,7 +56,7 @@ export function hearWords(
 ): readonly Heard[] {
   const found = corrected(phrasesIn(words), words, putRight)
   const turned = found.map((each) => turnedOver(each, found, words))
-  const kept = turned.filter((each) => !isFine(each, turned, words))
+  const kept = turned.filter((each) => !isFine(each, turned, words) && !isLeftOut(each, words))
   return [...kept, ...joinedIn(kept, words)].map((each) => ({
     ...each,
     by: relationOf(each, kept),
@@ -185,6 +185,16 @@ function isFine(each: Found, all: readonly Found[], words: readonly Word[]): boo
     (f) => kindOf(f.concept) === 'sign' && f.first > each.last && f.last < fine.first,
   )
 }
+
+/** "…, but not at the back": a place she names only to leave it out. */
+function isLeftOut(each: Found, words: readonly Word[]): boolean {
+  if (kindOf(each.concept) !== 'place') return false
+  let at = each.first - 1
+  while (at > 0 && words[at]?.small && !DENIALS.has(words[at]?.word ?? '')) at -= 1
+  if (words[at]?.word !== 'not') return false
+  return words[at]?.afterStop === true || CONTRASTS.has(words[at - 1]?.word ?? '')
+}
+const CONTRASTS = new Set(['but', 'and', 'only'])
 
 /** Two concepts close together that make a finer one. */
 const JOINS: readonly (readonly [ConceptId, ConceptId, ConceptId])[] = [

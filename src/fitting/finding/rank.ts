@@ -1,10 +1,11 @@
 /**
  * Complaints ranked by what was heard: the weights of its features added up for each complaint,
  * then turned into shares of one whole (softmax). The weights are learnt by a script of ours from
- * written phrases and committed as text, one feature a line, tenths.
+ * written phrases and committed as text, one feature a line.
  */
 import { isComplaintId, type ComplaintId } from '../complaints/complaint.ts'
 import type { Features } from './features.ts'
+import { readWeights } from './letters.ts'
 import { WEIGHTS } from './weights.ts'
 
 export interface Share {
@@ -26,16 +27,9 @@ function read(text: string): Table {
     if (!isComplaintId(id)) throw new Error(`weights: ${id} is no complaint`)
     return id
   })
-  const at = new Map<string, number>(ids.map((id, i) => [id, i]))
   const rows = lines.map((line) => {
-    const [name = '', ...entries] = line.split(' ')
-    const row = entries.map((entry) => {
-      const [, id = '', tenths = '0'] = /^([A-Z]+\d+)([+-]\d+)$/.exec(entry) ?? []
-      const column = at.get(id)
-      if (column === undefined) throw new Error(`weights: ${entry} of ${name} is no complaint`)
-      return [column, Number(tenths) * TENTH] as const
-    })
-    return [name, row] as const
+    const [name = '', told = ''] = line.split(' ')
+    return [name, readWeights(told).map(([at, tenths]) => [at, tenths * TENTH] as const)] as const
   })
   return { ids, rows: new Map(rows) }
 }

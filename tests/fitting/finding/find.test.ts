@@ -1,6 +1,7 @@
 /** What the finder hears and says back. Right readings: common sense, no source. */
 import { expect, test } from 'vitest'
 import { find } from '../../../src/fitting/finding/find.ts'
+import { readWeights, tenthsOf, toldWeights } from '../../../src/fitting/finding/letters.ts'
 import { slipsBetween, mended } from '../../../src/fitting/finding/spelling.ts'
 import { stem } from '../../../src/fitting/finding/stem.ts'
 import { tokensOf } from '../../../src/fitting/finding/tokens.ts'
@@ -28,6 +29,17 @@ test('misspelt trade words are mended, everyday words are left', () => {
   expect(stem(mended('puckerd'))).toBe(stem('puckered'))
   expect(mended('house')).toBe('house')
   expect(mended('mother')).toBe('mother')
+})
+test('weights written as letters are read back', () => {
+  const tenths = [0, 3, -7, 0, 44, -44]
+  expect(readWeights(toldWeights(tenths))).toEqual([
+    [1, 3],
+    [2, -7],
+    [4, 44],
+    [5, -44],
+  ])
+  expect(tenthsOf(-9.9)).toBe(-44)
+  expect(() => readWeights('`A')).toThrow('no weight')
 })
 test('contractions, dialect and American spelling come to one form', () => {
   const words = (typed: string) => tokensOf(typed).map((t) => t.word)
@@ -72,6 +84,10 @@ test('two complaints in one sentence are taken apart', () => {
 })
 test('"and" inside one complaint does not take it apart', () => {
   expect(find('the armhole gapes and stands off in front').parts).toHaveLength(1)
+})
+test('a place that is only left out is not heard', () => {
+  expect(first('why does my blouse go up in the front but not in the back')).toBe('B2')
+  expect(saidOf('loose at the front, not at the back')).not.toContain('back')
 })
 test('a wish means its opposite is seen', () => {
   expect(first('the armhole needs to be raised')).toBe(first('the armhole is too low'))

@@ -65,7 +65,7 @@ export const PLACES = {
     kind: 'place',
     said: 'shoulder seam',
     words:
-      'shoulder seam, seam of shoulder, shoulder line, shoulder stitching, shoulder stitch line, seam on shoulder, seam on top of shoulder, seam along shoulder, seam across shoulder, top seam, top of shoulder seam, seam at shoulder, seam on top of my shoulders, seam atop shoulder, line of stitching on shoulder, shoulder stitches, shoulder join, seam over shoulder, seam from neck to arm, seam that should be on top, seam supposed to be on top, join on top, join on top of shoulder, seam up top, ridge of shoulder seam, join along shoulder, join at top of shoulder',
+      'shoulder seem, shoulder seems, shoulder seam, seam of shoulder, shoulder line, shoulder stitching, shoulder stitch line, seam on shoulder, seam on top of shoulder, seam along shoulder, seam across shoulder, top seam, top of shoulder seam, seam at shoulder, seam on top of my shoulders, seam atop shoulder, line of stitching on shoulder, shoulder stitches, shoulder join, seam over shoulder, seam from neck to arm, seam that should be on top, seam supposed to be on top, join on top, join on top of shoulder, seam up top, ridge of shoulder seam, join along shoulder, join at top of shoulder',
   },
   shoulderLength: {
     kind: 'place',
@@ -138,7 +138,7 @@ export const PLACES = {
     kind: 'place',
     said: 'sleeve seam',
     words:
-      'sleeve seam, seam of sleeve, sleeve underarm seam, underarm seam of sleeve, sleeve stitching, armhole seam of sleeve, seam where sleeve joins, where sleeve joins, where arm joins, seam in sleeve, seam under sleeve, line of sleeve seam, sleeve join, joining of sleeve, seam that joins sleeve, seam between sleeve and body',
+      'sleeve seem, sleeve seam, seam of sleeve, sleeve underarm seam, underarm seam of sleeve, sleeve stitching, armhole seam of sleeve, seam where sleeve joins, where sleeve joins, where arm joins, seam in sleeve, seam under sleeve, line of sleeve seam, sleeve join, joining of sleeve, seam that joins sleeve, seam between sleeve and body',
   },
   cutInSleeve: {
     kind: 'place',
@@ -327,7 +327,7 @@ export const PLACES = {
     kind: 'place',
     said: 'side seam',
     words:
-      'side seam, sideseam, side seams, side line, side stitch, side stitching, seam at side, seam down side, seam on side, side join, seam along side, line at side, line down side, seam on my side, seams at the sides, seam on the side, side seams line, seam that runs down side, seam on each side, side seems, seams down side, the side join, side closing, side stitch line',
+      'side seem, side seems, side seam, sideseam, side seams, side line, side stitch, side stitching, seam at side, seam down side, seam on side, side join, seam along side, line at side, line down side, seam on my side, seams at the sides, seam on the side, side seams line, seam that runs down side, seam on each side, side seems, seams down side, the side join, side closing, side stitch line',
   },
   placket: {
     kind: 'place',
