@@ -3,6 +3,7 @@ import { playwright } from '@vitest/browser-playwright'
 import { defineConfig } from 'vitest/config'
 import { arucoModule } from './scripts/aruco-module.mjs'
 import { contentSecurityPolicy } from './scripts/csp.mjs'
+import { firstScript } from './scripts/first-script.mjs'
 import { keptForOffline } from './scripts/offline.mjs'
 import { copyModelRuntime } from './scripts/model-runtime.mjs'
 import { CHROMIUM_FLAGS, findChromium } from './scripts/chromium.mjs'
@@ -30,6 +31,7 @@ export default defineConfig({
     // The faces keep their names, so that the stylesheet of the guide can ask for them too.
     rolldownOptions: {
       output: {
+        codeSplitting: firstScript(here('./src/main.ts')),
         assetFileNames: ({ names }) =>
           names[0]?.endsWith('.woff2') ? 'faces/[name][extname]' : 'assets/[name]-[hash][extname]',
       },

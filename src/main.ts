@@ -11,20 +11,26 @@ import Root from './ui/Root.svelte'
 import { Session } from './ui/session.svelte.ts'
 import './ui/styles/base.css'
 
-const target = document.getElementById('app')
-if (target === null) throw new Error('main: the page has no element with the id "app"')
+const page = document.getElementById('app')
+if (page === null) throw new Error('main: the page has no element with the id "app"')
+void begin(page)
 
-const dark = window.matchMedia('(prefers-color-scheme: dark)').matches
-const preferences = new Preferences(pageStore(), dark)
-const opened = await openStore()
-if (opened.ok) {
+/** Not awaited at the top: the parts fetched on the way wait for this script to have run. */
+async function begin(target: HTMLElement): Promise<void> {
+  const dark = window.matchMedia('(prefers-color-scheme: dark)').matches
+  const preferences = new Preferences(pageStore(), dark)
+  const opened = await openStore()
+  if (!opened.ok) {
+    target.replaceChildren()
+    mount(NoStore, { target, props: { sentence: opened.sentence } })
+    return
+  }
   const world = { now: () => new Date(), newId: () => crypto.randomUUID() }
   const session = new Session(opened.store, world)
   await session.open()
   const desk = new Desk(session, world, { memory: pageMemory(), locks: navigator.locks })
   await desk.begin()
   if (desk.shown.garments.length > 0) await hungParts.fetch()
+  target.replaceChildren()
   mount(Root, { target, props: { desk, preferences, offline: new Offline(registerSW) } })
-} else {
-  mount(NoStore, { target, props: { sentence: opened.sentence } })
 }

@@ -5,6 +5,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { dirname, join, relative } from 'node:path'
 import { expect, test } from 'vitest'
+import { PLACE_IDS, PLACE_WORDS } from '../src/ui/tape/places.ts'
 
 const SRC = new URL('../src', import.meta.url).pathname
 const IMPORT = /(?:^|\n)\s*(?:import|export)\s+(?!type\b)[^'"()]*?['"](\.[^'"]+)['"]/g
@@ -34,4 +35,10 @@ test.each([
   ['the example', /^ui\/example\/(build|seed)\.ts/],
 ])('%s comes only when it is needed', (_what, heavy) => {
   expect(first.filter((path) => heavy.test(path))).toEqual([])
+})
+
+test('the tape that lies there before the scripts says the words of the tape, in its order', () => {
+  const html = readFileSync(join(SRC, '../index.html'), 'utf8')
+  const words = [...html.matchAll(/<li>(\w+)<\/li>/g)].map(([, word]) => word)
+  expect(words).toEqual(PLACE_IDS.map((id) => PLACE_WORDS[id]))
 })
