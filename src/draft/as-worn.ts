@@ -5,7 +5,7 @@
  */
 import { pathLength } from '../geometry/length.ts'
 import { pathEnd, pathStart, pointAtLength, type Path } from '../geometry/path.ts'
-import { distance, point } from '../geometry/point.ts'
+import { distance, point, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import type { Draft } from './draft.ts'
@@ -219,12 +219,12 @@ export function alike(a: Piece, b: Piece, within: number = ONE_PIECE): boolean {
   const near = (p: { x: number; y: number }, q: { x: number; y: number }): boolean =>
     Math.hypot(p.x - q.x, p.y - q.y) <= within
   const samePath = (p: Path, q: Path): boolean => {
+    if (!near(pathStart(p), pathStart(q)) || !near(pathEnd(p), pathEnd(q))) return false
+    if (drawnAlike(p, q, near)) return true
     const [long, there] = [pathLength(p), pathLength(q)]
     return (
       Math.abs(long - there) <= within &&
-      [0, 0.25, 0.5, 0.75, 1].every((t) =>
-        near(pointAtLength(p, long * t), pointAtLength(q, there * t)),
-      )
+      [0.25, 0.5, 0.75].every((t) => near(pointAtLength(p, long * t), pointAtLength(q, there * t)))
     )
   }
   return (
@@ -242,6 +242,22 @@ export function alike(a: Piece, b: Piece, within: number = ONE_PIECE): boolean {
     })
   )
 }
+
+/** The same lines and curves, corner by corner: most pieces of a pair are, and no length is measured. */
+const drawnAlike = (p: Path, q: Path, near: (a: Point, b: Point) => boolean): boolean =>
+  p.length === q.length &&
+  p.every((s, i) => {
+    const t = q[i]
+    if (s.kind === 'line' && t?.kind === 'line') return near(s.from, t.from) && near(s.to, t.to)
+    return (
+      s.kind === 'cubic' &&
+      t?.kind === 'cubic' &&
+      near(s.from, t.from) &&
+      near(s.c1, t.c1) &&
+      near(s.c2, t.c2) &&
+      near(s.to, t.to)
+    )
+  })
 
 function sidedRests(id: PieceId, sides: Sides): [string, readonly string[]][] {
   const paired = pairedId(id)

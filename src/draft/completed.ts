@@ -24,7 +24,7 @@ import {
   type Finishing,
 } from './facing.ts'
 import { neckStrip } from './neck-strip.ts'
-import { openings, through, type Opening } from './opening.ts'
+import { bothRound, openings, type Opening } from './opening.ts'
 import {
   edge,
   footEdge,
@@ -45,7 +45,7 @@ export const completed = (d: Draft): Draft => whole(d, finishingOf)
 function whole(d: Draft, finish: typeof finishingOf): Draft {
   const service = served(pieceOf(d, 'front'), d.choices, frontTip(d.body, d.choices))
   const [rawBack, rawFront] = [pieceOf(d, 'back'), service.front]
-  const list = openings(rawBack, rawFront, d.body, d.choices)
+  const list = openings(rawBack, rawFront, d)
   const [openBack, openFront] = [rawBack, rawFront].map((p) =>
     openedPiece(p, rawBack, list, d.choices),
   )
@@ -226,7 +226,13 @@ function finishingOf(
     // A facing cannot be traced from an edge that is drawn up or folded; a strip takes any.
     choices.neckFinish === 'facing' && neckIsPlain(front)
       ? [neckFacing(back, choices), neckFacing(front, choices)]
-      : [neckStrip(through(pieceOf(d, 'back'), pieceOf(d, 'front'), d.body).neck, closed, choices)]
+      : [
+          neckStrip(
+            (d.together ?? bothRound([[pieceOf(d, 'back'), pieceOf(d, 'front')]])).neck,
+            closed,
+            choices,
+          ),
+        ]
   const armhole = [back, front].flatMap((p) => p.edges.filter((e) => e.name === 'armhole'))
   const round =
     armhole.length === 0 ? 0 : sewnLength(back, 'armhole') + sewnLength(front, 'armhole')

@@ -6,7 +6,7 @@ import type { Body } from '../measurements/confirmed.ts'
 import type { PieceId, Piece, Side } from './piece.ts'
 import type { Choices } from './choices.ts'
 import type { Finding } from './finding.ts'
-import type { Opening } from './opening.ts'
+import type { Opening, Together } from './opening.ts'
 import type { Step } from './step.ts'
 
 export type GarmentId = 'blouse' | 'block' | 'sleeveless' | 'sleeve' | 'dress'
@@ -28,6 +28,8 @@ export interface Draft {
    * pieces above are then the mean of both, for comparing and pinning; what is cut is `asWorn`.
    */
   readonly sides?: Readonly<Record<Side, Draft>>
+  /** Of a side, or of the mean of both: neck and waist all round, half from either side. */
+  readonly together?: Together
 }
 
 export function pieceOf(draft: Draft, id: PieceId): Piece {

@@ -58,8 +58,19 @@ export const EASE_BANDS: readonly EaseBand[] = [
   },
 ]
 
-/** Levels the garment reaches and the tape has measured. */
+/** Levels the garment reaches and the tape has measured; half from either side where they differ. */
 export function sewnEase(d: Draft): SewnEase[] {
+  if (!d.sides) return easeOf(d)
+  const right = easeOf(d.sides.right)
+  return easeOf(d.sides.left).flatMap((l) => {
+    const r = right.find(({ level }) => level === l.level)
+    if (!r) return []
+    const sewn = (l.sewn + r.sewn) / 2
+    return [{ ...l, sewn: mm(sewn), ease: mm(sewn - l.body) }]
+  })
+}
+
+function easeOf(d: Draft): SewnEase[] {
   const part = (level: EaseLevel, half: 'back' | 'front'): Piece => {
     const skirt = d.pieces.find((p) => p.id === (half === 'back' ? 'skirtBack' : 'skirtFront'))
     return skirt && BELOW_WAIST.includes(level) ? skirt : pieceOf(d, half)

@@ -56,13 +56,15 @@ export function drawn(garment: GarmentId, body: Body, choices: Choices): Draft {
 }
 
 /**
- * The same draft made whole and proved: openings, finishing pieces and findings, all from the
- * halves as they stand. Once, after the last correction.
+ * The same draft made whole: openings and finishing pieces, all from the halves as they stand.
+ * Once, after the last correction.
  */
+export const madeWhole = (d: Draft): Draft => MAKING[d.garment].complete(d)
+
+/** Made whole and proved. */
 export function proved(d: Draft): Draft {
-  const { complete, prove } = MAKING[d.garment]
-  const whole = complete(d)
-  return { ...whole, findings: prove(whole) }
+  const whole = madeWhole(d)
+  return { ...whole, findings: MAKING[d.garment].prove(whole) }
 }
 
 const provenance = (sheet: Sheet): [string, readonly string[]][] =>

@@ -8,6 +8,7 @@ import { pathLength } from '../geometry/length.ts'
 import { distance } from '../geometry/point.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { Choices } from './choices.ts'
+import type { Draft } from './draft.ts'
 import type { OptionWord } from './options.ts'
 import { edge, sewnLength, type EdgeName, type Piece } from './piece.ts'
 
@@ -47,15 +48,27 @@ export interface Through {
   readonly hem: Mm
 }
 
-/** Neck and waist of the closed garment beside what must pass them. */
-export function through(back: Piece, front: Piece, body: Body): Through {
+/** Neck and waist all round, as sewn and closed. */
+export type Together = Pick<Through, 'neck' | 'waist'>
+
+/** A back and a front stand for one side each. */
+export function bothRound(sides: readonly (readonly [back: Piece, front: Piece])[]): Together {
+  const round = (of: (piece: Piece) => number): Mm =>
+    mm((2 * sides.flat().reduce((sum, piece) => sum + of(piece), 0)) / sides.length)
+  return { neck: round((p) => sewnLength(p, 'neck')), waist: round(sewnWaist) }
+}
+
+/**
+ * Neck and waist of the closed garment beside what must pass them.
+ * @param together what both sides measure where these halves are those of one side
+ */
+export function through(back: Piece, front: Piece, body: Body, together?: Together): Through {
   const taped = (id: 'headGirth' | 'slipThroughGirth'): number | undefined =>
     knows(body, id) ? lengthOf(body, id) : undefined
   const [head, slip] = [taped('headGirth'), taped('slipThroughGirth')]
   return {
-    neck: mm(2 * (sewnLength(back, 'neck') + sewnLength(front, 'neck'))),
+    ...(together ?? bothRound([[back, front]])),
     head: head === undefined ? undefined : mm(head + HEAD_ROOM),
-    waist: mm(2 * (sewnWaist(back) + sewnWaist(front))),
     slip: slip === undefined ? undefined : mm(slip),
     hem: mm(2 * (sewnHem(back) + sewnHem(front))),
   }
@@ -90,8 +103,12 @@ function innerWidths(piece: Piece): number {
 }
 
 /** What she chose, and what neck and waist still need beside it; nothing at all for 'none'. */
-export function openings(back: Piece, front: Piece, body: Body, choices: Choices): Opening[] {
-  const t = through(back, front, body)
+export function openings(
+  back: Piece,
+  front: Piece,
+  { body, choices, together }: Pick<Draft, 'body' | 'choices' | 'together'>,
+): Opening[] {
+  const t = through(back, front, body, together)
   const make = (kind: OpeningKind, added: boolean): Opening =>
     placed(kind, back, front, t, added, choices)
   if (choices.opening === 'none') return []

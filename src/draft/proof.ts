@@ -174,7 +174,7 @@ export function armOpening(back: Piece, front: Piece, { body, choices }: Draft):
 }
 
 export function gettingIn(back: Piece, front: Piece, d: Draft): Finding[] {
-  const t = through(back, front, d.body)
+  const t = through(back, front, d.body, d.together)
   const ok = passes(t, d.openings)
   const added = d.openings.filter((o) => o.added)
   const place = (o: (typeof added)[number]): string => `${o.piece}.${o.edge}`

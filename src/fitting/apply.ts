@@ -1,35 +1,23 @@
 /**
- * Replay: choices turned in the order they were decided, the draft made from them, wedges closed
- * in order on the fresh pieces, every seam proved again. The same list on the same numbers gives
- * the same pieces; what cannot be made is refused with a reason and changes nothing.
+ * Replay: the halves as everything in force leaves them (`halves.ts`), made whole and proved
+ * again. The same list on the same numbers gives the same pieces; what cannot be made is refused
+ * with a reason and changes nothing.
  */
-import { CHOICES, type Choices } from '../draft/choices.ts'
-import { pieceOf, withPiece, type Draft, type GarmentId } from '../draft/draft.ts'
 import { alike, centresApart } from '../draft/as-worn.ts'
+import type { Choices } from '../draft/choices.ts'
+import { pieceOf, type Draft, type GarmentId } from '../draft/draft.ts'
 import { say, type Finding } from '../draft/finding.ts'
-import { drawn, proved } from '../draft/make.ts'
+import { madeWhole, proved } from '../draft/make.ts'
+import { bothRound } from '../draft/opening.ts'
+import { SIDES, type Side } from '../draft/piece.ts'
 import { SEAM_EQUAL } from '../draft/proof.ts'
-import { edge, type Side } from '../draft/piece.ts'
-import type { Step } from '../draft/step.ts'
 import { bodyOfSide, sidesAgree, type Body } from '../measurements/confirmed.ts'
-import { fixed } from '../units/amount.ts'
-import { mm } from '../units/length.ts'
-import { HEADS } from './complaints/heads.ts'
 import { inForce, type Correction } from './correction.ts'
-import { operated } from './ops/operate.ts'
-import type { Operation } from './ops/operation.ts'
-import { operationSaid } from './ops/said.ts'
-import type { Refusal } from './refusal.ts'
-import { closeWedge, type Wedge } from './wedge.ts'
+import { correctedHalves, type Corrected } from './halves.ts'
 
-export interface Corrected {
-  readonly draft: Draft
-  readonly refused: readonly Refusal[]
-  /** What each wedge did, by correction id. */
-  readonly wedges: Readonly<Record<string, Wedge>>
-  /** Darts that an operation had to draw, by correction id; words in `ops/said.ts`. */
-  readonly notes: Readonly<Record<string, readonly string[]>>
-}
+export type { Corrected } from './halves.ts'
+
+type Both<T> = Readonly<Record<Side, T>>
 
 /** The draft with everything that is in force; left and right are in it where they are not alike. */
 export function correctedDraft(
@@ -38,13 +26,18 @@ export function correctedDraft(
   choices: Choices,
   corrections: readonly Correction[],
 ): Corrected {
-  const mean = oneSide(garment, body, choices, corrections)
-  const sides = sidesOf(garment, body, choices, corrections)
-  if (!sides) return mean
+  const mean = correctedHalves(garment, body, choices, corrections)
+  const sides = sidesOf(mean, garment, body, choices, corrections)
+  if (!sides) return { ...mean, draft: proved(mean.draft) }
   const { left, right } = sides
   const both = { left: left.draft, right: right.draft }
+  const together = left.draft.together
   return {
-    draft: { ...mean.draft, sides: both, findings: findingsOfBoth(both) },
+    draft: {
+      ...madeWhole({ ...mean.draft, ...(together ? { together } : {}) }),
+      sides: both,
+      findings: findingsOfBoth(both),
+    },
     refused: [
       ...left.refused,
       ...right.refused.filter((r) => !left.refused.some((l) => l.correction === r.correction)),
@@ -55,7 +48,7 @@ export function correctedDraft(
 }
 
 /** What both sides say is said once; the rest with its side. */
-function findingsOfBoth(sides: Readonly<Record<Side, Draft>>): readonly Finding[] {
+function findingsOfBoth(sides: Both<Draft>): readonly Finding[] {
   const { left, right } = sides
   const same = (a: Finding) => (b: Finding) =>
     a.id === b.id && a.place === b.place && a.severity === b.severity
@@ -72,169 +65,39 @@ function findingsOfBoth(sides: Readonly<Record<Side, Draft>>): readonly Finding[
   ]
 }
 
-/** @param side corrections of the other side alone are left out; without it, those of one side */
-function oneSide(
-  garment: GarmentId,
-  body: Body,
-  choices: Choices,
-  corrections: readonly Correction[],
-  side?: Side,
-): Corrected {
-  const list = inForce(corrections).filter(
-    (c) => !(c.kind === 'operate' && c.side && c.side !== side),
-  )
-  const turned = turnChoices(choices, list)
-  const fresh = drawn(garment, body, turned.choices)
-  const done = carriedOut(fresh, list)
-  return { ...done, draft: proved(done.draft), refused: [...turned.refused, ...done.refused] }
-}
-
 /**
  * Left and right apart: where a correction is for one side only, or where the taped shoulders
  * differ and the pieces drawn from them differ by more than `PIECES_ALIKE`. Guesses have no sides.
+ * @param mean the halves that stand for both: also those of a side that has nothing of its own
  */
-export function sidesOf(
+function sidesOf(
+  mean: Corrected,
   garment: GarmentId,
   body: Body,
   choices: Choices,
   corrections: readonly Correction[],
-): { readonly left: Corrected; readonly right: Corrected } | undefined {
-  const sided = inForce(corrections).some((c) => c.kind === 'operate' && c.side)
-  const apart = body.standing === 'confirmed' && !sidesAgree(body)
-  if (!sided && !apart) return undefined
-  const on = (side: Side, opening: Choices['opening']): Corrected =>
-    oneSide(
-      garment,
-      apart ? bodyOfSide(body, side) : body,
-      { ...choices, opening },
-      corrections,
-      side,
-    )
-  const [left, right] = [on('left', choices.opening), on('right', choices.opening)]
+): Both<Corrected> | undefined {
+  const ofSide = new Set(
+    inForce(corrections).flatMap((c) => (c.kind === 'operate' && c.side ? [c.side] : [])),
+  )
+  const apart = body.standing === 'confirmed' && !sidesAgree(body) ? body : undefined
+  if (ofSide.size === 0 && !apart) return undefined
+  const on = (side: Side): Corrected =>
+    apart || ofSide.has(side)
+      ? correctedHalves(garment, apart ? bodyOfSide(apart, side) : body, choices, corrections, side)
+      : mean
+  const halves = { left: on('left'), right: on('right') }
+  // What passes through neck and waist passes both sides at once, so a garment opens in one way.
+  const together = bothRound(
+    SIDES.map((s) => halves[s].draft).map((d) => [pieceOf(d, 'back'), pieceOf(d, 'front')]),
+  )
+  const whole = (c: Corrected): Corrected => ({ ...c, draft: proved({ ...c.draft, together }) })
+  const { left, right } = { left: whole(halves.left), right: whole(halves.right) }
   const same = left.draft.pieces.every((p) => {
     const q = right.draft.pieces.find((o) => o.id === p.id)
     return q !== undefined && alike(p, q, PIECES_ALIKE)
   })
-  if (!sided && same) return undefined
-  // A garment is opened in one way: what one side needs, both have.
-  const [more, fewer] =
-    left.draft.openings.length < right.draft.openings.length ? [right, left] : [left, right]
-  const missing = more.draft.openings.find(
-    (o) => !fewer.draft.openings.some(({ kind }) => kind === o.kind),
-  )
-  return missing
-    ? { left: on('left', missing.kind), right: on('right', missing.kind) }
-    : { left, right }
+  return ofSide.size === 0 && same ? undefined : { left, right }
 }
 /** Pieces of left and right that lie within this of each other are cut as one pair, mm. Judgement. */
 const PIECES_ALIKE = 3
-
-function turnChoices(
-  start: Choices,
-  list: readonly Correction[],
-): { choices: Choices; refused: Refusal[] } {
-  const refused: Refusal[] = []
-  let choices = start
-  for (const c of list) {
-    if (c.kind !== 'turn-choice') continue
-    const to = mm(choices[c.choice] + c.by)
-    const { min, max } = CHOICES[c.choice]
-    if (to < min || to > max)
-      refused.push({ correction: c.id, why: { id: 'choiceOutOfRange', choice: c.choice, to } })
-    else choices = { ...choices, [c.choice]: to }
-  }
-  return { choices, refused }
-}
-
-/** Operations in their own order, whatever the order in which they were decided. */
-const RANK: Readonly<Record<Operation['op'], number>> = {
-  DROP: 0,
-  WEDGE: 1,
-  MOVE: 2,
-  SWAP: 3,
-  BUST: 4,
-  GROUP: 5,
-  STRIP: 6,
-  ROT: 7,
-  SPLIT: 8,
-  DARTSHAPE: 9,
-  DARTLEN: 10,
-}
-
-function inTheirOrder(list: readonly Correction[]): readonly Changing[] {
-  const changing = list.filter(
-    (c): c is Changing => c.kind === 'close-wedge' || c.kind === 'operate',
-  )
-  const rank = (c: Changing): number => (c.kind === 'operate' ? RANK[c.operation.op] : RANK.ROT)
-  const named = (c: Changing): string => (c.kind === 'operate' ? JSON.stringify(c.operation) : '')
-  // Wedges of the first kind keep the order in which they were decided, as printed rounds have it.
-  return [...changing].sort((a, b) => rank(a) - rank(b) || named(a).localeCompare(named(b)))
-}
-type Changing = Extract<Correction, { kind: 'close-wedge' | 'operate' }>
-
-function carriedOut(start: Draft, list: readonly Correction[]): Corrected {
-  const refused: Refusal[] = []
-  const wedges: Record<string, Wedge> = {}
-  const notes: Record<string, readonly string[]> = {}
-  let draft = start
-  for (const c of inTheirOrder(list)) {
-    if (c.kind === 'operate') {
-      const done = operated(draft, c.operation)
-      if (!done.ok) refused.push({ correction: c.id, why: done.why })
-      else {
-        draft = { ...done.draft, steps: [...draft.steps, operationStep(c, draft, done.draft)] }
-        if (done.notes.length > 0) notes[c.id] = done.notes
-      }
-      continue
-    }
-    const outcome = closeWedge(pieceOf(draft, c.piece), c.edge, c.along, c.width)
-    if (!outcome.ok) {
-      refused.push({ correction: c.id, why: outcome.why })
-      continue
-    }
-    wedges[c.id] = outcome.wedge
-    draft = withPiece(
-      { ...draft, steps: [...draft.steps, wedgeStep(c, outcome.wedge)] },
-      outcome.wedge.piece,
-    )
-  }
-  return { draft, refused, wedges, notes }
-}
-
-/** The lines that lie elsewhere light up when the step is walked. */
-function operationStep(
-  c: Extract<Correction, { kind: 'operate' }>,
-  before: Draft,
-  after: Draft,
-): Step {
-  const { words, amount } = operationSaid(c.operation)
-  const changed = (['back', 'front'] as const).flatMap((id) => {
-    const [a, b] = [pieceOf(before, id), pieceOf(after, id)]
-    return b.edges.filter((e, i) => a.edges[i]?.path !== e.path && e.path.length > 0)
-  })
-  const named = 'piece' in c.operation ? c.operation.piece : 'front'
-  return {
-    verb: 'change',
-    piece: named === 'both' ? 'front' : named,
-    words: words.charAt(0).toUpperCase() + words.slice(1),
-    amount: fixed(amount),
-    why: HEADS[c.because.complaint].name,
-    lights: changed.map((e) => e.path),
-  }
-}
-
-function wedgeStep(c: Extract<Correction, { kind: 'close-wedge' }>, w: Wedge): Step {
-  return {
-    verb: 'wedge',
-    piece: c.piece,
-    from: 'U',
-    at: fixed(w.from),
-    edge: c.edge,
-    pivot: 'apex',
-    width: fixed(c.width),
-    opens: fixed(w.opens),
-    shortens: fixed(w.shortens),
-    why: HEADS[c.because.complaint].name,
-    lights: [edge(w.piece, c.edge).path],
-  }
-}

@@ -7,6 +7,7 @@ import { describe, expect, test } from 'vitest'
 import fc from 'fast-check'
 import { asWorn } from '../../src/draft/as-worn.ts'
 import type { Draft, GarmentId } from '../../src/draft/draft.ts'
+import { sewnEase } from '../../src/draft/ease.ts'
 import { GARMENT_IDS, standardFor } from '../../src/draft/garments.ts'
 import { outline, pairedId, sewnLength, type Piece } from '../../src/draft/piece.ts'
 import { SEAM_EQUAL } from '../../src/draft/proof.ts'
@@ -194,4 +195,61 @@ test('a correction of one side is on that side only', () => {
   const { lengths } = record(d)
   expect(lengths['frontLeft.hem']).toBeCloseTo(lengths['frontRight.hem']!, 2)
   expect(lengths['frontLeft.armhole']).not.toBeCloseTo(lengths['frontRight.armhole']!, 1)
+})
+
+describe('a girth goes half round her left and half round her right', () => {
+  const wider: Correction = {
+    v: 1,
+    id: 'c1',
+    kind: 'operate',
+    side: 'left',
+    operation: { op: 'MOVE', piece: 'both', point: 'sideNeck', out: mm(12), down: mm(0) },
+    because: {
+      complaint: 'N2',
+      cause: '2',
+      pinned: { how: 'levelError', read: mm(12), share: 1 },
+      watch: mm(0),
+      round: 1,
+    },
+  }
+  const dressed = (headGirth?: number): Draft =>
+    correctedDraft(
+      'sleeveless',
+      body(headGirth === undefined ? {} : { headGirth }),
+      { ...standardFor('sleeveless'), opening: 'sideZip' },
+      [wider],
+    ).draft
+  const neckOf = (d: Draft, side: 'left' | 'right'): number =>
+    ['back', 'front'].reduce(
+      (sum, id) =>
+        sum +
+        sewnLength(
+          d.sides![side].pieces.find((p) => p.id === id)!,
+          'neck',
+        ),
+      0,
+    )
+  const [left, right] = [neckOf(dressed(), 'left'), neckOf(dressed(), 'right')]
+
+  test('the neck is both its sides added, not twice one of them', () => {
+    expect(left - right).toBeGreaterThan(10)
+    expect(dressed().together?.neck).toBeCloseTo(left + right, 6)
+  })
+  // A head wants 20 mm of room (opening.ts). Twice her left would pass it, twice her right would not.
+  test.each([
+    [-1, false],
+    [1, true],
+  ])('a head %i mm larger than both together pass: a slit for both sides is %s', (by, slit) => {
+    const d = dressed(left + right - 20 + by)
+    const openings = [d, d.sides!.left, d.sides!.right].map((x) => x.openings.map((o) => o.kind))
+    expect(openings).toEqual(Array(3).fill(slit ? ['sideZip', 'neckSlit'] : ['sideZip']))
+    expect(d.findings.filter((f) => f.id === 'headOpening')).toEqual([])
+  })
+  test('sewn ease at the waist is that of both sides', () => {
+    const d = drawn('blouse', UNLIKE)
+    const [all, l, r] = [d, d.sides!.left, d.sides!.right].map(
+      (x) => sewnEase(x).find(({ level }) => level === 'waist')!.sewn,
+    )
+    expect(all).toBeCloseTo((l! + r!) / 2, 9)
+  })
 })

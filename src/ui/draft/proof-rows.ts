@@ -166,10 +166,10 @@ function foundSaid(draft: Draft, finding: Finding, units: UnitChoice): string {
   return added ? `${sentence} Now: ${OPENING_WORDS[added.kind]}.` : sentence
 }
 
-/** Seams are walked on either side; where they differ both lengths are said. */
+/** Seams are walked on either side; where they differ both lengths are said. Girths go round both. */
 function heldOf(draft: Draft, kind: ProofKind, units: UnitChoice): string {
   const { sides } = draft
-  if (!sides) return holds(draft, kind, units)
+  if (!sides || kind === 'head' || kind === 'getting in') return holds(draft, kind, units)
   const [left, right] = [holds(sides.left, kind, units), holds(sides.right, kind, units)]
   return left === right ? left : `Left: ${left} Right: ${right}`
 }
@@ -190,7 +190,7 @@ function holds(draft: Draft, kind: ProofKind, units: UnitChoice): string {
       const opening = opensFor(draft, 'head')
       return opening
         ? `${WITH[opening.kind]} lets the head pass.`
-        : `The neck opening is ${say(2 * (length('back', 'neck') + length('front', 'neck')))} round.`
+        : `The neck opening is ${say(draft.together?.neck ?? 2 * (length('back', 'neck') + length('front', 'neck')))} round.`
     }
     case 'arm opening':
       return front.edges.some((e) => e.name === 'sleeveEdge')

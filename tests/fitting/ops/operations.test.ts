@@ -4,7 +4,7 @@
  */
 import { describe, expect, test } from 'vitest'
 import fc from 'fast-check'
-import { correctedDraft, sidesOf } from '../../../src/fitting/apply.ts'
+import { correctedDraft } from '../../../src/fitting/apply.ts'
 import type { Because, Correction } from '../../../src/fitting/correction.ts'
 import { operationsAtCap } from '../../../src/fitting/ops/at-cap.ts'
 import type { Operation } from '../../../src/fitting/ops/operation.ts'
@@ -529,9 +529,11 @@ test('one side alone makes a left and a right piece; without one there is one pi
       'left',
     ),
   ]
-  const sides = sidesOf('block', body(), standardFor('block'), list)
+  const sidesWith = (of: typeof list) =>
+    correctedDraft('block', body(), standardFor('block'), of).draft.sides
+  const sides = sidesWith(list)
   const at = (d: Draft) => namedPoint(pieceOf(d, 'front'), 'P').y
-  expect(at(sides!.left.draft) - at(sides!.right.draft)).toBeGreaterThan(7)
-  expect(record(sides!.right.draft)).toEqual(record(plain('block')))
-  expect(sidesOf('block', body(), standardFor('block'), [])).toBeUndefined()
+  expect(at(sides!.left) - at(sides!.right)).toBeGreaterThan(7)
+  expect(record(sides!.right)).toEqual(record(plain('block')))
+  expect(sidesWith([])).toBeUndefined()
 })
