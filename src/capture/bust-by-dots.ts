@@ -52,4 +52,4 @@ export function edgeByDots(
   return { y, sdPx: EDGE_BY_DOTS_SD_PX, from: 'the level of the dots', by: 'lent' }
 }
 /** A camera turned up or down by 3 degrees moves the level by this at the edge, px: 0.05 x 1100 x 130 / 2400. */
-const EDGE_BY_DOTS_SD_PX = 3
+const EDGE_BY_DOTS_SD_PX = 2.5

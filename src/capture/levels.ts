@@ -19,22 +19,22 @@ import { markedByHer, VIEWS } from './reading.ts'
  */
 const BY_WAIST = {
   front: { bust: { shift: 0.006, sd: 0.012 }, hip: { shift: -0.012, sd: 0.013 } },
-  back: { bust: { shift: -0.011, sd: 0.025 }, hip: { shift: 0.003, sd: 0.011 } },
+  back: { bust: { shift: -0.011, sd: 0.014 }, hip: { shift: 0.003, sd: 0.011 } },
 } as const
 const BY_JOINTS = {
-  front: { bust: { shift: -0.036, sd: 0.028 }, hip: { shift: -0.009, sd: 0.042 } },
-  back: { bust: { shift: -0.017, sd: 0.032 }, hip: { shift: 0.004, sd: 0.043 } },
+  front: { bust: { shift: -0.036, sd: 0.016 }, hip: { shift: -0.009, sd: 0.028 } },
+  back: { bust: { shift: -0.017, sd: 0.018 }, hip: { shift: 0.004, sd: 0.028 } },
 } as const
 /** A waist carried to another view by joints alone: side against front or back, and its spread. */
 const WAIST_SHIFT = { front: -0.016, side: 0, back: -0.013 } as const
-const WAIST_SD = 0.014
+const WAIST_SD = 0.009
 /** The apexes are seen this much higher than the bust line at the sides, in torsos (same bench). */
 const APEX_ABOVE_BUST = 0.015
 /**
  * Bust and hip level as the side photo gives them stray by this, in torsos: the hindmost place of the
  * outline lies 19 mm below the level of the greatest seat (sd 13) on the bench, at it on another make.
  */
-const LENDER_SD = { bust: 0.016, hip: 0.02 } as const
+const LENDER_SD = { bust: 0.014, hip: 0.02 } as const
 
 type Points = Partial<Record<PointName, PlacedPoint>>
 
@@ -151,7 +151,8 @@ function lendBustAndHip(view: View, own: ViewReading, readings: Readings): ViewR
   const points: Points = { ...own.points }
   const herLeft = view === 'front' ? 1 : -1
   const lend = (what: 'bust' | 'hip', source: PlacedPoint | undefined): void => {
-    if (!source || !seen(source)) return
+    // The side photo has its bust level from the dots of the front one: as good as seen.
+    if (!source || (!seen(source) && source.by !== 'lent')) return
     const joint = what === 'bust' ? 'ear' : 'knee'
     const y = known
       ? carried(source.at.y, [from[joint].y, theirs.y], [frame[joint].y, ours.y])

@@ -22,7 +22,7 @@ export interface WaistOfView {
 }
 
 /** An elastic is read to about a pixel in the middle of the trunk; its ends lie on the turn. */
-const BAND_SD_PX = 1.5
+const BAND_SD_PX = 1.2
 /** Without a card the outline is judged at the usual torso, shoulder to hip joint, mm (same bench). */
 const USUAL_TORSO_MM = 490
 /**

@@ -6,17 +6,17 @@ const seen = (value: number, pm90: number) =>
   ({ ok: true, estimate: { value: mm(value), pm90: mm(pm90), basis: 'front photo' } }) as const
 
 describe('a length drawn towards what surveys lead one to expect', () => {
-  // Two measurements of known variance, weighted by its inverse (any textbook): with a ± of 1.678
+  // Two measurements of known variance, weighted by its inverse (any textbook): with a ± of 1.5
   // standard deviations, 16.78 is one of 10.
   it('goes a tenth of the way to one three times as unsure', () => {
-    const outcome = drawnTowards(seen(200, 16.78), { mean: 180, sd: 30 })
+    const outcome = drawnTowards(seen(200, 15), { mean: 180, sd: 30 })
     expect(outcome.ok && outcome.estimate.value).toBeCloseTo(198, 9)
-    expect(outcome.ok && outcome.estimate.pm90).toBeCloseTo(1.678 / Math.sqrt(0.01 + 1 / 900), 6)
+    expect(outcome.ok && outcome.estimate.pm90).toBeCloseTo(1.5 / Math.sqrt(0.01 + 1 / 900), 6)
     expect(outcome.ok && outcome.estimate.basis).toBe('front photo')
   })
 
   it('says so when the surveys are as sure as the photo', () => {
-    const outcome = drawnTowards(seen(200, 33.56), { mean: 180, sd: 15 })
+    const outcome = drawnTowards(seen(200, 30), { mean: 180, sd: 15 })
     expect(outcome.ok && outcome.estimate.basis).toMatch(/two surveys of women alone/)
   })
 

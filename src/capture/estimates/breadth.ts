@@ -9,10 +9,11 @@ export type Level = 'bust' | 'waist' | 'hip'
 
 /**
  * Both edges of a breadth together stray by this, px, beside what a wrong level does: 96 photos of the
- * bench. `joined`: where an arm lies on the trunk its edge is carried on from below.
+ * bench, where an edge at the bust strays by 2.6 mm. `joined`: where an arm lies on the trunk its edge
+ * is carried on from below.
  */
 const EDGES_SD_PX: Readonly<Record<Level | 'joined', number>> = {
-  bust: 1.6,
+  bust: 1.8,
   waist: 0.9,
   hip: 1.1,
   joined: 2.6,
@@ -60,10 +61,14 @@ function byView(readings: Readings, level: Level, view: 'front' | 'back'): AtLev
 /** Twice the bench's mean slope at the hip, 0.5; steeper is a hand or a ragged edge. */
 const STEEPEST = 1
 
-/** How fast the outline's width changes with the height, over one standard deviation of the level. */
+/**
+ * How fast the outline's width changes with the height, over one standard deviation of the level to
+ * each side, root mean square: at the widest or narrowest level both sides change it the same way.
+ */
 function slopeAt({ outline }: ViewReading, y: number, sdPx: number): number {
-  const [above, below] = [rowAt(outline, y - 0.5 - sdPx), rowAt(outline, y - 0.5 + sdPx)]
-  if (!above || !below || sdPx === 0) return 0
-  const seen = Math.abs(below.right - below.left - (above.right - above.left)) / (2 * sdPx)
+  const rows = [-sdPx, 0, sdPx].map((by) => rowAt(outline, y - 0.5 + by))
+  const [above, here, below] = rows.map((row) => row && row.right - row.left)
+  if (above === undefined || here === undefined || below === undefined || sdPx === 0) return 0
+  const seen = Math.hypot(above - here, below - here) / Math.SQRT2 / sdPx
   return Math.min(seen, STEEPEST)
 }

@@ -11,8 +11,8 @@ const SIDE_PLANE = { mm: 0, sd: 8 }
  * the near one when she is turned by a few degrees. Mean and spread over the bench's bodies, mm.
  */
 const SHOWS_MORE: Readonly<Record<Level, { mm: number; sd: number }>> = {
-  bust: { mm: 11, sd: 5 },
-  waist: { mm: 2, sd: 3 },
+  bust: { mm: 11, sd: 4.5 },
+  waist: { mm: 2, sd: 1.8 },
   hip: { mm: 4, sd: 4.5 },
 }
 /** At the level of dots, not of the foremost place: 197 mm between apexes turned by 2 degrees in the mean. */

@@ -23,7 +23,7 @@ const CURVE_ADDS = { mm: 8.6, sd: 3.8 }
  * Both photos place the nape by the same joints, so a body whose nape lies unusually is wrong in
  * both; weighing the two does not take this away. Spread over the bench's bodies, mm.
  */
-const NAPE_IN_COMMON_SD = 6
+const NAPE_IN_COMMON_SD = 7
 
 export function napeToWaist(readings: Readings): EstimateOutcome {
   const placed = [readings.side?.points.nape, readings.back?.points.nape]

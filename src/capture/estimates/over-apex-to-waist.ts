@@ -5,6 +5,7 @@
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { mm } from '../../units/length.ts'
 import type { PlacedPoint, PointName, Readings } from '../reading.ts'
+import { NINE_IN_TEN } from './scene.ts'
 import { sideNeckToApex } from './side-neck-to-apex.ts'
 import { waistToBustLevel } from './waist-to-bust-level.ts'
 
@@ -28,9 +29,6 @@ export function sideNeckOverApexToWaist(readings: Readings): EstimateOutcome {
   const basis = `${upper.estimate.basis}; then down to the waist`
   return { ok: true, estimate: { value: mm(value), pm90: mm(pm90), basis } }
 }
-/** Normal distribution (any table). */
-const NINE_IN_TEN = 1.645
-
 const LEVELS = ['bustLevel', 'apexLeft', 'apexRight', 'bustLeft', 'bustRight'] as const
 
 /** The readings as if the bust level were exact: what is left of the ± is the ends' and the scale's. */

@@ -18,7 +18,7 @@ const USUAL_OUT = { mm: 24, sd: 10 }
  * The outline's foremost place is further forward than the mean of both apexes when she is turned a
  * little, and the back line behind the neck reads a little far back: mean and spread (bench), mm.
  */
-const REACHES_TOO_FAR = { mm: 14, sd: 6 }
+const REACHES_TOO_FAR = { mm: 14, sd: 5 }
 /** The same of a neck marked by a dot: what the far apex shows before the near one. */
 const OUTLINE_TOO_FAR = { mm: 6, sd: 6 }
 /** Seen from the side a dot on the apex shows only its near half: mean over 26 rendered bodies. */

@@ -9,7 +9,7 @@ import { basisOf, byItself, pointsOf, scaleIn, together, wayOf } from './scene.t
 
 const SIDE_PLANE = { mm: 0, sd: 8 }
 /** The level of the hip strays by this, in torsos: half the hindmost place, half the usual one (bench). */
-const HIP_LEVEL_SD = 0.024
+const HIP_LEVEL_SD = 0.022
 /** Tape over the hip's curve against the straight slant; common practice, no source. mm. */
 const CURVE_ADDS = { mm: 2, sd: 2 }
 
