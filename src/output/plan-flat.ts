@@ -15,7 +15,7 @@ export interface Planned {
 
 export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 export const halvesOf = ({ draft }: Planned): readonly Piece[] =>
-  draft.pieces.filter((p) => p.id === 'back' || p.id === 'front')
+  draft.pieces.filter((p) => p.id === 'back' || p.id === 'front' || p.id === 'sideFront')
 
 /** Halves and skirt parts: everything of the body that darts, sides and hems are on. */
 export const bodyOf = (on: Planned): readonly Piece[] => [...halvesOf(on), ...skirtsOf(on)]

@@ -4,6 +4,7 @@ import { EDGE_WORDS, PIECE_WORDS, type EdgeName, type Piece } from '../draft/pie
 import { atEdge } from './by-edge.ts'
 import { finishAs, type FinishId, type Pass } from './finish.ts'
 import { bodyOf, capital, edgeLong, halvesOf, skirtsOf, type Planned } from './plan-flat.ts'
+import { ventLong } from './plan-shaped.ts'
 import { says, type Lit, type PlanKind, type PlanStep } from './plan-step.ts'
 
 const has = (p: Piece, name: EdgeName): boolean =>
@@ -114,6 +115,28 @@ export function hangSteps(on: Planned): PlanStep[] {
   ]
 }
 
+/** A skirt cut from a circle drops where it hangs on the bias; its radius is measured again. */
+export function hangHemSteps(on: Planned): PlanStep[] {
+  const skirts = skirtsOf(on).filter((p) => has(p, 'hem'))
+  const [skirt] = skirts
+  if (!skirt || !/Circle$/.test(on.draft.choices.skirt)) return []
+  return [
+    {
+      id: 'hang.hem',
+      kind: 'hang',
+      title: 'Let the skirt hang',
+      lit: skirts.map((p): Lit => ({ piece: p.id, edge: 'hem' })),
+      passes: [
+        says`Hang it by the waist, on a form or clipped to a hanger, for a day and a night.`,
+        says`Measure the radius of the hem again from the waist seam, mark it and cut what has dropped.`,
+        says`Drafted: ${edgeLong(skirt, 'centre')} from the waist seam, all round.`,
+      ],
+      hours: 24,
+      mind: ['It drops most half way between centre and side: measure at every hand’s width.'],
+    },
+  ]
+}
+
 /** Easier flat, before the side closes the sleeve. */
 export const sleeveEdgeSteps = (on: Planned): PlanStep[] =>
   step(on, 'sleeveEdge', onHalves(on, 'sleeveEdge'), {
@@ -124,14 +147,18 @@ export const sleeveEdgeSteps = (on: Planned): PlanStep[] =>
 export function sideSteps(on: Planned): PlanStep[] {
   const zip = on.draft.openings.find((o) => o.kind === 'sideZip')
   const inOne = onHalves(on, 'sleeveEdge').length > 0
+  const open = aboveVent(on, onHalves(on, 'side'))
   return step(on, 'side', onHalves(on, 'side'), {
     // The zip is a step of its own; the seam round it is pressed open to take it.
     ...(zip
       ? {
           finish: 'plainSeam',
-          before: [says`Leave the left side open for ${mm(zip.to - zip.from)}, as marked.`],
+          before: [
+            says`Leave the left side open for ${mm(zip.to - zip.from)}, as marked.`,
+            ...open,
+          ],
         }
-      : {}),
+      : { before: open }),
     press: says`Along the seam first, then towards the back or open.`,
     ...(inOne
       ? {
@@ -143,6 +170,14 @@ export function sideSteps(on: Planned): PlanStep[] {
       : {}),
   })
 }
+
+/** The seam ends above a vent that its own pieces carry. */
+const aboveVent = (on: Planned, pieces: readonly Piece[]): readonly Pass[] =>
+  pieces.some((p) => p.inner.some((i) => i.name === 'vent'))
+    ? [
+        says`Sew down to the mark of the vent and fasten off; the last ${mm(ventLong(on))} stay open.`,
+      ]
+    : []
 
 /** The skirt closed, then sewn to the bodice: the seams that run into the waist are pressed first. */
 export function skirtSteps(on: Planned): PlanStep[] {
@@ -158,6 +193,7 @@ export function skirtSteps(on: Planned): PlanStep[] {
       skirts.filter((p) => has(p, 'side')),
       {
         title: `Side seams of the skirt`,
+        before: aboveVent(on, skirts),
         press: says`Along the seam first, then towards the back or open.`,
       },
     ).map((s) => ({ ...s, id: 'seam.skirtSide' })),
@@ -231,8 +267,14 @@ export function hemSteps(on: Planned): PlanStep[] {
   const [made] = step(on, 'hem', halves, { kind: 'hem', times: 1 })
   const around = mm(2 * halves.reduce((sum, p) => sum + edgeLong(p, 'hem'), 0))
   const finish = finishAs(on.cutting.finishes.hem, on.cutting.allowances.hem)
+  const mind =
+    ventLong(on) > 0
+      ? ['It ends at the vents: turn its ends in flush with their edges and sew them shut.']
+      : undefined
   return [
-    ...(made ? [{ ...made, title: `Hem: ${finish.words}`, long: around }] : []),
+    ...(made
+      ? [{ ...made, title: `Hem: ${finish.words}`, long: around, ...(mind ? { mind } : {}) }]
+      : []),
     ...step(on, 'hem', sleeve, { kind: 'hem', title: `Sleeve hems: ${finish.words}` }).map((s) => ({
       ...s,
       id: 'hem.sleeve',

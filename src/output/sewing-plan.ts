@@ -13,6 +13,7 @@ import { dartSteps, interfaceSteps, prepareSteps, staySteps } from './plan-flat.
 import { closedSteps, flatOpenings, shutSteps } from './plan-openings.ts'
 import {
   armholeSteps,
+  hangHemSteps,
   hangSteps,
   hemSteps,
   neckSteps,
@@ -23,6 +24,7 @@ import {
   sleeveSteps,
   otherSeams,
 } from './plan-seams.ts'
+import { gatherSteps, styleSteps, ventSteps } from './plan-shaped.ts'
 import { lastSteps, tryOn } from './plan-last.ts'
 
 export function sewingPlan(draft: Draft, cutting: Cutting, cloth: ClothKind): PlanStep[] {
@@ -33,6 +35,8 @@ export function sewingPlan(draft: Draft, cutting: Cutting, cloth: ClothKind): Pl
     ...staySteps(on),
     ...interfaceSteps(on),
     ...dartSteps(on),
+    ...gatherSteps(on),
+    ...styleSteps(on),
     ...flatOpenings(on),
     tryOn('tacked', 'Tack shoulders and sides, try on', draft),
     ...overSteps(on),
@@ -41,6 +45,7 @@ export function sewingPlan(draft: Draft, cutting: Cutting, cloth: ClothKind): Pl
     ...sleeveEdgeSteps(on),
     ...sideSteps(on),
     ...skirtSteps(on),
+    ...ventSteps(on),
     ...closedSteps(on),
     ...armholeSteps(on),
     ...sleeveSteps(on),
@@ -48,6 +53,7 @@ export function sewingPlan(draft: Draft, cutting: Cutting, cloth: ClothKind): Pl
   return [
     ...steps,
     ...otherSeams(on, steps),
+    ...hangHemSteps(on),
     tryOn('hem', 'Try on and mark the hem', draft),
     ...hemSteps(on),
     ...shutSteps(on),

@@ -50,10 +50,23 @@ export interface Judged {
   readonly on: string
 }
 
+/**
+ * Sheets to paste, one large sheet, drawn by hand, thrown by a projector, a drawing for a cutter;
+ * the two plans, which put no piece on paper.
+ */
+export const PAPER_HOWS = [
+  'sheets',
+  'roll',
+  'byHand',
+  'projector',
+  'drawing',
+  'cuttingPlan',
+  'sewingPlan',
+] as const
+export type PaperHow = (typeof PAPER_HOWS)[number]
 /** What left the program for the table, and when. */
 export interface PaperWork {
-  /** sheets to paste, one large sheet, drawn by hand, thrown by a projector, a drawing for a cutter. */
-  readonly how: 'sheets' | 'roll' | 'byHand' | 'projector' | 'drawing'
+  readonly how: PaperHow
   readonly on: string
   /** "A4, 14 sheets", where there is more to say. */
   readonly about?: string

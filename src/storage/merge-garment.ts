@@ -16,12 +16,16 @@ export function mergedGarment(
   const merged = new Map<string, unknown>()
   for (const field of fields) {
     const [was, here, there] = [seen[field], mine[field], stored[field]]
-    if (!sameData(here, was) && !sameData(there, was) && !sameData(here, there)) return undefined
+    const both = !sameData(here, was) && !sameData(there, was) && !sameData(here, there)
+    if (both && field !== FOUND) return undefined
     const value = sameData(here, was) ? there : here
     if (value !== undefined) merged.set(field, value)
   }
   const read = parseGarmentRow(Object.fromEntries(merged))
   return read.ok ? read.value : undefined
 }
+
+/** What the program found by itself: the newer stands, and nothing of hers is lost. */
+const FOUND = 'laid'
 
 const keysOf = (garment: HungGarment) => Object.keys(garment) as (keyof HungGarment)[]

@@ -49,6 +49,8 @@ export class Session extends Work {
   changeCut = this.#wishes.changeCut
   clothWishes = this.#wishes.clothWishes
   changeCloth = this.#wishes.changeCloth
+  laid = this.#wishes.laid
+  keepLaid = this.#wishes.keepLaid
   ownWork = this.#wishes.ownWork
   changeOwn = this.#wishes.changeOwn
   tickSewn = this.#wishes.tickSewn
@@ -57,6 +59,7 @@ export class Session extends Work {
   startNext = this.#rounds.startNext
   branch = this.#rounds.branch
   putOnPaper = this.#rounds.putOnPaper
+  notePlan = this.#rounds.notePlan
   noteSeen = this.#rounds.noteSeen
   notePhoto = this.#rounds.notePhoto
   noteWorn = this.#rounds.noteWorn

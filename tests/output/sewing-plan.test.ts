@@ -4,6 +4,8 @@ import type { Choices } from '../../src/draft/choices.ts'
 import { GARMENTS, isGarmentId, standardFor } from '../../src/draft/garments.ts'
 import { draft } from '../../src/draft/make.ts'
 import { sewnLength } from '../../src/draft/piece.ts'
+import { toSew } from '../../src/draft/to-cut.ts'
+import { pathLength } from '../../src/geometry/length.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
 import { clothWarning, drapes } from '../../src/output/cloth-kind.ts'
 import { clothOffers } from '../../src/output/cloth-offers.ts'
@@ -11,6 +13,7 @@ import { litPaths, litPieces } from '../../src/output/lit-lines.ts'
 import { planNumbers, planSentences } from '../../src/output/plan-words.ts'
 import type { PlanStep } from '../../src/output/plan-step.ts'
 import { sewingPlan } from '../../src/output/sewing-plan.ts'
+import { formatLength } from '../../src/units/format.ts'
 import { mm } from '../../src/units/length.ts'
 import { body, INVENTED_BODIES, MIDDLE } from '../bodies.ts'
 
@@ -19,6 +22,12 @@ const drafted = (garment: GarmentId, choices: Partial<Choices> = {}, numbers = M
 function planned(garment: GarmentId, choices: Partial<Choices> = {}): PlanStep[] {
   const d = drafted(garment, choices)
   return sewingPlan(d, cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), 'lightCotton')
+}
+/** As it is sewn: a front with a style seam in its two parts. */
+function shaped(garment: GarmentId, choices: Partial<Choices>) {
+  const d = toSew(drafted(garment, choices))
+  const cutting = cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' })
+  return { d, cutting, steps: sewingPlan(d, cutting, 'lightCotton') }
 }
 const ids = (steps: readonly PlanStep[]): string[] => steps.map((s) => s.id)
 /** Do these come one after the other in the plan? */
@@ -147,6 +156,85 @@ describe('order of sewing', () => {
     ['buttonedFront', ['opening.front', 'edge.neck', 'hem.hem', 'shut.buttons']],
   ] as const)('opening: %s', (opening, wanted) => {
     inOrder(planned('sleeveless', { opening }), ...wanted)
+  })
+
+  test('gathers are drawn up while the front lies flat, to the length of the seam', () => {
+    // Two rows either side of the seam line, the seam sewn with the gathers on top: public lessons.
+    const { d, steps } = shaped('sleeveless', { dartAs: 'gathers', dartAt: 'shoulder' })
+    inOrder(steps, 'stay', 'gathers.front.shoulder', 'tryOn.tacked', 'seam.shoulder')
+    const front = d.pieces.find((p) => p.id === 'front')!
+    const gather = steps.find((s) => s.id === 'gathers.front.shoulder')!
+    const takes = front.gathers?.[0]?.takes ?? NaN
+    // What the gathers take is what the front's shoulder is longer than the back's, which it is sewn to.
+    const back = d.pieces.find((p) => p.id === 'back')!
+    const shoulder = front.edges.find((e) => e.name === 'shoulder')!
+    expect(pathLength(shoulder.path) - takes).toBeCloseTo(sewnLength(back, 'shoulder'), 0)
+    const words = planSentences(gather, { unit: 'cm', inchStep: 8 }).join(' ')
+    expect(words).toContain(
+      `Draw both up to ${formatLength(mm((gather.long ?? 0) - takes), { unit: 'cm', inchStep: 8 })}`,
+    )
+  })
+
+  test('a style seam is sewn before any seam that crosses it, and no piece of it is forgotten', () => {
+    // Curved seams: the inward curve stayed and clipped, sewn uppermost; public sewing lessons.
+    const { d, cutting, steps } = shaped('sleeve', { dartAs: 'seam', dartAt: 'armhole' })
+    expect(d.pieces.map((p) => p.id)).toContain('sideFront')
+    inOrder(steps, 'stay', 'seam.styleSeam', 'seam.shoulder', 'seam.side', 'sleeve.cap', 'hem.hem')
+    const style = steps.find((s) => s.id === 'seam.styleSeam')!
+    expect(style.lit.map((l) => l.piece)).toEqual(['front', 'sideFront'])
+    expect(style.allowance).toBe(cutting.allowances.styleSeam)
+    // Both parts are as long as each other, or it could not be sewn.
+    const [a, b] = ['front', 'sideFront'].map((id) =>
+      sewnLength(
+        d.pieces.find((p) => p.id === id)!,
+        'styleSeam',
+      ),
+    )
+    expect(a).toBeCloseTo(b ?? NaN, 0)
+    const side = steps.find((s) => s.id === 'seam.side')!
+    expect(side.lit.map((l) => l.piece)).toEqual(['back', 'sideFront'])
+    expect(ids(steps).filter((id) => /sideFront/.test(id))).toEqual([])
+  })
+
+  test('vents: the side ends above them, then they are turned in, before the hem', () => {
+    // Opening vents left in the side seams: a costume manual of 1922.
+    for (const [garment, seam] of [
+      ['blouse', 'seam.side'],
+      ['dress', 'seam.skirtSide'],
+    ] as const) {
+      const { steps } = shaped(garment, { ventLength: mm(120), lengthBelowWaist: mm(300) })
+      inOrder(steps, seam, 'opening.vent', 'tryOn.hem', 'hem.hem')
+      const vent = steps.find((s) => s.id === 'opening.vent')!
+      expect([Math.round(vent.long ?? 0), vent.times]).toEqual([120, 4])
+      const side = planSentences(
+        steps.find((s) => s.id === seam)!,
+        { unit: 'cm', inchStep: 8 },
+      )
+      expect(side.join(' ')).toContain('the last 12.0 cm stay open')
+      expect(steps.find((s) => s.id === 'hem.hem')?.mind?.join()).toMatch(/ends at the vents/)
+    }
+    expect(ids(planned('blouse'))).not.toContain('opening.vent')
+  })
+
+  test('keyhole and slit are faced while the piece is flat, before the neck; their buttons come last', () => {
+    inOrder(
+      planned('blouse', { opening: 'keyhole' }),
+      'opening.keyhole',
+      'edge.neck',
+      'shut.keyhole',
+    )
+    inOrder(planned('blouse', { opening: 'neckSlit' }), 'opening.slit', 'edge.neck', 'shut.loop')
+  })
+
+  test('a skirt cut from a circle hangs a day before its hem, and says how long it was drafted', () => {
+    const { d, steps } = shaped('dress', { skirt: 'halfCircle' })
+    inOrder(steps, 'seam.waist', 'hang.hem', 'tryOn.hem', 'hem.hem')
+    const hang = steps.find((s) => s.id === 'hang.hem')!
+    expect(hang.hours).toBe(24)
+    const skirt = d.pieces.find((p) => p.id === 'skirtBack')!
+    const long = formatLength(mm(sewnLength(skirt, 'centre')), { unit: 'cm', inchStep: 8 })
+    expect(planSentences(hang, { unit: 'cm', inchStep: 8 }).join(' ')).toContain(`Drafted: ${long}`)
+    expect(ids(planned('dress', { skirt: 'straight' }))).not.toContain('hang.hem')
   })
 
   test('the edges that hang wait a day and are measured again', () => {

@@ -7,10 +7,12 @@ import type { IDBFactory } from 'fake-indexeddb'
 import { describe, expect, test } from 'vitest'
 import * as v from 'valibot'
 import { USUAL_CLOTH } from '../../src/layout/cloth-wishes.ts'
+import type { KeptLayout } from '../../src/layout/kept.ts'
 import { redraft } from '../../src/rounds/redraft.ts'
 import type { Round } from '../../src/rounds/round.ts'
 import { saidByLines, tickedOf } from '../../src/rounds/first-things.ts'
 import { clothOf, noteOf, roseOf, verdictOf } from '../../src/rounds/worn.ts'
+import { mm } from '../../src/units/length.ts'
 import { device, loaded, opened, value } from './opened.ts'
 
 const FixtureSchema = v.object({
@@ -50,8 +52,19 @@ function lying({ nativeVersion, keys, tables }: Fixture, on: IDBFactory): Promis
 }
 const withBuffer = (row: Fixture['tables'][string][number]): object =>
   row.bytes === undefined
-    ? row
+    ? packed(row)
     : { ...row, bytes: Uint8Array.from(Buffer.from(row.bytes, 'base64')).buffer }
+
+const PackedSchema = v.looseObject({
+  reading: v.looseObject({ outline: v.object({ float64: v.array(v.number()) }) }),
+})
+/** From version 7 on the outline of a reading is one block of numbers. */
+function packed(row: object): object {
+  const read = v.safeParse(PackedSchema, row)
+  if (!read.success) return row
+  const { reading } = read.output
+  return { ...row, reading: { ...reading, outline: Float64Array.from(reading.outline.float64) } }
+}
 
 const bustOf = (round: Round | undefined): number | undefined => round?.body.values.bustGirth
 
@@ -269,5 +282,43 @@ describe('a store of version 6', () => {
     const on = device()
     await lying(fixture(5), on)
     expect((await loaded(await opened(on))).garments[0]?.own).toBeUndefined()
+  })
+})
+
+describe('a store of version 7', () => {
+  test('opens whole, with the outline of its photo; no layout was kept with the garment then', async () => {
+    const on = device()
+    await lying(fixture(7), on)
+    const all = await loaded(await opened(on))
+    expect(all.aside).toEqual([])
+    expect(all.photos[0]?.reading?.outline).toEqual([
+      { y: 400, left: 440.1, right: 639.25 },
+      { y: 401, left: 440, right: 640.125 },
+    ])
+    expect(all.garments[0]?.cloth).toMatchObject({ kind: 'rayon', width: 1150 })
+    expect(all.garments[0]?.laid).toBeUndefined()
+    expect(all.rounds.map((r) => [r.number, r.photos.length])).toEqual([[1, 1]])
+  })
+  test('a layout that cannot be one is left out, the others and the garment stay', async () => {
+    const on = device()
+    const old = fixture(7)
+    const laid: KeptLayout = {
+      width: mm(1150),
+      mark: 'a'.repeat(32),
+      on: '2026-11-25',
+      tries: 6_000_000,
+      manner: 'lengthwise',
+      length: mm(1420.5),
+      sections: [{ length: mm(1420.5), placed: [[0, 1, 2.5, 0]] }],
+      tried: { lengthwise: mm(1420.5), single: mm(1500) },
+    }
+    const rows = (old.tables['garments'] ?? []).map((row) => ({
+      ...row,
+      laid: [laid, { ...laid, manner: 'rolled' }, { ...laid, mark: '<b>' }, 7],
+    }))
+    await lying({ ...old, tables: { ...old.tables, garments: rows } }, on)
+    const all = await loaded(await opened(on))
+    expect(all.aside).toEqual([])
+    expect(all.garments[0]?.laid).toEqual([laid])
   })
 })

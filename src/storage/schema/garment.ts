@@ -4,11 +4,13 @@ import type { GarmentId } from '../../draft/draft.ts'
 import type { OwnWork } from '../../draft/own-work.ts'
 import type { Correction } from '../../fitting/correction.ts'
 import type { ClothWishes } from '../../layout/cloth-wishes.ts'
+import type { KeptLayout } from '../../layout/kept.ts'
 import type { CutWishes } from '../../output/cutting.ts'
 import type { Sewn } from '../../output/sewn.ts'
 import { ClothWishesSchema, SewnSchema } from './cloth.ts'
 import { CorrectionsSchema } from './correction.ts'
 import { CutWishesSchema } from './cutting.ts'
+import { LaidSchema } from './laid.ts'
 import { DateSchema, FiniteSchema, IdSchema, NameSchema } from './length.ts'
 import { OwnWorkSchema } from './own-work.ts'
 import { GarmentIdSchema } from './round.ts'
@@ -27,6 +29,8 @@ export interface HungGarment {
   readonly cutting?: CutWishes
   /** Widths, folding, print and shrinkage; absent while she has said nothing of her cloth. */
   readonly cloth?: ClothWishes
+  /** The last best layout on each width she wished for. */
+  readonly laid?: readonly KeptLayout[]
   /** Steps of the sewing plan that are done. */
   readonly sewn?: Sewn
   /** Lengths of a piece she drew by hand, and of a garment she likes. */
@@ -45,6 +49,7 @@ export const HungGarmentSchema = v.strictObject({
   takenOffOn: v.exactOptional(DateSchema),
   cutting: v.exactOptional(CutWishesSchema),
   cloth: v.exactOptional(ClothWishesSchema),
+  laid: v.exactOptional(LaidSchema),
   sewn: v.exactOptional(SewnSchema),
   own: v.exactOptional(OwnWorkSchema),
   carried: v.exactOptional(CorrectionsSchema),

@@ -3,7 +3,7 @@ import * as v from 'valibot'
 import { GARMENTS, isGarmentId } from '../../draft/garments.ts'
 import type { GarmentId } from '../../draft/draft.ts'
 import { FIRST_THING_IDS, LINE_IDS } from '../../rounds/first-things.ts'
-import { FREEDOMS, MOVEMENTS, VERDICTS } from '../../rounds/worn.ts'
+import { FREEDOMS, MOVEMENTS, VERDICTS, PAPER_HOWS } from '../../rounds/worn.ts'
 import { ZONES } from '../../rounds/zones.ts'
 import { ChoicesSchema } from './choices.ts'
 import { CorrectionsSchema, PinnedSchema, ComplaintIdSchema } from './correction.ts'
@@ -63,7 +63,7 @@ const WORN = {
   verdicts: list(v.strictObject({ verdict: v.picklist(VERDICTS), on: DateSchema })),
   paperWork: list(
     v.strictObject({
-      how: v.picklist(['sheets', 'roll', 'byHand', 'projector', 'drawing']),
+      how: v.picklist(PAPER_HOWS),
       on: DateSchema,
       about: v.exactOptional(NameSchema),
     }),

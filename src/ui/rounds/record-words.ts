@@ -9,6 +9,8 @@ export const PAPER_WORDS: Readonly<Record<PaperWork['how'], string>> = {
   byHand: 'drawn by hand',
   projector: 'thrown by a projector',
   drawing: 'a drawing for a cutter',
+  cuttingPlan: 'the cutting plan',
+  sewingPlan: 'the sewing plan',
 }
 
 /** "on paper 2026-11-25", "being drawn", "set aside" */

@@ -47,6 +47,12 @@ export class RailActs {
     })
     return done ? hung.id : undefined
   }
+  /** What the program found for a garment: no act of hers, so nothing to take back. */
+  found = (id: string, what: Pick<HungGarment, 'laid'>): Promise<boolean> =>
+    this.#keeping.inTurn(() => {
+      const now = this.#work.garment(id)
+      return now ? this.#keepGarment({ ...now, ...what }) : Promise.resolve(false)
+    })
   /** `seen`: the garment as it was shown when she began to change it. */
   changeGarment = (
     garment: HungGarment,

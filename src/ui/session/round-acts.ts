@@ -47,12 +47,24 @@ export class RoundActs {
         const { close } = await import('../../rounds/redraft.ts')
         if ((await this.#open.changed(garmentId, (r) => close(r, on))) === undefined) return false
       }
-      const round = this.#work.latest(garmentId)
-      const same = (w: PaperWork) => w.how === work?.how && w.about === work.about && w.on === on
-      // Saved twice on one day it is one sheet on her table.
-      if (!round || !work || round.paperWork.some(same)) return true
-      return this.#keeping.keepRound(withWorn(round, 'paperWork', { ...work, on }))
+      return work === undefined || this.#note(this.#work.latest(garmentId), work)
     })
+  /** A plan was printed: noted with its round, which it does not put on paper. */
+  notePlan = (round: Round, work: Omit<PaperWork, 'on'>): Promise<boolean> =>
+    this.#keeping.inTurn(() =>
+      // A round that was never changed is not kept yet, and has nothing to note it in.
+      this.#note(
+        this.#work.rounds.find(({ id }) => id === round.id),
+        work,
+      ),
+    )
+  #note(round: Round | undefined, work: Omit<PaperWork, 'on'>): Promise<boolean> {
+    const on = this.#work.today()
+    const same = (w: PaperWork) => w.how === work.how && w.about === work.about && w.on === on
+    // Saved twice on one day it is one sheet on her table.
+    if (!round || round.paperWork.some(same)) return Promise.resolve(true)
+    return this.#keeping.keepRound(withWorn(round, 'paperWork', { ...work, on }))
+  }
   noteSeen = (round: Round, seen: Omit<Seen, 'on'>): Promise<boolean> =>
     this.#open.changeRound(round, (now) => withSeen(now, { ...seen, on: this.#work.today() }))
   notePhoto = (round: Round, view: PhotoView, sha256: string, zone?: Zone): Promise<boolean> =>

@@ -1,6 +1,7 @@
 /** What she wishes of a garment on the rail: its cutting, cloth, her own work, what is sewn. */
 import { NO_OWN_WORK, type OwnWork } from '../../draft/own-work.ts'
 import { USUAL_CLOTH, type ClothWishes } from '../../layout/cloth-wishes.ts'
+import type { KeptLayout } from '../../layout/kept.ts'
 import { USUAL_CUT, type CutWishes } from '../../output/cutting.ts'
 import { ticked } from '../../output/sewn.ts'
 import type { HungGarment } from '../../storage/schema/garment.ts'
@@ -24,6 +25,10 @@ export class WishActs {
   clothWishes = (id: string): ClothWishes => this.#work.garment(id)?.cloth ?? USUAL_CLOTH
   changeCloth = (id: string, change: (wishes: ClothWishes) => ClothWishes): Promise<boolean> =>
     this.#change(id, () => ({ cloth: change(this.clothWishes(id)) }))
+  /** The layouts found for it, one a width. */
+  laid = (id: string): readonly KeptLayout[] => this.#work.garment(id)?.laid ?? []
+  keepLaid = (id: string, layouts: readonly KeptLayout[]): Promise<boolean> =>
+    this.#rail.found(id, { laid: layouts })
   /** Lengths of a piece she drew by hand, and of a garment she likes. */
   ownWork = (id: string): OwnWork => this.#work.garment(id)?.own ?? NO_OWN_WORK
   changeOwn = (id: string, change: (own: OwnWork) => OwnWork): Promise<boolean> =>

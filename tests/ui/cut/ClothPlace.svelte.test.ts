@@ -65,6 +65,34 @@ describe('cloth for a draft that may be cut', () => {
     expect(session.clothWishes(garment)).toMatchObject({ kind: 'silk', width: mm(1150) })
   })
 
+  it('shows the layout kept with the garment at once, and says when it is out of date', async () => {
+    const { screen, session, garment } = await opened(bookOf(MIDDLE))
+    const search = () => document.querySelector('progress')
+    await expect.element(screen.getByText(/^Buy \d\.\d m$/), LONG).toBeVisible()
+    await expect.poll(() => search(), { timeout: 120_000 }).toBeNull()
+    await expect.poll(() => session.laid(garment).length, LONG).toBe(3)
+    await screen.unmount()
+    await session.open()
+
+    const shown = { page: ClothPlace, garment, session, preferences: new Preferences() }
+    const again = await render(OnThePage, shown)
+    // At once: nothing was waited for.
+    expect(again.getByText(/^Buy \d\.\d m$/).elements()).toHaveLength(1)
+    await expect
+      .element(again.getByText(`This is the layout kept on ${INVENTED_ON}.`), LONG)
+      .toBeInTheDocument()
+    // What was tried on the other widths is told as well.
+    expect(document.querySelectorAll('table tbody tr td.r')).toHaveLength(9)
+    await again.unmount()
+
+    await session.turnChoice(garment, 'lengthAdded', mm(20))
+    const longer = await render(OnThePage, shown)
+    await expect
+      .element(longer.getByText(`The layout of ${INVENTED_ON} is out of date.`))
+      .toBeInTheDocument()
+    await expect.element(longer.getByText(/^Buy \d\.\d m$/), LONG).toBeVisible()
+  })
+
   it('says whether it fits on what she has, and what would have to give', async () => {
     const { screen } = await opened(bookOf(MIDDLE))
     await type(screen, 'I have', '4 m')
@@ -85,6 +113,15 @@ describe('cloth for a draft that may be cut', () => {
     await expect
       .poll(() => session.latest(garment)?.printed?.on, { timeout: 120_000 })
       .toBe(INVENTED_ON)
+    await expect
+      .poll(() => session.latest(garment)?.paperWork)
+      .toMatchObject([
+        {
+          how: 'sheets',
+          on: INVENTED_ON,
+          about: expect.stringMatching(/^everything .* \d+ pages$/),
+        },
+      ])
     await expect.element(screen.getByText(/This list, page 1; Pieces at true scale/)).toBeVisible()
     expect(files[0]?.name).toBe('invented-blouse-round-1-print-run.pdf')
   })

@@ -1,10 +1,12 @@
 /**
- * The layouts as they are being made: a first one for every width at once, then the width that is
- * drawn for longer, then the others. Whatever is found is in sight at once; stopping keeps it.
+ * The layouts as they are being made: those kept with the garment at once, else a first one for
+ * every width, then the width that is drawn for longer, then the others. Whatever is found is in
+ * sight at once; it is handed on to be kept when a width is done, when she stops, and when she leaves.
  */
 import type { Cloth } from '../../../layout/cloth.ts'
 import { clothOf, type ClothWishes } from '../../../layout/cloth-wishes.ts'
 import type { CutPart } from '../../../layout/cut-part.ts'
+import { keptOf, laidAgain, layMark, type KeptLayout } from '../../../layout/kept.ts'
 import type { ClothLayout } from '../../../layout/lay-out.ts'
 import type { MannerTried } from '../../../layout/search-widths.ts'
 import type { Mm } from '../../../units/length.ts'
@@ -16,11 +18,19 @@ export interface OnWidth {
   readonly cloth: Cloth
   readonly layout?: ClothLayout
   readonly manners: readonly MannerTried[]
+  /** The day it was found, of one that was kept; it may be looked for longer all the same. */
+  readonly keptOn?: string
 }
 interface Pass {
   readonly width: Mm
   readonly tries: number
   readonly seed: number
+}
+/** Where layouts are kept: those of the garment, and what is to be kept of them now. */
+export interface Keep {
+  readonly today: () => string
+  readonly kept: () => readonly KeptLayout[]
+  readonly keep: (layouts: readonly KeptLayout[]) => void
 }
 
 /** Places tried, about a million a second: a glance, the width drawn, the others, "look longer". */
@@ -42,22 +52,63 @@ export class Laying {
   stopped = $state.raw(false)
   broken = $state.raw(false)
   longer = $state.raw(false)
+  /** A layout of the drawn width that was kept for other pieces or another cloth. */
+  stale = $state.raw<KeptLayout | undefined>()
+  readonly #keep: Keep
+  /** Places tried by width. */
+  #tried: Readonly<Record<number, number>> = {}
 
-  constructor(open: () => ClothMaker) {
+  constructor(open: () => ClothMaker, keep: Keep) {
     this.#open = open
+    this.#keep = keep
   }
 
   plan(parts: readonly CutPart[], wishes: ClothWishes): void {
     this.#order = { parts, wishes }
-    this.found = {}
     this.longer = false
-    const others = wishes.widths.filter((w) => w !== wishes.width)
-    const each = [wishes.width, ...others]
+    this.#tried = {}
+    const each = [wishes.width, ...wishes.widths.filter((w) => w !== wishes.width)]
+    this.found = Object.fromEntries(each.flatMap((width) => this.#again(width)))
+    const old = this.#keep.kept().find((k) => k.width === wishes.width)
+    this.stale = old && !this.found[wishes.width] ? old : undefined
+    const wanted = each.map((width) => ({
+      width,
+      tries: width === wishes.width ? DRAWN : OTHERS,
+      seed: 1,
+    }))
+    const todo = wanted.filter(({ width, tries }) => (this.#tried[width] ?? 0) < tries)
     void this.#run([
-      ...each.map((width) => ({ width, tries: GLANCE, seed: 1 })),
-      { width: wishes.width, tries: DRAWN, seed: 1 },
-      ...others.map((width) => ({ width, tries: OTHERS, seed: 1 })),
+      ...todo.filter(({ width }) => !this.found[width]).map((p) => ({ ...p, tries: GLANCE })),
+      ...todo,
     ])
+  }
+  /** What was kept of a width, where it still holds. */
+  #again(width: Mm): readonly (readonly [Mm, OnWidth])[] {
+    const order = this.#order
+    const kept = this.#keep.kept().find((k) => k.width === width)
+    if (!order || !kept) return []
+    const { parts, wishes } = order
+    const cloth = clothOf(wishes, width)
+    if (kept.mark !== layMark(parts, cloth, wishes.manner)) return []
+    const again = laidAgain(kept, parts, cloth, wishes.manner)
+    if (!again) return []
+    this.#tried = { ...this.#tried, [width]: kept.tries }
+    return [[width, { parts, cloth, ...again, keptOn: kept.on }]]
+  }
+  /** Hands on what is found now; what was kept for widths she no longer wishes for goes. */
+  #handOn(): void {
+    const order = this.#order
+    if (!order) return
+    const { wishes } = order
+    const old = this.#keep.kept()
+    const layouts = wishes.widths.flatMap((width): KeptLayout[] => {
+      const { layout, parts, cloth, manners, keptOn } = this.found[width] ?? {}
+      if (!layout || !parts || !cloth || !manners) return old.filter((k) => k.width === width)
+      const mark = layMark(parts, cloth, wishes.manner)
+      const on = keptOn ?? this.#keep.today()
+      return [keptOf(layout, { width, mark, on, tries: this.#tried[width] ?? 0 }, manners)]
+    })
+    if (JSON.stringify(layouts) !== JSON.stringify(old)) this.#keep.keep(layouts)
   }
   lookLonger = (): void => {
     if (!this.#order) return
@@ -68,6 +119,17 @@ export class Laying {
   stop = (): void => {
     this.close()
     this.stopped = true
+    // She has seen enough of the width that is drawn.
+    const width = this.#order?.wishes.width
+    if (width !== undefined) this.#enough(width, DRAWN)
+    this.#handOn()
+  }
+  #enough(width: Mm, tries: number): void {
+    this.#tried = { ...this.#tried, [width]: Math.max(tries, this.#tried[width] ?? 0) }
+  }
+  leave = (): void => {
+    this.close()
+    this.#handOn()
   }
   close = (): void => {
     this.#newest += 1
@@ -79,7 +141,7 @@ export class Laying {
   async #run(passes: readonly Pass[]): Promise<void> {
     this.close()
     const order = this.#order
-    if (!order) return
+    if (!order || passes.length === 0) return
     const mine = this.#newest
     const here = () => mine === this.#newest
     this.stopped = false
@@ -100,6 +162,9 @@ export class Laying {
         )
         if (!here()) return
         this.#told(width, { parts: order.parts, cloth, manners, ...(best ? { layout: best } : {}) })
+        if (tries <= GLANCE) continue
+        this.#enough(width, tries)
+        this.#handOn()
       }
       this.close()
     } catch {
