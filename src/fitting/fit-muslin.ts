@@ -13,10 +13,12 @@ import { STANDARD_RULES, type AmountRules } from './half-amount.ts'
 import { dartsOf, measuredReaches } from './measured-reaches.ts'
 import type { Base, NewCorrection } from './propose.ts'
 import type { Reaches } from './reaches.ts'
+import type { LineSays } from './rules/beside.ts'
 import { decideOn, type Drawable, type OnDraft } from './rules/drawable.ts'
 import type { Facts, Reported } from './rules/judged.ts'
 import { watchedFrom } from './rules/watched.ts'
 import { proposalsFrom, type TapeProposal } from './rules/tape-proposals.ts'
+import { besideOf, type Known } from './whys.ts'
 
 export interface Muslin {
   readonly garment: GarmentId
@@ -27,6 +29,9 @@ export interface Muslin {
   readonly complaints: readonly Reported[]
   /** Lengths measured on the sewn muslin, by the names of `reaches.ts`; they outweigh the draft's. */
   readonly sewn?: Reaches
+  /** What it did when she moved, and how its lines lay. */
+  readonly moves?: Pick<Known, 'armsForward' | 'armsUp' | 'sit'>
+  readonly linesSay?: { readonly named: readonly LineSays[]; readonly denied: readonly LineSays[] }
   /** Taped once more since, and found to stand. */
   readonly retaped?: readonly MeasurementId[]
   /** Number of the round whose muslin it is, and the day, ISO. */
@@ -41,11 +46,17 @@ export interface Fitted extends Drawable {
 
 export function fitMuslin(m: Muslin): Fitted {
   const { draft } = correctedDraft(m.garment, m.body, m.choices, m.corrections)
+  const reaches = { ...measuredReaches(draft), ...m.sewn }
   const on: OnDraft = {
     draft,
     facts: {
       ...factsOf(draft),
-      reaches: { ...measuredReaches(draft), ...m.sewn },
+      reaches,
+      beside: besideOf(
+        m.complaints.map(({ id }) => id),
+        { draft, reaches, ...m.moves, ...(m.linesSay ? { lines: m.linesSay.named } : {}) },
+        m.linesSay?.denied,
+      ),
       ...(m.retaped ? { retaped: m.retaped } : {}),
       watched: watchedFrom(m.corrections, m.round),
     },

@@ -1,7 +1,7 @@
 /**
  * Why a cause is likely or not, one sentence each, from the numbers of the draft and the tape and
  * from the movements that were tried: in words and lengths, never in percent. What contradicts a
- * complaint says so and asks to measure again first. It explains; deciding is done by `rules/`.
+ * complaint says so and asks to measure again first. `besideOf` hands it to the rules, which decide.
  */
 import { pieceOf, type Draft } from '../draft/draft.ts'
 import { sewnEase, type EaseLevel } from '../draft/ease.ts'
@@ -13,6 +13,7 @@ import { mm, type Mm } from '../units/length.ts'
 import { causeId, complaintOf } from './complaints/catalogue.ts'
 import type { Cause, ComplaintId } from './complaints/complaint.ts'
 import type { ReachName, Reaches } from './reaches.ts'
+import type { Beside, Doubt, Lean, LineSays } from './rules/beside.ts'
 import { EASE_ENOUGH, EASE_LEAST, STRETCHED, type Level } from './rules/gates.ts'
 
 /** A sentence with its lengths, to be set in her unit. */
@@ -20,8 +21,14 @@ export type Words = readonly (string | Mm)[]
 export interface Why {
   /** One, or several of which the same number says the same. */
   readonly causes: readonly Cause[]
-  readonly leans: 'for' | 'against' | 'open'
+  readonly leans: Lean
   readonly said: Words
+  /** The number that was held against the draft, where there is one; taped again it may change. */
+  readonly tape?: MeasurementId
+  /** Drawn just to that number: it says that the tape may be wrong, nothing of the cause itself. */
+  readonly drawn?: true
+  /** The muslin itself shows it: a line, a movement, a measured edge. */
+  readonly shown?: true
 }
 /** What she saw the muslin do when she moved. */
 export interface Moves {
@@ -34,6 +41,10 @@ export interface Known {
   readonly armsForward?: Moves
   readonly armsUp?: Moves
   readonly sit?: Moves
+  /** What the level and plumb lines name. */
+  readonly lines?: readonly LineSays[]
+  /** By complaint: how much longer its edge is sewn than drafted, as she measured it. */
+  readonly longer?: Readonly<Partial<Record<ComplaintId, Mm>>>
 }
 
 /** How a number is read for one cause. */
@@ -135,10 +146,41 @@ export const whysFor = (id: ComplaintId, known: Known): readonly Why[] =>
       const at =
         remedy.kind === 'see' ? causeId(remedy.complaint, remedy.cause ?? 1) : causeId(id, number)
       const reading = READ[at]
-      const why = reading && read(reading, known)
-      return why ? [{ causes: [cause], ...why }] : []
+      const why = reading && read(reading, known, id)
+      return [ofLine(remedy, known), why].flatMap((said) =>
+        said ? [{ causes: [cause], ...said }] : [],
+      )
     })
     .reduce<readonly Why[]>(joined, [])
+
+/** What of it the rules weigh: complaints that a line names or denies, causes, numbers in doubt. */
+export function besideOf(
+  ids: readonly ComplaintId[],
+  known: Known,
+  denied: readonly LineSays[] = [],
+): Beside {
+  const all = ids.flatMap((id) => whysFor(id, known).map((why) => ({ id, why })))
+  const leans = all
+    .filter(({ why }) => !why.drawn)
+    .flatMap(({ id, why }) => why.causes.map(({ number }) => [causeId(id, number), why.leans]))
+  return {
+    named: known.lines ?? [],
+    denied,
+    // What a line says stands first and is not written over by a number.
+    leans: Object.fromEntries(leans.reverse()) as Beside['leans'],
+    shown: all
+      .filter(({ why }) => why.shown && why.leans === 'for')
+      .flatMap(({ id, why }) => why.causes.map(({ number }) => causeId(id, number))),
+    doubts: all.flatMap(({ id, why }) => doubtOf(id, why)),
+  }
+}
+/** The likeliest cause has its number, and that says no. */
+const doubtOf = (complaint: ComplaintId, { causes, leans, said, tape }: Why): readonly Doubt[] =>
+  tape && leans === 'against' && causes.some(({ number }) => number === 1)
+    ? [{ complaint, tape, why: plainly(said) }]
+    : []
+const plainly = (said: Words): string =>
+  said.map((part) => (typeof part === 'number' ? `${Math.round(part)} mm` : part)).join('')
 
 function joined(all: readonly Why[], why: Why): readonly Why[] {
   const same = all.find((w) => w.leans === why.leans && sameWords(w.said, why.said))
@@ -150,7 +192,21 @@ const sameWords = (a: Words, b: Words): boolean =>
   a.length === b.length && a.every((part, i) => part === b[i])
 
 type Read = Omit<Why, 'causes'>
-function read(reading: Reading, known: Known): Read | undefined {
+/** Lines come before folds: a cause that is another complaint is spoken for by the line that names it. */
+function ofLine(remedy: Cause['remedy'], { lines = [] }: Known): Read | undefined {
+  const line =
+    remedy.kind === 'see'
+      ? lines.find(({ complaint }) => complaint === remedy.complaint)
+      : undefined
+  return (
+    line && {
+      shown: true,
+      leans: 'for',
+      said: [`Read was, ${line.read}. Lines come before folds: that speaks for it.`],
+    }
+  )
+}
+function read(reading: Reading, known: Known, id: ComplaintId): Read | undefined {
   switch (reading.kind) {
     case 'ease':
       return ofEase(reading.level, reading.tight, known.draft)
@@ -159,7 +215,7 @@ function read(reading: Reading, known: Known): Read | undefined {
     case 'drawnAs':
       return ofTape(reading.body, known.draft)
     case 'edge':
-      return ofEdge(reading, known.draft)
+      return ofEdge(reading, known.draft, known.longer?.[id])
     case 'cap':
       return ofCap(reading.over, known.reaches)
     case 'dart':
@@ -197,13 +253,16 @@ function ofRoom(
     }
   const room = mm(half - lengthOf(draft.body, body) / halves)
   const what = halves === 2 ? 'On each half it has ' : 'It has '
-  return between(
-    room,
-    tight,
-    span,
-    [what, room, ` of room beside the taped ${low(label)}`],
-    low(label),
-  )
+  return {
+    ...between(
+      room,
+      tight,
+      span,
+      [what, room, ` of room beside the taped ${low(label)}`],
+      low(label),
+    ),
+    tape: body,
+  }
 }
 /** Less than the least speaks for tightness, enough against it; looseness the other way. */
 function between(
@@ -227,6 +286,7 @@ function ofTape(body: MeasurementId, draft: Draft): Read {
   const { label } = measure(body)
   return knows(draft.body, body)
     ? {
+        drawn: true,
         leans: 'against',
         said: [
           `It is drawn to your tape: ${low(label)} `,
@@ -235,6 +295,7 @@ function ofTape(body: MeasurementId, draft: Draft): Read {
         ],
       }
     : {
+        drawn: true,
         leans: 'for',
         said: [
           `${label} is not taped: the draft took it from the size, so it may well be off. Tape it.`,
@@ -244,7 +305,19 @@ function ofTape(body: MeasurementId, draft: Draft): Read {
 function ofEdge(
   { piece, edges }: Extract<Reading, { kind: 'edge' }>,
   draft: Draft,
+  longer: Mm | undefined,
 ): Read | undefined {
+  if (longer !== undefined)
+    return longer > STRETCHED
+      ? {
+          shown: true,
+          leans: 'for',
+          said: ['It is sewn ', longer, ' longer than it was drawn. It stretched.'],
+        }
+      : {
+          leans: 'against',
+          said: ['It is sewn as it was drawn, within ', mm(STRETCHED), ': it did not stretch.'],
+        }
   const found = pieceOf(draft, piece).edges.find((e) => edges.includes(e.name))
   if (!found) return undefined
   const long = mm(pathLength(found.path))
@@ -317,6 +390,8 @@ function ofTip({ dartTip }: Reaches): Read | undefined {
         ],
       }
 }
+/** A hem may climb by less than this without anything being wrong, mm. Judgement. */
+export const CLIMBS = 30
 const MOVE_WORDS = {
   armsForward: 'With both arms forward',
   armsUp: 'With both arms up',
@@ -325,11 +400,10 @@ const MOVE_WORDS = {
 function ofMoves(which: keyof typeof MOVE_WORDS, seen: Moves | undefined): Read | undefined {
   if (!seen?.freedom) return undefined
   const rose: Words = seen.rose ? [', and the hem rose by ', seen.rose] : []
-  return seen.freedom === 'free'
-    ? {
-        leans: 'against',
-        said: [`${MOVE_WORDS[which]} it was free`, ...rose, '. That speaks against it.'],
-      }
-    : { leans: 'for', said: [`${MOVE_WORDS[which]} it pulled`, ...rose, '. That speaks for it.'] }
+  const free = seen.freedom === 'free'
+  const does = `${MOVE_WORDS[which]} it ${free ? 'was free' : 'pulled'}`
+  return free && (seen.rose ?? 0) < CLIMBS
+    ? { leans: 'against', said: [does, ...rose, '. That speaks against it.'] }
+    : { shown: true, leans: 'for', said: [does, ...rose, '. That speaks for it.'] }
 }
 const low = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1)

@@ -5,6 +5,7 @@
  * bulletin of 1978, seen in part; trade practice).
  */
 import type { ComplaintId } from '../fitting/complaints/complaint.ts'
+import type { LineSays } from '../fitting/rules/beside.ts'
 
 export const FIRST_THINGS = {
   pressed: 'The muslin is pressed, allowances pressed the way they will lie.',
@@ -96,13 +97,34 @@ export const tickedOf = ({ firstThings }: Pick<Before, 'firstThings'>): readonly
 export const readingOf = ({ lines }: Pick<Before, 'lines'>, line: LineId): string | undefined =>
   lines.findLast((l) => l.line === line)?.reading
 
+/**
+ * What each line that was read says: the complaint it names, and those it speaks against because it
+ * lies otherwise. A complaint that another line names is not denied; one shoulder may lie lower
+ * (SH8) with every line true.
+ */
+export function linesSay(before: Pick<Before, 'lines'>): {
+  readonly named: readonly LineSays[]
+  readonly denied: readonly LineSays[]
+} {
+  const said = LINE_IDS.flatMap((line) => {
+    const reading = readingOf(before, line)
+    const lies = reading === undefined ? undefined : readingsOf(line)[reading]
+    if (!lies) return []
+    const read = `${LINES[line].word.toLowerCase()}: ${lies.word}`
+    const others = Object.values(readingsOf(line)).flatMap((r) => (r.says ? [r.says] : []))
+    return [{ names: lies.says, others, read }]
+  })
+  const named = said.flatMap(({ names, read }) => (names ? [{ complaint: names, read }] : []))
+  const denied = said.flatMap(({ others, read }) =>
+    others
+      .filter((id) => id !== 'SH8' && !named.some(({ complaint }) => complaint === id))
+      .map((complaint) => ({ complaint, read })),
+  )
+  return { named: onceEach(named), denied: onceEach(denied) }
+}
+const onceEach = (list: readonly LineSays[]): readonly LineSays[] =>
+  list.filter((l, i) => list.findIndex(({ complaint }) => complaint === l.complaint) === i)
+
 /** Complaints that the lines name, in the order of the lines, each once. */
-export const saidByLines = (before: Pick<Before, 'lines'>): readonly ComplaintId[] => [
-  ...new Set(
-    LINE_IDS.flatMap((line) => {
-      const reading = readingOf(before, line)
-      const said = reading === undefined ? undefined : readingsOf(line)[reading]?.says
-      return said ? [said] : []
-    }),
-  ),
-]
+export const saidByLines = (before: Pick<Before, 'lines'>): readonly ComplaintId[] =>
+  linesSay(before).named.map(({ complaint }) => complaint)

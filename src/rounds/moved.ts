@@ -1,17 +1,14 @@
 /**
  * The movements a muslin is always tried in, and the complaint each of them speaks for when the
- * cloth pulls or the hem climbs. Which movement shows what: our table of complaints; how much a hem
- * may climb: judgement.
+ * cloth pulls or the hem climbs. Which movement shows what: our table of complaints.
  */
 import type { ComplaintId } from '../fitting/complaints/complaint.ts'
 import type { SleeveKind } from '../fitting/finding/find.ts'
+import { CLIMBS } from '../fitting/whys.ts'
 import { freedomOf, roseOf, type Movement, type Worn } from './worn.ts'
 
 export const TRIED = ['armsForward', 'armsUp', 'sit'] as const satisfies readonly Movement[]
 export type Tried = (typeof TRIED)[number]
-
-/** A hem may climb by less than this without anything being wrong, mm. */
-const CLIMBS = 30
 
 const SAYS: Readonly<Record<Tried, (sleeve: SleeveKind) => ComplaintId>> = {
   armsForward: () => 'K1',

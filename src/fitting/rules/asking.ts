@@ -3,22 +3,28 @@ import { complaintOf } from '../complaints/catalogue.ts'
 import type { Complaint, PinPlace, Remedy, Test } from '../complaints/complaint.ts'
 import type { Pin } from '../half-amount.ts'
 import { causeSaid, type ReadAnswers } from './answers.ts'
+import { byLean, NOTHING_BESIDE, type Beside } from './beside.ts'
 import type { Asked } from './judged.ts'
 
-/** Tests not made yet that still could tell something, first those of the work done at the pin. */
+/**
+ * Tests not made yet that still could tell something: first those of the work done at the pin,
+ * then those that lines, movements or numbers speak for.
+ */
 export function untold(
   c: Complaint,
   open: readonly number[],
   openTests: readonly number[],
   cannotTell: readonly number[],
   pin: Pin | undefined,
+  beside: Beside = NOTHING_BESIDE,
 ): readonly Test[] {
-  const list = c.tests.filter(
+  const left = c.tests.filter(
     ({ number, yes, leaves }) =>
       openTests.includes(number) &&
       !cannotTell.includes(number) &&
       (leaves !== undefined || yes.some((n) => open.includes(n))),
   )
+  const list = byLean(c, left, open, beside)
   const here = ({ yes }: Test): boolean =>
     c.causes.some(({ number, remedy }) => yes.includes(number) && isAt(remedy, pin))
   return [...list.filter(here), ...list.filter((t) => !here(t))]

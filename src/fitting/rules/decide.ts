@@ -3,8 +3,10 @@
  * entry does not matter. Sources: `interactions.ts`, `half-amount.ts`; at most one group of length,
  * one of shape and one of girth or sleeve in a round is our judgement.
  */
+import { complaintOf } from '../complaints/catalogue.ts'
 import { COMPLAINT_IDS } from '../complaints/complaint.ts'
 import { STANDARD_RULES, type AmountRules, type Pin } from '../half-amount.ts'
+import { NOTHING_BESIDE, unsaid, type LineSays } from './beside.ts'
 import type { EditAmount } from './edit-amounts.ts'
 import { offScale } from './gates.ts'
 import { ONE_CAUSE } from './interactions.ts'
@@ -59,7 +61,8 @@ export function decide(
   list = easeKept(list, facts)
   list = grouped(list)
   list = askedInTurn(list)
-  return summed(list, choices)
+  const said = reported.map(({ id }) => id)
+  return summed(list, choices, unsaid(facts.beside ?? NOTHING_BESIDE, said).map(lineFirst))
 }
 
 const none = (why: string): Decision => ({
@@ -85,7 +88,8 @@ function bySides(reported: readonly Reported[], rules: AmountRules): Sided[][] {
     const all = reported.filter((r) => r.id === id)
     const answers = Object.assign({}, ...all.map((r) => r.answers)) as Reported['answers']
     const cannotTell = all.flatMap((r) => r.cannotTell ?? [])
-    const report = { id, answers, cannotTell }
+    const longer = all.findLast((r) => r.longer !== undefined)?.longer
+    const report = { id, answers, cannotTell, ...(longer === undefined ? {} : { longer }) }
     const pins = all.flatMap(({ pin }) => (pin ? [pin] : []))
     const on = (side: 'left' | 'right'): Pin[] => pins.filter((p) => p.side === side)
     const [left, right] = [on('left')[0], on('right')[0]]
@@ -111,7 +115,15 @@ const rank = (j: Judged): number => (j.leads === 'B1' && (j.raw ?? 0) > SHORT_FI
 const inOrder = (a: Judged, b: Judged): number =>
   rank(a) - rank(b) || COMPLAINT_IDS.indexOf(a.id) - COMPLAINT_IDS.indexOf(b.id)
 
-function summed(list: readonly Judged[], choices: readonly Choice[]): Decision {
+/** A line that names what was not said is told: it comes before the folds that were. */
+const lineFirst = ({ complaint, read }: LineSays): string =>
+  `Lines come before folds, and one says more (${read}): take up “${complaintOf(complaint).name}” as well.`
+
+function summed(
+  list: readonly Judged[],
+  choices: readonly Choice[],
+  lines: readonly string[],
+): Decision {
   const changes = list.filter(({ status }) => status === 'change')
   const asks = list.flatMap((j) => (j.status === 'ask' ? j.asks : []))
   // A number in doubt is told even where nothing else is asked.
@@ -129,7 +141,7 @@ function summed(list: readonly Judged[], choices: readonly Choice[]): Decision {
     heldBack: list.flatMap((j) => j.heldBack),
     asks: [...asks, ...doubts],
     choices,
-    reasons: [...list.flatMap(({ reasons }) => reasons), ...(gapes ? [ONE_CAUSE] : [])],
+    reasons: [...list.flatMap(({ reasons }) => reasons), ...(gapes ? [ONE_CAUSE] : []), ...lines],
     changes,
   }
 }

@@ -9,8 +9,18 @@ import type { AmountRules, Pin } from '../half-amount.ts'
 import { mm } from '../../units/length.ts'
 import { causeSaid, readAnswers, type ReadAnswers } from './answers.ts'
 import { leftAlone, untold, whatTells } from './asking.ts'
+import {
+  deniedByLine,
+  isShown,
+  leanOf,
+  NOTHING_BESIDE,
+  provedByLine,
+  type Beside,
+  type Lean,
+} from './beside.ts'
 import { derivedAmount } from './derived.ts'
 import { editAmounts } from './edit-amounts.ts'
+import { stretchedCause, withEdge } from './edge-read.ts'
 import { followed, workAt } from './followed.ts'
 import { cutInOne, underarmHeld, workFor } from './for-garment.ts'
 import {
@@ -28,13 +38,15 @@ import { remainderOf } from './watched.ts'
 
 /** @param pins of one side; more than one are averaged */
 export function judge(
-  { id, answers, cannotTell = [] }: Reported,
+  { id, answers: given, cannotTell = [], longer }: Reported,
   pins: readonly Pin[],
   side: 'left' | 'right' | undefined,
   facts: Facts,
   rules: AmountRules,
 ): Judged {
   const c = complaintOf(id)
+  const beside = facts.beside ?? NOTHING_BESIDE
+  const answers = withEdge(c, given, longer)
   const read = readAnswers(id, answers)
   const unread = read.unread.map(
     (key) => `${id}: the answer “${key}” names no cause or test of it.`,
@@ -67,11 +79,14 @@ export function judge(
     ...more,
   })
 
-  const stretch = stretchedBy(id, facts.reaches)
+  const stretch = stretchedBy(
+    id,
+    longer === undefined ? facts.reaches : { ...facts.reaches, sewnLonger: longer },
+  )
   const made = c.causes.find(
     ({ number, remedy }) => remedy.kind === 'making' && read.yes.includes(number),
   )
-  const stretched = c.causes.find(({ name }) => name.includes('stretched'))
+  const stretched = stretchedCause(c)
   if (stretch !== undefined && stretched?.remedy.kind === 'making')
     return nothing(
       `${id}: the edge is sewn ${tenth(stretch)} mm longer than drafted; over 3 mm is stretch from sewing. ${stretched.remedy.advice}`,
@@ -93,13 +108,20 @@ export function judge(
   if (against && !facts.retaped?.includes(TAPE_AT[against.level]))
     return ask([{ complaint: id, what: against.why, tape: [TAPE_AT[against.level]] }])
 
+  const doubted = beside.doubts.find(({ complaint }) => complaint === id)
+  if (doubted && !facts.retaped?.includes(doubted.tape))
+    return ask([{ complaint: id, what: doubted.why, tape: [doubted.tape] }])
+  const denied = deniedByLine(id, beside)
+  if (denied) return ask([{ complaint: id, what: denied }])
+
   if (rest) return { ...base, ...rest, reasons: [...rest.reasons, ...unread] }
-  const tests = untold(c, open, read.openTests, cannotTell, pins[0])
-  const settled = settledCause(c, read, open)
+  const tests = untold(c, open, read.openTests, cannotTell, pins[0], beside)
+  const proved = read.yes.length === 0 ? provedByLine(c, open, beside) : undefined
+  const settled = settledCause(c, read, open) ?? proved?.cause
   // With nothing left to try the likeliest is taken, and said to be no more than that.
   const likeliest =
     settled === undefined && read.yes.length === 0 && tests.length === 0
-      ? likeliestOf(c, open, cannotTell)
+      ? likeliestOf(c, open, cannotTell, beside)
       : undefined
   const cause = settled ?? likeliest
   const doubt = cause ? undefined : overTaken(c, tests[0], pins, facts, rules)
@@ -174,6 +196,11 @@ export function judge(
     heldBack: pastCap(id, sided),
     reasons: [
       `${chain.map(({ of, number }) => causeSaid(of, number)).join(' = ')}.`,
+      ...(proved && proved.cause === settled
+        ? [
+            `${id}: no test is asked for, the line says it (${proved.read}); lines come before folds.`,
+          ]
+        : []),
       ...(likeliest
         ? [`${id}: the likeliest, not proved; look at it again on the next muslin.`]
         : []),
@@ -292,21 +319,30 @@ function settledCause(
 }
 
 /**
- * Of the causes that she could not tell by a test, the first in the ranking of the trade; one
- * before it that leaves the draft alone is not guessed past.
+ * Of the causes that she could not tell by a test, the first in the ranking of the trade, one that
+ * lines, movements or numbers speak for before others, one they speak against last; one before it
+ * that leaves the draft alone is not guessed past.
  */
-const likeliestOf = (
+function likeliestOf(
   c: Complaint,
   open: readonly number[],
   cannotTell: readonly number[],
-): Cause | undefined => {
+  beside: Beside,
+): Cause | undefined {
   // A test that may leave the draft alone is made again, not guessed past.
   const doubted = c.tests
     .filter(({ number, leaves }) => cannotTell.includes(number) && !leaves)
     .flatMap(({ yes }) => yes)
-  return c.causes.find(
+  const list = c.causes.filter(
     ({ number, remedy }) =>
       open.includes(number) &&
       (doubted.includes(number) || (doubted.length > 0 && remedy.kind === 'making')),
+  )
+  const lean = (cause: Cause): Lean => leanOf(c.id, cause.number, beside)
+  return (
+    list.find((cause) => isShown(c.id, cause.number, beside)) ??
+    list.find((cause) => lean(cause) === 'for') ??
+    list.find((cause) => lean(cause) !== 'against') ??
+    list[0]
   )
 }

@@ -5,6 +5,7 @@ import type { ComplaintId, Work } from '../complaints/complaint.ts'
 import type { Kind } from '../complaints/heads.ts'
 import type { Pin } from '../half-amount.ts'
 import type { Answers } from './answers.ts'
+import type { Beside } from './beside.ts'
 import type { EditAmount } from './edit-amounts.ts'
 import type { GarmentFacts } from './for-garment.ts'
 import type { Watched } from './watched.ts'
@@ -15,6 +16,8 @@ export interface Reported {
   readonly pin?: Pin
   /** Numbers of tests she tried and cannot tell. */
   readonly cannotTell?: readonly number[]
+  /** How much longer the complained-of edge is sewn than drafted, as she measured it. */
+  readonly longer?: Mm
 }
 
 export interface Facts extends GarmentFacts {
@@ -22,6 +25,7 @@ export interface Facts extends GarmentFacts {
   readonly retaped?: readonly MeasurementId[]
   /** What the muslin before left over. */
   readonly watched?: readonly Watched[]
+  readonly beside?: Beside
 }
 
 export interface Asked {

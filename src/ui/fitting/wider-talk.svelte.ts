@@ -9,8 +9,10 @@ import type { Understood } from '../../fitting/finding/understood.ts'
 import { complaintOf } from '../../fitting/complaints/catalogue.ts'
 import type { ComplaintId, PinPlace, Test } from '../../fitting/complaints/complaint.ts'
 import { STANDARD_RULES, type How, type Pin, type PinSide } from '../../fitting/half-amount.ts'
-import { factsOf, triesOn } from '../../fitting/fit-muslin.ts'
+import { factsOf, triesOn, type Muslin } from '../../fitting/fit-muslin.ts'
 import type { Answers } from '../../fitting/rules/answers.ts'
+import { draftedEdge } from '../../fitting/rules/edge-read.ts'
+import { besideOf, whysFor, type Known, type Why } from '../../fitting/whys.ts'
 import type { Decision } from '../../fitting/rules/decide.ts'
 import { decideOn, type Drawable } from '../../fitting/rules/drawable.ts'
 import type { Facts, Reported } from '../../fitting/rules/judged.ts'
@@ -30,11 +32,16 @@ import type { Draft } from '../../draft/draft.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import { howsFor, usualPlace } from './told-words.ts'
 
+/** What was read off the muslin beside its folds. */
+export type SeenBeside = Pick<Muslin, 'linesSay'> & NonNullable<Muslin['moves']>
+
 export class WiderTalk {
   id = $state.raw<ComplaintId | undefined>()
   answers = $state.raw<Answers>({})
   /** Tests she could not tell the outcome of. */
   doubted = $state.raw<readonly number[]>([])
+  /** The complained-of edge as she measured it sewn, on the half; undefined until then. */
+  sewnEdge = $state.raw<Mm | undefined>()
   /** Complaints of this muslin said before the present one. */
   others = $state.raw<readonly Reported[]>([])
   side = $state.raw<PinSide>('both')
@@ -49,11 +56,13 @@ export class WiderTalk {
   readonly #round: () => number
   readonly #pointed: () => readonly ConceptId[]
   readonly #retaped: () => readonly MeasurementId[]
+  readonly #seen: () => SeenBeside
 
   /**
    * @param sewn the draft the muslin was cut from; @param base what the change would go into;
    * @param round the number of the sewn muslin; @param pointed what the sentence and the figure say;
    * @param retaped numbers taped again since, as a muslin asked for
+   * @param seen how its lines lay and what it did when she moved
    */
   constructor(
     sewn: () => Draft,
@@ -61,12 +70,14 @@ export class WiderTalk {
     round: () => number,
     pointed: () => readonly ConceptId[],
     retaped: () => readonly MeasurementId[],
+    seen: () => SeenBeside = () => ({}),
   ) {
     this.#sewn = sewn
     this.#base = base
     this.#round = round
     this.#pointed = pointed
     this.#retaped = retaped
+    this.#seen = seen
   }
 
   sleeve: SleeveKind = $derived.by(() => sleeveOf(this.#sewn()))
@@ -81,10 +92,32 @@ export class WiderTalk {
   hows: readonly How[] = $derived(this.id ? howsFor(this.id) : [])
   how: How = $derived(this.#how ?? this.hows[0] ?? 'pinch')
   where: PinPlace = $derived(this.#where ?? (this.id ? usualPlace(this.id) : 'inside'))
+  /** The complained-of edge as drawn; undefined where none can have stretched. */
+  drawnEdge: Mm | undefined = $derived.by(() => this.id && draftedEdge(this.id, this.#sewn()))
+  #longer: Mm | undefined = $derived(
+    this.sewnEdge === undefined || this.drawnEdge === undefined
+      ? undefined
+      : mm(this.sewnEdge - this.drawnEdge),
+  )
+  #known: Known = $derived.by(() => {
+    const { linesSay, ...moves } = this.#seen()
+    const draft = this.#sewn()
+    return {
+      draft,
+      reaches: factsOf(draft).reaches,
+      ...moves,
+      ...(linesSay ? { lines: linesSay.named } : {}),
+      ...(this.id && this.#longer !== undefined ? { longer: { [this.id]: this.#longer } } : {}),
+    }
+  })
+  /** One sentence for each cause that lines, movements or numbers speak of. */
+  whys: readonly Why[] = $derived(this.id ? whysFor(this.id, this.#known) : [])
   facts: Facts = $derived.by(() => {
     const retaped = this.#retaped()
+    const ids = [...this.others.map(({ id }) => id), ...(this.id ? [this.id] : [])]
     return {
       ...factsOf(this.#sewn()),
+      beside: besideOf(ids, this.#known, this.#seen().linesSay?.denied),
       ...(retaped.length > 0 ? { retaped } : {}),
       watched: watchedFrom(this.#base().corrections, this.#round()),
     }
@@ -97,6 +130,7 @@ export class WiderTalk {
       answers: this.answers,
       ...(this.doubted.length > 0 ? { cannotTell: this.doubted } : {}),
       ...(this.value !== 0 ? { pin } : {}),
+      ...(this.#longer === undefined ? {} : { longer: this.#longer }),
     }
   })
   #drawable: Drawable | undefined = $derived.by(() => {
@@ -166,6 +200,7 @@ export class WiderTalk {
     this.id = id
     this.answers = {}
     this.doubted = []
+    this.sewnEdge = undefined
     this.#how = this.#where = undefined
     this.value = mm(0)
   }
@@ -178,6 +213,7 @@ export class WiderTalk {
   }
   /** Asks again from this test on. */
   askAgain = (test: number): void => {
+    this.sewnEdge = undefined
     const after = (n: number): boolean => n >= test
     this.answers = Object.fromEntries(
       Object.entries(this.answers).filter(([key]) => !after(Number(key.slice('test '.length)))),
