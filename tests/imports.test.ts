@@ -55,6 +55,7 @@ const ROOMS: Readonly<Record<string, Rule>> = {
     rooms: [...DOMAIN, 'storage', 'handover'],
     packages: ['svelte', 'svelte-spa-router', '@fontsource-variable', 'dejavu-fonts-ttf'],
     files: {
+      'ui/handover/qr-code.ts': ['lean-qr', 'qr'],
       'ui/cut/cloth/cloth-maker.ts': ['comlink'],
       'ui/cut/cloth/cloth-worker.ts': ['comlink'],
     },

@@ -21,6 +21,7 @@ export const ROUTES: RouteDefinition = {
   '/': RailPlace,
   '/measure': wrap({ asyncComponent: () => import('./measure/MeasurePlace.svelte') }),
   '/words': wrap({ asyncComponent: () => import('./help/HelpPlace.svelte') }),
+  '/bring': wrap({ asyncComponent: () => import('./handover/BringPlace.svelte') }),
   '/g/:garment/draft': wrap({ asyncComponent: () => import('./draft/DraftPlace.svelte') }),
   '/g/:garment/fit': wrap({ asyncComponent: () => import('./fitting/FitPlace.svelte') }),
   '/g/:garment/compare': wrap({ asyncComponent: () => import('./rounds/ComparePlace.svelte') }),

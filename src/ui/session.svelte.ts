@@ -41,6 +41,7 @@ export class Session extends Work {
   keepPhoto = this.#photos.keepPhoto
   noteRead = this.#photos.noteRead
   readPhoto = this.#photos.readPhoto
+  bringPixels = this.#photos.bringPixels
   letPhotoGo = this.#photos.letPhotoGo
 
   hang = this.#rail.hang

@@ -16,6 +16,8 @@ test('names what the page plainly holds', () => {
     'valibot',
     'comlink',
     'js-aruco2',
+    'lean-qr',
+    'qr',
     '@cantoo/pdf-lib',
     '@tensorflow/tfjs-core',
     '@tensorflow-models/pose-detection',

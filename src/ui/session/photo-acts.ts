@@ -1,6 +1,8 @@
 /** What she does with photographs. */
 import type { MuslinSight } from '../../capture/muslin-sight.ts'
 import type { ViewReading } from '../../capture/reading.ts'
+import type { BroughtPhoto } from '../../storage/bring-pixels.ts'
+import type { Kept } from '../../storage/failure.ts'
 import type { PhotoHere } from '../../storage/load.ts'
 import type { PhotoView } from '../../storage/schema/photo.ts'
 import type { Keeping } from './keeping.ts'
@@ -38,6 +40,18 @@ export class PhotoActs {
     this.#work.photos = this.#work.photos.map((p) => (p.sha256 === sha256 ? { ...p, ...read } : p))
     return true
   }
+  /** Pixels that came over from another device, for a photo whose record is here. */
+  bringPixels = (jpeg: Blob): Promise<Kept<BroughtPhoto>> =>
+    this.#keeping.inTurn(async () => {
+      // Rarely needed, so it is no part of the first load.
+      const { bringPixels } = await import('../../storage/bring-pixels.ts')
+      const brought = await bringPixels(this.#keeping.store, jpeg)
+      if (brought.ok && brought.value.how === 'kept')
+        this.#work.photos = this.#work.photos.map((p) =>
+          p.sha256 === brought.value.sha256 ? { ...p, here: true } : p,
+        )
+      return brought
+    })
   readPhoto = async (sha256: string): Promise<Blob | undefined> => {
     const read = await this.#keeping.store.readPhoto(sha256)
     return read.ok ? read.value : undefined

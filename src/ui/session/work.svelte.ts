@@ -1,5 +1,6 @@
 /** Her work as it is shown: the tape book, the garments on the rail, their rounds and photos. */
 import { emptyBook, type Book } from '../../measurements/book.ts'
+import type { View } from '../../capture/reading.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { PhotoHere } from '../../storage/load.ts'
 import type { AsideRow } from '../../storage/rows.ts'
@@ -28,6 +29,8 @@ export class Work {
   changedElsewhere = $state.raw<Date | undefined>()
   /** Whether the browser has promised not to clear the work when the device gets full. */
   promised = $state.raw<boolean | undefined>()
+  /** Photos from another device that wait for the table in Measure; not kept before they are accepted. */
+  forMeasure = $state.raw<Readonly<Partial<Record<View, File>>>>({})
   readonly undoing = new Undoing()
 
   protected readonly store: Store

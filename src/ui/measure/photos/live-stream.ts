@@ -7,23 +7,32 @@ export type StreamOutcome =
 
 const UPLOAD = 'Or choose photos you have; nothing is lost.'
 const REFUSALS: Readonly<Record<string, string>> = {
-  NotAllowedError: `The camera is not allowed for this page. Allow it beside the page’s address and try again. ${UPLOAD}`,
-  NotFoundError: `This device shows no camera. Plug one in and try again. ${UPLOAD}`,
-  NotReadableError: `The camera did not start. Another program may hold it; close that and try again. ${UPLOAD}`,
+  NotAllowedError:
+    'The camera is not allowed for this page. Allow it beside the page’s address and try again.',
+  NotFoundError: 'This device shows no camera. Plug one in and try again.',
+  NotReadableError:
+    'The camera did not start. Another program may hold it; close that and try again.',
 }
-const UNSAFE = `This page cannot reach a camera, because it was not opened over https. ${UPLOAD}`
-const UNKNOWN = `The camera did not start. Try again. ${UPLOAD}`
+const UNSAFE = 'This page cannot reach a camera, because it was not opened over https.'
+const UNKNOWN = 'The camera did not start. Try again.'
 
 /** Without `resizeMode` a browser may cut the frame to the size asked for (W3C Media Capture, 4.3). */
 interface WholeFrame extends MediaTrackConstraints {
   readonly resizeMode: string
 }
 
-/** Asks for the largest whole frame the camera gives. No sound is asked for. */
-export async function openStream(facing: Facing): Promise<StreamOutcome> {
+/**
+ * Asks for the largest whole frame the camera gives. No sound is asked for.
+ * @param otherwise the way on without a camera, said after the reason
+ */
+export async function openStream(facing: Facing, otherwise = UPLOAD): Promise<StreamOutcome> {
+  const refused = (sentence: string): StreamOutcome => ({
+    ok: false,
+    reason: `${sentence} ${otherwise}`,
+  })
   // Absent where the page was not served safely, whatever the type says.
   const devices: MediaDevices | undefined = navigator.mediaDevices
-  if (!devices) return { ok: false, reason: UNSAFE }
+  if (!devices) return refused(UNSAFE)
   const video: WholeFrame = {
     facingMode: { ideal: facing },
     width: { ideal: 2560 },
@@ -34,7 +43,7 @@ export async function openStream(facing: Facing): Promise<StreamOutcome> {
     return { ok: true, stream: await devices.getUserMedia({ video, audio: false }) }
   } catch (problem) {
     const name = problem instanceof Error ? problem.name : ''
-    return { ok: false, reason: REFUSALS[name] ?? UNKNOWN }
+    return refused(REFUSALS[name] ?? UNKNOWN)
   }
 }
 

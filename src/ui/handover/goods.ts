@@ -1,0 +1,85 @@
+/** What can go over, and what becomes of it on the other side. Plain functions on the session. */
+import type { Thing } from '../../handover/frame.ts'
+import type { Outgoing } from '../../handover/sending.ts'
+import type { Taken } from '../../handover/taking.ts'
+import { failed, kept, type Kept } from '../../storage/failure.ts'
+import { withoutMetadata } from '../../storage/jpeg.ts'
+import type { PhotoHere } from '../../storage/load.ts'
+import type { Restored } from '../../storage/restore.ts'
+import type { Session } from '../session.svelte.ts'
+import { VIEW_WORDS } from '../measure/photos/words.ts'
+
+/** What a session gives and takes here. */
+export type Shelf = Pick<Session, 'backup' | 'restore' | 'readPhoto' | 'bringPixels' | 'photos'>
+/** A photo that came over and is not kept yet: she reads it in Measure or saves it as a file. */
+export interface LoosePhoto {
+  readonly name: string
+  readonly view: Thing['view']
+  readonly file: Blob
+}
+
+/** Photos that are kept here, of one garment or of all and of the body. */
+export const photosOf = (shelf: Shelf, garment: string | undefined): readonly PhotoHere[] =>
+  shelf.photos.filter((p) => p.here && (garment === undefined || p.garmentId === garment))
+
+/** Everything, or one garment, in the form of a backup, and after it the pixels of its photos. */
+export async function workToSend(
+  shelf: Shelf,
+  what: { readonly name: string; readonly garment: string | undefined; readonly photos: boolean },
+): Promise<Kept<readonly Outgoing[]>> {
+  const { name, garment, photos } = what
+  const file = await shelf.backup(garment === undefined ? {} : { garment })
+  if (!file.ok) return file
+  const work: Outgoing = { kind: 'work', name, file: () => Promise.resolve(file.value) }
+  const pixels = (photos ? photosOf(shelf, garment) : []).map(
+    ({ sha256, view, takenOn }): Outgoing => ({
+      kind: 'pixels',
+      name: `Photo, ${view === 'closeUp' ? 'close-up' : view}, ${takenOn}`,
+      file: () => shelf.readPhoto(sha256),
+    }),
+  )
+  return kept([work, ...pixels])
+}
+
+/** Takes one whole thing in; gives what became of it in a sentence for both screens. */
+export async function takeIn(
+  shelf: Shelf,
+  thing: Thing,
+  file: Blob,
+  loose: (photo: LoosePhoto) => void,
+): Promise<Taken> {
+  const taken = await takenIn(shelf, thing, file, loose)
+  return taken.ok ? { ok: true, sentence: taken.value } : taken
+}
+
+async function takenIn(
+  shelf: Shelf,
+  { kind, name, view }: Thing,
+  file: Blob,
+  loose: (photo: LoosePhoto) => void,
+): Promise<Kept<string>> {
+  if (kind === 'work') {
+    const restored = await shelf.restore(await file.text())
+    return restored.ok ? kept(restoredWords(restored.value)) : restored
+  }
+  if (kind === 'pixels') {
+    const brought = await shelf.bringPixels(file)
+    if (!brought.ok) return brought
+    return kept(
+      brought.value.how === 'kept' ? 'Kept.' : 'It was let go there before, and stays so.',
+    )
+  }
+  const bytes = withoutMetadata(new Uint8Array(await file.arrayBuffer()))
+  if (!bytes) return failed('This is no JPEG photo, so it was not taken.')
+  loose({ name, view, file: new Blob([bytes], { type: 'image/jpeg' }) })
+  return kept(
+    view
+      ? `It lies ready in Measure as the ${VIEW_WORDS[view].toLowerCase()} photo.`
+      : 'It can be saved as a file.',
+  )
+}
+
+function restoredWords({ garments, rounds, copies }: Restored): string {
+  const beside = copies.length > 0 ? ` Hung beside as copies: ${copies.join(', ')}.` : ''
+  return `New on the rail: garments ${garments}, rounds ${rounds}. The tape books are united; nothing was written over.${beside}`
+}
