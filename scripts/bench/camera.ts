@@ -2,17 +2,15 @@
  * The camera road against bodies of known lengths: real detections, nothing dragged.
  *
  *   npm run bench:camera -- SET_DIR [--card sheet|id1] [--out OUT.json]
- *   npm run bench:camera -- SET_DIR --timing [PHOTOS_IN_A_ROW]
  *
  * SET_DIR is laid out as for npm run estimate and holds the truth, NN.json. With --card id1 the four
  * taps are the true corners, each strayed by a seeded error of up to 6 px. `naive` is the card's own
- * scale alone. With --timing one body's photos are read beside bare calls of the model, and 100 photos in
- * a row show whether tensors are left over. Ends with one line RESULT {…}.
+ * scale alone. Ends with one line RESULT {…}.
  */
 import { existsSync, writeFileSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { BadInput, bodiesIn, type CardKind } from '../estimate/folder.ts'
-import { measureBodies, onCameraPage, tasksOf } from '../estimate/measure.ts'
+import { measureBodies } from '../estimate/measure.ts'
 import { groupFigures, pooledInside, type JudgedBody } from './camera/figures.ts'
 import { GROUPS, groupOf, truthFile, withTaps } from './camera/truth.ts'
 
@@ -38,24 +36,7 @@ function question(args: readonly string[]): { folder: string; card: CardKind; ou
   return out ? { ...asked, out: resolve(out) } : asked
 }
 
-/** 100 photos in a row are what the app must stand without growing. */
-const IN_A_ROW = 100
-
-async function timing([folder, , count]: readonly string[]): Promise<void> {
-  const [body] = bodiesIn(resolve(folder ?? ''), 'sheet')
-  if (!folder || !body) throw new BadInput(USAGE)
-  await onCameraPage(resolve(folder), async (page) => {
-    const asked = { tasks: tasksOf(body, 'sheet'), inARow: Number(count ?? IN_A_ROW) }
-    const result = await page.evaluate(async ({ tasks, inARow }) => {
-      if (!window.timeBody) throw new Error('the page of the camera road is not ready')
-      return window.timeBody(tasks, inARow)
-    }, asked)
-    console.log(`RESULT ${JSON.stringify({ timing: result })}`)
-  })
-}
-
 async function run(): Promise<void> {
-  if (process.argv[3] === '--timing') return timing(process.argv.slice(2))
   const { folder, card, out } = question(process.argv.slice(2))
   if (!existsSync(folder)) {
     console.log(`camera bench: no bodies in "${folder}", nothing measured`)

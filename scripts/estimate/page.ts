@@ -9,7 +9,6 @@ import { decodePhoto } from '../../src/capture/photo.ts'
 import type { Readings, View } from '../../src/capture/reading.ts'
 import type { EstimateId, EstimateOutcomes } from '../../src/measurements/estimate.ts'
 import { naiveLengths } from '../bench/camera/naive.ts'
-import type { Timing } from '../bench/camera/on-page.ts'
 
 export interface PhotoTask {
   readonly view: View
@@ -30,7 +29,7 @@ export interface BodyAnswer {
 declare global {
   interface Window {
     measureBody?: (tasks: readonly PhotoTask[]) => Promise<BodyAnswer>
-    timeBody?: (tasks: readonly PhotoTask[], inARow: number) => Promise<Timing>
+    bareModelMs?: (tasks: readonly PhotoTask[]) => Promise<number>
   }
 }
 
@@ -88,6 +87,6 @@ function landmarksOf(
 
 await camera.warm()
 window.measureBody = measureBody
-// The timing brings a second model of its own; only the bench asks for it.
-window.timeBody = async (tasks, inARow) =>
-  (await import('../bench/camera/on-page.ts')).timeBody(tasks, inARow, measureBody)
+// This brings a second model of its own; only the reading bench asks for it.
+window.bareModelMs = async (tasks) =>
+  (await import('../bench/camera/on-page.ts')).bareModelMs(tasks)
