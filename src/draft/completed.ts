@@ -220,7 +220,6 @@ function finishingOf(
   const { choices } = d
   const buttons = list.some(({ kind }) => kind === 'buttonedFront')
   const openInFront = list.some((o) => o.piece === 'front' && o.edge === 'centre')
-  const closed = openInFront ? undefined : pieceOf(d, 'front')
   // The strip goes from centre to centre: what laps over is finished by its facing.
   const neck =
     // A facing cannot be traced from an edge that is drawn up or folded; a strip takes any.
@@ -229,7 +228,8 @@ function finishingOf(
       : [
           neckStrip(
             (d.together ?? bothRound([[pieceOf(d, 'back'), pieceOf(d, 'front')]])).neck,
-            closed,
+            pieceOf(d, 'front'),
+            openInFront,
             choices,
           ),
         ]

@@ -25,6 +25,7 @@ const GIRTHS: Readonly<
 > = {
   bust: ['bustGirth', 'easeBust'],
   waist: ['waistGirth', 'easeWaist'],
+  highHip: ['highHipGirth', 'easeHighHip'],
   hip: ['hipGirth', 'easeHip'],
 }
 
@@ -40,7 +41,7 @@ export function wantedEase(
     const to = mm(Math.round(value))
     return { from, choice: id, to, now: choices[id], outside: to < min || to > max }
   }
-  const girths = (['bust', 'waist', 'hip'] as const).flatMap((from) => {
+  const girths = (['bust', 'waist', 'highHip', 'hip'] as const).flatMap((from) => {
     const [girth, id] = GIRTHS[from]
     const flat = liked[from]
     return flat === undefined || !knows(body, girth)

@@ -8,10 +8,11 @@ import type { Mm } from '../units/length.ts'
 export interface Liked {
   readonly bust?: Mm
   readonly waist?: Mm
+  readonly highHip?: Mm
   readonly hip?: Mm
   readonly backLength?: Mm
 }
-export const LIKED_IDS = ['bust', 'waist', 'hip', 'backLength'] as const
+export const LIKED_IDS = ['bust', 'waist', 'highHip', 'hip', 'backLength'] as const
 export type LikedId = (typeof LIKED_IDS)[number]
 
 export interface OwnWork {

@@ -89,11 +89,7 @@ export function sentence(step: Act, units: UnitChoice): string {
     case 'rectangle':
       return `Rule a rectangle ${fine(step.long)} long (${inWords(step.long, units)}) and ${fine(step.wide)} wide: ${step.why}.`
     case 'mitre':
-      return (
-        `Mark the middle of both long edges. On the edge that is sewn on, mark ${fine(step.out)} either side of the middle, and rule both marks to the middle of the other edge: the mitre, ${Math.round(toDegrees(step.angle))}° off the long edges. ` +
-        `On the seam line, ${fine(step.sewnAt)} inside that edge, each side is ${fine(step.side)} long from the mitre to its end. ` +
-        `Fold the strip across its middle, right sides together, sew the two lines together from the other edge as far as the seam line, and trim to ${fine(step.sewnAt)}: ${step.why}.`
-      )
+      return mitreSentence(step, fine)
     case 'open':
       return `Mark the ${step.words}, ${say(step.long)} long: ${step.why}.`
     case 'moveDart':
@@ -178,4 +174,21 @@ const halved = (length: Amount['mm']): Amount['mm'] => (length / 2) as Amount['m
 function withWords(a: Amount, units: UnitChoice): string {
   const [words, number] = [inWords(a, units), formatStep(a.mm, units)]
   return words === '' || words === number ? number : `${words}, ${number}`
+}
+
+/** On the strip alone, by ruler: where the mitre lies, what is left on the seam line, how it is sewn. */
+function mitreSentence(
+  { out, apart, side, sewnAt, angle, why }: Extract<Act, { verb: 'mitre' }>,
+  fine: (a: Amount) => string,
+): string {
+  const slant = `${Math.round(toDegrees(angle))}° off the long edges`
+  const place = apart
+    ? `Mark the middle of both long edges, and on both ${fine(apart)} either side of it: there the corners come. At each corner mark, on the edge that is sewn on, mark ${fine(out)} either side of it, and rule both marks to the corner mark of the other edge: the mitre, ${slant}. `
+    : `Mark the middle of both long edges. On the edge that is sewn on, mark ${fine(out)} either side of the middle, and rule both marks to the middle of the other edge: the mitre, ${slant}. `
+  const fold = apart ? 'at each corner mark' : 'across its middle'
+  return (
+    place +
+    `On the seam line, ${fine(sewnAt)} inside that edge, each side is ${fine(side)} long from the mitre to its end. ` +
+    `Fold the strip ${fold}, right sides together, sew the two lines together from the other edge as far as the seam line, and trim to ${fine(sewnAt)}: ${why}.`
+  )
 }

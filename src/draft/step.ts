@@ -124,6 +124,8 @@ export type Act =
   | {
       readonly verb: 'mitre'
       readonly out: Amount
+      /** Two mitres stand so far from the middle on either side; else there is one, in the middle. */
+      readonly apart?: Amount
       readonly side: Amount
       /** From the edge that is sewn on to its seam line; `side` is measured there. */
       readonly sewnAt: Amount

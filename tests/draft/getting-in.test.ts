@@ -8,9 +8,9 @@ import { standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { pieceOf, type Draft } from '../../src/draft/draft.ts'
 import { draft } from '../../src/draft/make.ts'
 import { passes, sewnWaist, through } from '../../src/draft/opening.ts'
-import { edge, outline, type FinishingId, type Piece } from '../../src/draft/piece.ts'
+import { edge, namedPoint, outline, type FinishingId, type Piece } from '../../src/draft/piece.ts'
 import { sentence } from '../../src/draft/sentence.ts'
-import { heading, type Point } from '../../src/geometry/point.ts'
+import { distance, heading, type Point } from '../../src/geometry/point.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { checkJoined, flatten, pathEnd, pathStart } from '../../src/geometry/path.ts'
 import { selfIntersections } from '../../src/geometry/self-intersection.ts'
@@ -204,6 +204,44 @@ describe('finishing pieces', () => {
       ])
     }
   })
+  // The same at the corners of a square: on the seam line the strip is twice the way from the centre
+  // to a corner between its mitres, and the rest of the neck with its spare beyond them. From an
+  // open front the ends are that way and half the spare, 25 mm.
+  test.each(['none', 'buttonedFront'] as const)(
+    'the strip of a square neck is mitred at both corners, opening: %s',
+    (opening) => {
+      const d = made({}, { neckShape: 'square', frontNeckDrop: mm(130), opening })
+      const strip = pieceOf(d, 'neckStrip')
+      const neck = edge(pieceOf(d, 'front'), 'neck').path
+      // What a buttoned front laps over begins the edge; the corner is where it turns up.
+      const corner = namedPoint(pieceOf(d, 'front'), 'B')
+      const up = neck.find((s) => distance(pathStart([s]), corner) < 1e-6)
+      if (up?.kind !== 'line') throw new Error('no corner')
+      const opens = Math.PI - Math.abs(heading(corner, up.to))
+      const [a, b] = strip.inner.map(({ path: [l, r] }) => {
+        if (l?.kind !== 'line' || r?.kind !== 'line') throw new Error('no mitre')
+        const at = (p: Point, q: Point): number => p.x + ((q.x - p.x) * (6 - p.y)) / (q.y - p.y)
+        // Sewn together the two halves of the strip stand as the two edges of the neck do.
+        const turned = Math.abs(heading(l.to, l.from) - heading(r.from, r.to))
+        expect(Math.PI + turned).toBeCloseTo(2 * Math.PI - opens, 6)
+        return [at(l.from, l.to), at(r.from, r.to)] as const
+      })
+      const whole = pathLength(edge(strip, 'neck').path)
+      const front = corner.x
+      const t = neckRound(opening)
+      expect(a![0]).toBeCloseTo(whole - b![1], 6)
+      const [ends, between] = [a![0], b![0] - a![1]]
+      expect(ends).toBeCloseTo(opening === 'none' ? t / 2 + 25 - front : 25 + front, 6)
+      expect(between).toBeCloseTo(opening === 'none' ? 2 * front : t - 2 * front, 6)
+      const [said] = d.steps.flatMap((s) => (s.verb === 'mitre' ? [sentence(s, CM)] : []))
+      expect(said).toContain('there the corners come')
+    },
+  )
+  function neckRound(opening: 'none' | 'buttonedFront'): number {
+    const d = made({}, { neckShape: 'square', frontNeckDrop: mm(130), opening })
+    const laps = opening === 'none' ? 0 : 2 * d.choices.buttonOverlap
+    return through(pieceOf(d, 'back'), pieceOf(d, 'front'), d.body).neck - laps
+  }
   test('no mitre where the neck is round, or the front is open at the point', () => {
     const mitres = (choices: Partial<Choices>): number =>
       pieceOf(made({}, choices), 'neckStrip').inner.length

@@ -67,14 +67,21 @@ describe('her own draft', () => {
 describe('a garment she likes, laid flat', () => {
   const choices = standardFor('blouse')
   const reads = GARMENTS.blouse.choices
-  const liked = { bust: mm(520), waist: mm(430), hip: mm(545), backLength: mm(615) }
+  const liked = {
+    bust: mm(520),
+    waist: mm(430),
+    highHip: mm(495),
+    hip: mm(545),
+    backLength: mm(615),
+  }
   const wanted = wantedEase(liked, body(), choices, reads)
 
   test('twice the half width less the body, a quarter on each half; length less nape to waist', () => {
-    // 2·520 − 940 = 100 → 25; 2·430 − 780 = 80 → 20; 2·545 − 1000 = 90 → 22.5 → 23; 615 − 400 = 215.
+    // 2·520 − 940 = 100 → 25; 2·430 − 780 = 80 → 20; 2·495 − 910 = 80 → 20; 2·545 − 1000 = 90 → 22.5 → 23; 615 − 400 = 215.
     expect(wanted.map((w) => [w.choice, w.to])).toEqual([
       ['easeBust', 25],
       ['easeWaist', 20],
+      ['easeHighHip', 20],
       ['easeHip', 23],
       ['lengthBelowWaist', 215],
     ])
@@ -87,6 +94,8 @@ describe('a garment she likes, laid flat', () => {
     const ease = Object.fromEntries(sewnEase(d).map((e) => [e.level, e.ease]))
     expect(ease['bust']).toBeCloseTo(100, 6)
     expect(ease['waist']).toBeCloseTo(80, 6)
+    // The side makes room there for the half whose darts are open wider; the other has more.
+    expect(ease['highHip']).toBeGreaterThanOrEqual(80)
     expect(ease['hip']).toBeCloseTo(92, 6)
   })
   test('less cloth than body is no ease to draw: said, and not offered', () => {

@@ -24,6 +24,8 @@ export class Turning {
   readonly #keep: (change: ChangeChoices) => Promise<boolean>
   /** The choice in hand and the value its knob shows. */
   hand = $state.raw<{ readonly id: ChoiceId; readonly value: Mm } | undefined>()
+  /** The choice in hand without its value: what does not move with it hears of taking and letting go. */
+  readonly held = $derived(this.hand?.id)
   /** The round as it would be; undefined while nothing is in hand. */
   drawn = $state.raw<Corrected | undefined>()
   /** By the name of what was turned. */
@@ -45,6 +47,11 @@ export class Turning {
   }
   get kept(): Choices {
     return this.#round().choices
+  }
+
+  /** What its knob shows: the value in hand, else the one that is kept. */
+  valueOf(id: ChoiceId, kept: Mm): Mm {
+    return this.held === id && this.hand ? this.hand.value : kept
   }
 
   turn = (id: ChoiceId, value: Mm, setting: Mm) => {

@@ -31,6 +31,7 @@ const COST = { letter: 40, outside: 30, line: 1, later: 0.4, far: 4, stray: 12 }
 const PAPER = 46
 /** Where points lie close together a letter may stand farther off, twice. */
 const RINGS = [1, 2.1, 3.3] as const
+const FARTHEST = Math.max(...RINGS)
 
 /**
  * @param points the lettered points; `taken` are middles of words that must not be covered
@@ -55,7 +56,17 @@ export function placeLetters(
     const half = size * 0.28 * name.length
     let best: { at: Point; cost: number } | undefined
     const places = RINGS.flatMap((ring, far) => ways.map((way) => ({ way, ring, far })))
+    // Nothing farther off than the outermost place covers can matter here.
+    const [across, down] = [
+      size * 0.45 + wide * (FARTHEST + 1) + size * 0.6,
+      size * (0.85 * FARTHEST + 1),
+    ]
+    const close = (p: Point): boolean =>
+      Math.abs(p.x - point.x) < across && Math.abs(p.y - point.y) < down
+    const [dotsHere, wordsHere] = [dots.filter(close), words.filter(close)]
     for (const [i, { way, ring, far }] of places.entries()) {
+      const least = COST.later * (i % ways.length) + COST.far * far
+      if (best && best.cost <= least) continue
       const at = {
         x: point.x + way.x * (size * 0.45 + wide * ring),
         y: point.y + way.y * size * 0.85 * ring,
@@ -66,11 +77,10 @@ export function placeLetters(
       const strays = others.filter((p) => p !== point && distance(p, at) < own).length
       const cost =
         COST.stray * strays +
-        COST.later * (i % ways.length) +
-        COST.far * far +
+        least +
         (at.x - half < paper.left || at.x + half > paper.right ? COST.outside : 0) +
-        COST.line * dots.filter((p) => near(p, 0, 0)).length +
-        COST.letter * words.filter((p) => near(p, size * 0.6, size * 0.35)).length
+        COST.line * dotsHere.filter((p) => near(p, 0, 0)).length +
+        COST.letter * wordsHere.filter((p) => near(p, size * 0.6, size * 0.35)).length
       if (!best || cost < best.cost) best = { at, cost }
     }
     if (!best) throw new Error(`letters: no place round ${name}`)

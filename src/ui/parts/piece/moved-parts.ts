@@ -25,6 +25,7 @@ export function movedParts(piece: Piece, other: Piece): MovedParts {
   const there = namedLines(other)
   const lines = namedLines(piece).flatMap(({ name, path }) => {
     const old = there.find((o) => o.name === name)
+    if (old && old.path === path) return []
     return (old ? strayed(path, old.path) : [path]).map((run) => ({ name, path: run }))
   })
   const darts = piece.darts.filter((d) => !other.darts.some((o) => sameDart(d, o)))
@@ -58,6 +59,11 @@ export function strayed(path: Path, from: Path): Path[] {
     open = []
   }
   for (const s of path) {
+    // Most lines stand where they stood.
+    if (from.some((o) => sameSegment(s, o))) {
+      close()
+      continue
+    }
     // Two questions a run, its ends shared with its neighbours.
     const asked = Array.from({ length: 2 * RUNS + 1 }, (_, i) => off(s, i / (2 * RUNS)))
     let begun: number | undefined
@@ -74,6 +80,19 @@ export function strayed(path: Path, from: Path): Path[] {
   }
   close()
   return runs
+}
+/** The very line or curve that was there. */
+const sameSegment = (a: Segment, b: Segment): boolean => {
+  const same = (p: Point, q: Point): boolean => Math.abs(p.x - q.x) + Math.abs(p.y - q.y) < 1e-6
+  if (a.kind === 'line') return b.kind === 'line' && same(a.from, b.from) && same(a.to, b.to)
+  return (
+    a.kind === 'cubic' &&
+    b.kind === 'cubic' &&
+    same(a.from, b.from) &&
+    same(a.to, b.to) &&
+    same(a.c1, b.c1) &&
+    same(a.c2, b.c2)
+  )
 }
 /** Far under what is seen, and few enough chords for a frame. */
 const CHORD_ERROR = 0.05
