@@ -14,10 +14,15 @@ export function notionSentence(n: Notion, units: UnitChoice): string {
     : n.length === undefined
       ? ''
       : n.sold === undefined
-        ? `: ${formatLength(n.length, units)}`
+        ? `: ${formatLength(n.length, units)}${squareWords(n, units)}`
         : `: the opening is ${formatLength(n.length, units)}, ask for ${formatLength(n.sold, units)}`
   return isThread ? `Sewing thread${long}.` : `${capital(`${count}${n.words}`)}${long}.`
 }
+/** Half centimetres upward: a square a hair too small gives no strip. */
+const squareWords = ({ square }: Notion, units: UnitChoice): string =>
+  square === undefined
+    ? ''
+    : `, or a square of ${formatLength(mm(Math.ceil(square / 5) * 5), units)} cut round as one strip`
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
 /** Rounded up to what the shop cuts. */

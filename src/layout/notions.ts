@@ -15,6 +15,8 @@ export interface Notion {
   readonly length?: Mm
   /** What to ask for in the shop, where that is another length. */
   readonly sold?: Mm
+  /** Of a strip: the side of a square that gives it in one piece. */
+  readonly square?: Mm
 }
 
 /** Lengths zips are sold in: every 50 mm, or 7 to 24 in as on the cards. Common practice, no source. */
@@ -47,10 +49,13 @@ export interface BiasAmount {
   /** Side of a square cut into one continuous strip. */
   readonly square: Mm
 }
+/** The two seams that make a tube of the square, 1/4 in each. */
+const TUBE_SEAMS = inches(1 / 2)
 /**
- * side = √(length × width). Source: public sewing lesson, 250 in of 2 in strip: 22.4, cut 23 in.
+ * side = √(length × width) and the seams of the tube. Source: public lessons on continuous bias
+ * strip: 250 in of 2 in, 22.4, cut 23 in; 98 in of 1 in with two seams of 1/4 in, 10.4 in.
  */
-export const biasSquare = (length: Mm, width: Mm): Mm => mm(Math.sqrt(length * width))
+export const biasSquare = (length: Mm, width: Mm): Mm => mm(Math.sqrt(length * width) + TUBE_SEAMS)
 
 export function biasAmount(pieces: readonly Piece[]): BiasAmount | undefined {
   const strips = pieces.filter(
@@ -104,7 +109,15 @@ export function notions(
   const thread = threadLength(plan)
   return [
     ...draft.openings.flatMap((o) => ofOpening(o, draft, soldIn)),
-    ...(bias ? [{ words: 'bias strip, bought or cut from the cloth', length: bias.length }] : []),
+    ...(bias
+      ? [
+          {
+            words: 'bias strip, bought or cut from the cloth',
+            length: bias.length,
+            square: bias.square,
+          },
+        ]
+      : []),
     { words: 'sewing thread, reels of 100 m', length: thread, count: Math.ceil(thread / REEL) },
   ]
 }

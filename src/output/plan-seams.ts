@@ -34,6 +34,8 @@ function step(
   if (!first) return []
   const by = atEdge(on.cutting.allowances, first.id, name)
   const finish = finishAs(extra.finish ?? atEdge(on.cutting.finishes, first.id, name), by)
+  /** A finish that says which way it is pressed is not told another. */
+  const pressed = finish.passes.some(([first]) => /^Press /.test(`${first}`))
   return [
     {
       id: `${extra.kind ?? 'seam'}.${name}`,
@@ -44,7 +46,7 @@ function step(
       times: extra.times ?? 2,
       allowance: by,
       passes: [...(extra.before ?? []), ...finish.passes],
-      ...(extra.press ? { press: extra.press } : {}),
+      ...(extra.press && !pressed ? { press: extra.press } : {}),
       ...(extra.mind ? { mind: extra.mind } : {}),
     },
   ]

@@ -19,6 +19,8 @@ interface Row {
   readonly marks: (y: number) => readonly Mark[]
   /** A head is not left alone at the foot of a page. */
   readonly keepWithNext: boolean
+  /** The drawing of what follows. */
+  readonly drawn?: true
 }
 
 /** Room for a small drawing under the head of its steps. */
@@ -42,8 +44,7 @@ export function stepsPages(
   const pages: Mark[][] = [[]]
   let y = MARGIN
   for (const [i, row] of rows.entries()) {
-    const next = row.keepWithNext ? (rows[i + 1]?.height ?? 0) : 0
-    if (y + row.height + next > bottom && y > MARGIN) {
+    if (y + together(rows, i, bottom - MARGIN) > bottom && y > MARGIN) {
       pages.push([])
       y = MARGIN
     }
@@ -67,6 +68,24 @@ export function stepsPages(
       },
     ],
   }))
+}
+
+/** A step no longer than this share of a page is not parted. Judgement. */
+const UNPARTED = 0.4
+
+/**
+ * Height that has to go on one page from row `i` on: a head with the row after it; a head with a
+ * drawing with all of a short step, so that nobody turns the page with the work in hand, and with
+ * the first row of a long one.
+ */
+function together(rows: readonly Row[], i: number, most: number): number {
+  const [row, next] = [rows[i], rows[i + 1]]
+  if (!row) return 0
+  if (!row.keepWithNext) return row.height
+  if (!next?.drawn) return row.height + (next?.height ?? 0)
+  const end = rows.findIndex((r, k) => k > i && r.keepWithNext)
+  const whole = rows.slice(i, end < 0 ? undefined : end).reduce((sum, r) => sum + r.height, 0)
+  return whole <= UNPARTED * most ? whole : row.height + next.height + (rows[i + 2]?.height ?? 0)
 }
 
 function rowsOf(
@@ -123,6 +142,7 @@ function textRow(line: InstructionLine, width: number, face: Face): Row {
 const figureRow = ({ height, marks }: Figure): Row => ({
   height: height + 3,
   keepWithNext: false,
+  drawn: true,
   marks: (y) => marks.map((m) => placedMark(m, { turn: 0, by: point(MARGIN, y + 2) })),
 })
 

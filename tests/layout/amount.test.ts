@@ -1,5 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import type { GarmentId } from '../../src/draft/draft.ts'
+import { standardFor } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
 import {
   aboutOnWidth,
   amountToBuy,
@@ -10,7 +13,28 @@ import {
   wholeRepeats,
 } from '../../src/layout/amount.ts'
 import { plainCloth, usableWidth, type Cloth } from '../../src/layout/cloth.ts'
-import { inches, mm } from '../../src/units/length.ts'
+import { cutParts, type CutPart } from '../../src/layout/cut-part.ts'
+import { extentOf, outlineArea } from '../../src/layout/outline.ts'
+import { searchWidth } from '../../src/layout/search-widths.ts'
+import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
+import { inches, mm, type Mm } from '../../src/units/length.ts'
+import { body, MIDDLE } from '../bodies.ts'
+
+function partsOf(garment: GarmentId): readonly CutPart[] {
+  const d = draft(garment, body({}, MIDDLE), standardFor(garment))
+  const { allowances, hemDepth } = cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' })
+  const cut = cutParts(d.pieces, allowances, hemDepth)
+  if (!cut.ok) throw new Error(cut.reason)
+  return cut.parts
+}
+/** Only one half beside the other's fold: back and front lie one above the other. */
+const NARROW = plainCloth(mm(700))
+function foundOn(cloth: Cloth): Mm {
+  const halves = partsOf('sleeveless').filter((p) => p.id === 'back' || p.id === 'front')
+  const { best } = searchWidth(halves, cloth, 'lengthwise', { seed: 1, tries: 20_000 })
+  if (!best) throw new Error('nothing was laid out')
+  return mm(best.length)
+}
 
 const yards = (count: number) => mm(inches(36) * count)
 
@@ -55,6 +79,50 @@ describe('amount to buy', () => {
         },
       ),
     )
+  })
+
+  test('shrinkage is divided by, not added: 3 yd at 5 %, 4 yd at 10 %', () => {
+    // A public page on washing cloth first: 3 / 0.95 = 3.16 yd and 4 / 0.90 = 4.44 yd.
+    for (const [length, share, washed] of [
+      [3, 0.05, 3.16],
+      [4, 0.1, 4.44],
+    ] as const) {
+      const cloth = { ...plainCloth(mm(1150)), shrinkAlong: share }
+      const { items } = amountToBuy(yards(length), cloth, 'yard')
+      const before = items.filter((i) => /layout|shrinkage/.test(i.words))
+      expect(before.reduce((sum, i) => sum + i.adds, 0) / yards(1)).toBeCloseTo(washed, 2)
+    }
+  })
+
+  test('checks: a bodice of two pieces one above the other takes two repeats more at most', () => {
+    // A cloth shop's page of 2010 on checks: repeat × pieces stacked; of 4¼ in with two pieces 8½ in.
+    const repeat = inches(4.25)
+    const checked: Cloth = { ...NARROW, repeat: { along: repeat } }
+    const plain = foundOn(NARROW)
+    const matched = foundOn(checked)
+    expect(matched).toBeGreaterThanOrEqual(plain)
+    const more = amountToBuy(matched, checked, 'yard').items.find((i) => /repeat/.test(i.words))
+    expect(matched - plain + (more?.adds ?? NaN)).toBeLessThanOrEqual(2 * repeat + 1e-6)
+  })
+
+  test('on cloth of 36 in: no more than twice the length and one length of sleeve', () => {
+    // "Twice the length, plus the sleeves", both sleeves from one length: a school book on making a
+    // dress, cotton of 36 in. Lengths are those of the cut pieces, hems and allowances in them.
+    const parts = partsOf('sleeve')
+    const long = (id: string): number => {
+      const { left, right } = extentOf(parts.find((p) => p.id === id)!.outline)
+      return right - left
+    }
+    const rule = 2 * Math.max(long('back'), long('front')) + long('sleeve')
+    const cloth = plainCloth(inches(36))
+    const found = searchWidth(parts, cloth, 'shortest', { seed: 1, tries: 20_000 }).best
+    expect(found?.length).toBeLessThanOrEqual(rule)
+    // And never less than the cloth that the pieces cover.
+    const covered = parts.reduce(
+      (sum, p) => sum + p.count * (p.kind === 'onFold' ? 2 : 1) * outlineArea(p.outline),
+      0,
+    )
+    expect(found?.length).toBeGreaterThan(covered / usableWidth(cloth))
   })
 
   test('whole repeats: 96 in at a repeat of 27 in take 4, 108 in', () => {

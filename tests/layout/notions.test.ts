@@ -7,6 +7,7 @@ import { edge } from '../../src/draft/piece.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { cutParts } from '../../src/layout/cut-part.ts'
 import { cutList, interfacing, markingList } from '../../src/layout/cut-list.ts'
+import { notionSentence } from '../../src/layout/list-words.ts'
 import {
   biasAmount,
   biasSquare,
@@ -78,9 +79,42 @@ describe('notions', () => {
     expect(zip.sold).toBeGreaterThanOrEqual(zip.length!)
   })
 
-  test('bias: 250 in of 2 in strip from a square of 22.4 in', () => {
-    // Public sewing lesson on bias binding.
-    expect(biasSquare(inches(250), inches(2)) / inches(1)).toBeCloseTo(22.36, 2)
+  test.each([
+    // Length, width, the square that public lessons on continuous bias strip cut for it, in.
+    [250, 2, 23],
+    [450, 2.25, 32],
+    [98, 1, 10.375],
+    [100, 3.5, 19],
+  ])('bias: %d in of %d in strip from a square of %d in', (length, width, square) => {
+    const ours = biasSquare(inches(length), inches(width)) / inches(1)
+    // The area is in it, and no more is asked than a whole inch over what the lesson cuts.
+    expect(ours ** 2).toBeGreaterThan(length * width)
+    expect(Math.abs(ours - square)).toBeLessThanOrEqual(0.375)
+  })
+
+  test('bias: the square of the lesson is said in half centimetres upward', () => {
+    // By hand: 1276 mm of 32 mm strip: √40832 = 202.07, and 12.7 of seams: 214.8 → 21.5 cm.
+    const strip = { words: 'bias strip', length: mm(1276), square: biasSquare(mm(1276), mm(32)) }
+    expect(notionSentence(strip, { unit: 'cm', inchStep: 8 })).toBe(
+      'Bias strip: 127.6 cm, or a square of 21.5 cm cut round as one strip.',
+    )
+  })
+
+  test('thread of a lockstitch seam of 220 cm, before what is spare', () => {
+    // Thread consumption as the trade works it, stitch class 301: 220 × 2.5 = 550 cm; 10 to 15 % is
+    // added for waste there, a fifth here.
+    const seam = {
+      id: 's',
+      kind: 'seam',
+      title: '',
+      lit: [],
+      long: mm(2200),
+      times: 1,
+      passes: [['Sew it.']],
+    } as const
+    const thread = threadLength([seam])
+    expect(thread).toBeGreaterThanOrEqual(5500 * 1.15)
+    expect(thread).toBeLessThanOrEqual(5500 * 1.25)
   })
 
   test('bias of the sleeveless blouse: neck once, armholes twice', () => {
