@@ -5,7 +5,6 @@
 import type { Amount } from '../units/amount.ts'
 import { standardOptions, type Options } from './options.ts'
 import { choiceAmount } from '../units/amount.ts'
-import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
 
 export interface Choice {
@@ -296,9 +295,13 @@ export const choice = (choices: Choices, id: ChoiceId): Amount =>
   choiceAmount(id, CHOICES[id].label, choices[id])
 
 /** Why a value cannot be taken, or undefined when it can. */
-export function outOfRange(id: ChoiceId, value: Mm, units: UnitChoice): string | undefined {
+export function outOfRange(
+  id: ChoiceId,
+  value: Mm,
+  say: (length: Mm) => string,
+): string | undefined {
   const { label, min, max } = CHOICES[id]
   if (Number.isFinite(value) && value >= min && value <= max) return undefined
-  const said = Number.isFinite(value) ? formatLength(value, units) : 'no number'
-  return `${label} would be ${said}; it goes from ${formatLength(min, units)} to ${formatLength(max, units)}.`
+  const said = Number.isFinite(value) ? say(value) : 'no number'
+  return `${label} would be ${said}; it goes from ${say(min)} to ${say(max)}.`
 }

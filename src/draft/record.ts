@@ -6,6 +6,7 @@ import { pathLength } from '../geometry/length.ts'
 import { distance } from '../geometry/point.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { alike } from './as-worn.ts'
+import { dartTips } from './dart-tips.ts'
 import type { Draft } from './draft.ts'
 import { pairedId, partName, sidedId, SIDES, type Piece } from './piece.ts'
 
@@ -14,6 +15,8 @@ export interface NumberRecord {
   readonly lengths: Readonly<Record<string, Mm>>
   /** `front.U`: across and down from the top of the fold, mm to a hundredth. */
   readonly points: Readonly<Record<string, readonly [Mm, Mm]>>
+  /** Tips of darts, `front.waistDart.upper`, likewise; records kept before they were told have none. */
+  readonly tips?: Readonly<Record<string, readonly [Mm, Mm]>>
 }
 
 /** What a page is held to, mm. */
@@ -26,6 +29,7 @@ export function record(draft: Draft, step = HUNDREDTH): NumberRecord {
   const rounded = (value: number): Mm => mm(Math.round(value * parts) / parts + 0)
   const lengths: Record<string, Mm> = {}
   const points: Record<string, readonly [Mm, Mm]> = {}
+  const tips: Record<string, readonly [Mm, Mm]> = {}
   for (const piece of recorded(draft)) {
     for (const e of piece.edges) lengths[`${piece.id}.${partName(e)}`] = rounded(pathLength(e.path))
     for (const d of piece.darts)
@@ -34,8 +38,10 @@ export function record(draft: Draft, step = HUNDREDTH): NumberRecord {
       lengths[`${piece.id}.${partName(d)}`] = rounded(distance(d.upper, d.lower))
     for (const [name, p] of Object.entries(piece.points))
       points[`${piece.id}.${name}`] = [rounded(p.x), rounded(p.y)]
+    for (const { name, at } of dartTips(piece))
+      tips[`${piece.id}.${name}`] = [rounded(at.x), rounded(at.y)]
   }
-  return { lengths, points }
+  return { lengths, points, tips }
 }
 
 /** The pieces of a draft; of one that differs left and right both halves, as they are drafted. */

@@ -6,6 +6,7 @@
  */
 import { CHOICES, type ChoiceId } from '../draft/choices.ts'
 import { pieceOf, type Draft } from '../draft/draft.ts'
+import { dartTips } from '../draft/dart-tips.ts'
 import { DART_WORDS, EDGE_WORDS, type AnyDart, type HalfId, type Piece } from '../draft/piece.ts'
 import { record } from '../draft/record.ts'
 import { sentence } from '../draft/sentence.ts'
@@ -122,15 +123,11 @@ function moved(
 
 /** Tips of darts have no letter; they are named by their dart. */
 function tipsMoved(before: Piece, after: Piece, units: UnitChoice): string[] {
-  const tips = (p: Piece): readonly (readonly [string, Point])[] => [
-    ...p.darts.map((d) => [`the upper tip of the ${DART_WORDS[d.name]}`, d.upperTip] as const),
-    ...p.edgeDarts.map((d) => [`the tip of the ${DART_WORDS[d.name]}`, d.tip] as const),
-  ]
-  const old = new Map(tips(before))
-  return tips(after).flatMap(([name, tip]) => {
+  const old = new Map(dartTips(before).map(({ name, at }) => [name, at]))
+  return dartTips(after).flatMap(({ name, words, at }) => {
     const was = old.get(name)
-    const way = was ? ways(mm(tip.x - was.x), mm(tip.y - was.y), units) : ''
-    return way === '' ? [] : [`${name} ${way}`]
+    const way = was ? ways(mm(at.x - was.x), mm(at.y - was.y), units) : ''
+    return way === '' ? [] : [`the ${words} ${way}`]
   })
 }
 

@@ -38,12 +38,15 @@ export interface Refusal {
   readonly why: Why
 }
 
-export function refusalSentence(why: Why, units: UnitChoice): string {
-  const say = (length: Mm): string => formatLength(length, units)
+export const refusalSentence = (why: Why, units: UnitChoice): string =>
+  refusalSaid(why, (length) => formatLength(length, units))
+
+/** @param say a length in the unit of the sentence */
+export function refusalSaid(why: Why, say: (length: Mm) => string): string {
   switch (why.id) {
     case 'choiceOutOfRange':
       return (
-        outOfRange(why.choice, why.to, units) ??
+        outOfRange(why.choice, why.to, say) ??
         `${CHOICES[why.choice].label} cannot be turned so far.`
       )
     case 'noDart':

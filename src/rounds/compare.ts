@@ -63,6 +63,13 @@ export function lengthWords(name: string): string {
   return dart ? `${whose} ${dart}, width` : `${whose} ${EDGE_WORDS[part as EdgeName] ?? part}`
 }
 
+/** "front waist dart, upper tip", from the name of a tip in a record. */
+export function tipWords(name: string): string {
+  const [piece = '', part = '', end] = name.split('.')
+  const dart = DART_WORDS[part as AnyDart] ?? part
+  return `${PIECE_WORDS[piece as PieceId] ?? piece} ${dart}, ${end ? `${end} ` : ''}tip`
+}
+
 function measurements(before: Draft, after: Draft): Change[] {
   return MEASUREMENT_IDS.flatMap((id: MeasurementId): Change[] => {
     const [x, y] = [before.body.values[id], after.body.values[id]]

@@ -9,10 +9,10 @@ import { FROZEN_UNITS, redraft } from './redraft.ts'
 import type { Round } from './round.ts'
 
 export interface DriftedNumber {
-  /** `front.side`, or a point, `front.U`. */
+  /** `front.side`, or a point, `front.U`, or the tip of a dart, `front.bustDart`. */
   readonly name: string
-  readonly kind: 'length' | 'point'
-  /** For a point how far it lies from where it was; then `was` is 0. Undefined where it is missing. */
+  readonly kind: 'length' | 'point' | 'tip'
+  /** For a point or a tip how far it lies from where it was; then `was` is 0. Undefined where it is missing. */
   readonly was: Mm | undefined
   readonly now: Mm | undefined
 }
@@ -33,15 +33,22 @@ export function between(was: NumberRecord, now: NumberRecord): readonly DriftedN
     const same = a !== undefined && b !== undefined && Math.abs(a - b) <= REPLAY
     return same ? [] : [{ name, kind: 'length', was: a, now: b }]
   })
-  const points = names(was.points, now.points).flatMap((name): DriftedNumber[] => {
-    const [a, b] = [was.points[name], now.points[name]]
+  return [
+    ...lengths,
+    ...strayed(was.points, now.points, 'point'),
+    ...(was.tips ? strayed(was.tips, now.tips ?? {}, 'tip') : []),
+  ]
+}
+
+type Places = NumberRecord['points']
+const strayed = (was: Places, now: Places, kind: 'point' | 'tip'): readonly DriftedNumber[] =>
+  names(was, now).flatMap((name): DriftedNumber[] => {
+    const [a, b] = [was[name], now[name]]
     const apart = a && b && Math.hypot(b[0] - a[0], b[1] - a[1])
     if (apart !== undefined && apart <= REPLAY) return []
     const there = a && mm(0)
-    return [{ name, kind: 'point', was: there, now: b && mm(apart ?? 0) }]
+    return [{ name, kind, was: there, now: b && mm(apart ?? 0) }]
   })
-  return [...lengths, ...points]
-}
 
 /** Steps whose words would be others now, as they were printed. */
 export function driftedWords(round: Round): readonly string[] {

@@ -4,6 +4,7 @@
  */
 import { movedPath } from '../geometry/path.ts'
 import { add, distance, subtract, type Point } from '../geometry/point.ts'
+import { dartTips } from '../draft/dart-tips.ts'
 import { isHalf, pairedId, type HalfId, type Piece } from '../draft/piece.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { PENCIL } from './changed-edges.ts'
@@ -54,23 +55,34 @@ export const layOver = (before: Piece, after: Piece, anchor: Anchor): Piece =>
   movedPiece(before, subtract(anchorOn(after, anchor), anchorOn(before, anchor)))
 
 export interface MovedPoint {
+  /** A letter of the construction, or a tip by its dart: `waistDart.upper`. */
   readonly name: string
+  /** A tip in words; letters speak for themselves. */
+  readonly words?: string
+  /** Where it lies on the newer piece. */
+  readonly at: Point
   /** To the right and down the paper, mm. */
   readonly across: Mm
   readonly down: Mm
   readonly far: Mm
 }
 
-/** Points of the newer piece that lie elsewhere than on the older one laid under it, farthest first. */
-export const movedPoints = (laid: Piece, after: Piece): readonly MovedPoint[] =>
-  Object.entries(after.points)
-    .flatMap(([name, now]): MovedPoint[] => {
-      const was = laid.points[name]
-      if (!was || distance(was, now) <= PENCIL) return []
-      const [across, down] = [mm(now.x - was.x), mm(now.y - was.y)]
-      return [{ name, across, down, far: mm(distance(was, now)) }]
+/** Points and dart tips of the newer piece that lie elsewhere than on the older one under it, farthest first. */
+export const movedPoints = (laid: Piece, after: Piece): readonly MovedPoint[] => {
+  const old = new Map(named(laid).map(({ name, at }) => [name, at]))
+  return named(after)
+    .flatMap((point): MovedPoint[] => {
+      const was = old.get(point.name)
+      if (!was || distance(was, point.at) <= PENCIL) return []
+      const [across, down] = [mm(point.at.x - was.x), mm(point.at.y - was.y)]
+      return [{ ...point, across, down, far: mm(distance(was, point.at)) }]
     })
     .sort((a, b) => b.far - a.far)
+}
+const named = (piece: Piece): readonly Pick<MovedPoint, 'name' | 'words' | 'at'>[] => [
+  ...Object.entries(piece.points).map(([name, at]) => ({ name, at })),
+  ...dartTips(piece),
+]
 
 function movedPiece(piece: Piece, by: Point): Piece {
   const go = (p: Point): Point => add(p, by)

@@ -170,7 +170,9 @@ describe('every operation as work on the paper she has', () => {
       width: mm(6),
       into: 'waistDart',
     })
-    expect(text).toMatch(/Fold out 0\.6 cm there.* Front\. To check it, or instead of cutting/)
+    expect(text).toMatch(
+      /Fold out 0\.\d cm there.* loses 0\.6 cm of its length.* Front\. To check it, or instead of cutting/,
+    )
     expect(text).not.toMatch(/Front\. Move/)
   })
   // A dart moved as it is: its tip goes as far as it is told, and it is drawn anew.

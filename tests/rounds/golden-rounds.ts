@@ -1,6 +1,7 @@
 /** Printed rounds that every later program must draw alike. Invented bodies, nobody's numbers. */
 import type { GarmentId } from '../../src/draft/draft.ts'
 import type { Correction } from '../../src/fitting/correction.ts'
+import type { Operation } from '../../src/fitting/ops/operation.ts'
 import {
   branchFrom,
   firstRound,
@@ -66,9 +67,36 @@ const branch = (): Round => {
   return close(withChoices(open, choices), '2026-11-25')
 }
 
+/** Operations of every make, decided in another order than they are carried out in. */
+const OPERATIONS: readonly Operation[] = [
+  { op: 'ROT', piece: 'front', edge: 'armhole', along: 0.4, width: mm(8), into: 'bustDart' },
+  { op: 'ROT', piece: 'back', edge: 'neck', along: 0.5, width: mm(5), into: 'shoulderDart' },
+  { op: 'GROUP', piece: 'front', dart: 'bustDart', out: mm(0), down: mm(6) },
+  { op: 'MOVE', piece: 'both', point: 'shoulderTip', out: mm(0), down: mm(7), carries: true },
+  { op: 'WEDGE', piece: 'back', level: 'blade', by: mm(9) },
+]
+const operated = (garment: GarmentId, side?: 'left'): Round =>
+  close(
+    OPERATIONS.slice(side ? 3 : 0).reduce<Round>(
+      (round, operation, i) =>
+        withCorrection(round, {
+          v: 1,
+          id: `o${i}`,
+          kind: 'operate',
+          operation,
+          ...(side ? { side } : {}),
+          because,
+        }),
+      nextRound(first(garment), `${garment}-2`, '2026-11-22'),
+    ),
+    '2026-11-23',
+  )
+
 export const GOLDEN: Readonly<Record<string, () => Round>> = {
   ...Object.fromEntries(GARMENT_IDS.map((id) => [id, () => first(id)] as const)),
   'blouse-second': second,
   'blouse-third': third,
   'blouse-branch': branch,
+  'block-second': () => operated('block'),
+  'sleeveless-left': () => operated('sleeveless', 'left'),
 }

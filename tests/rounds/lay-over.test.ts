@@ -4,7 +4,7 @@ import { standardChoices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
 import { draft } from '../../src/draft/make.ts'
 import { edge, namedPoint } from '../../src/draft/piece.ts'
-import { distance } from '../../src/geometry/point.ts'
+import { distance, point } from '../../src/geometry/point.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { pathStart } from '../../src/geometry/path.ts'
 import { layOver, movedPoints, sharedAnchors } from '../../src/rounds/lay-over.ts'
@@ -41,6 +41,18 @@ test('points that moved are told by how far, as she would measure from the pin',
   expect(moved.some((m) => m.name === 'C' || m.name === 'L')).toBe(false)
   const sizes = moved.map((m) => m.far)
   expect(sizes).toEqual([...sizes].sort((a, b) => b - a))
+})
+
+test('the tips of a dart are told with the points, by the name of the dart', () => {
+  const before = front(0)
+  const [dart] = before.darts
+  const after = {
+    ...before,
+    darts: [{ ...dart!, upperTip: point(dart!.upperTip.x, dart!.upperTip.y + 8) }],
+  }
+  expect(movedPoints(before, after)).toEqual([
+    expect.objectContaining({ words: 'upper tip of the waist dart', across: 0, down: 8, far: 8 }),
+  ])
 })
 
 test('it is moved whole: no edge, dart or level changes its length, and the given piece stays', () => {

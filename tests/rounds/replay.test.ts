@@ -58,6 +58,16 @@ test('a program that draws a point fewer says which', () => {
   expect(between(exact, { ...exact, points })).toMatchObject([{ name: 'front.U', kind: 'point' }])
 })
 
+test('a tip of a dart that lies elsewhere is told; a record that has no tips misses none', () => {
+  const { exact } = golden('block-second.json')
+  const name = 'front.bustDart'
+  const [across, down] = exact.tips![name]!
+  const moved = { ...exact, tips: { ...exact.tips, [name]: [across, mm(down + 2)] as const } }
+  expect(between(exact, moved)).toEqual([{ name, kind: 'tip', was: 0, now: expect.closeTo(2, 6) }])
+  const { tips: _none, ...before } = exact
+  expect(between(before, exact)).toEqual([])
+})
+
 test('words that would be printed otherwise are told', () => {
   const round = some()
   const words = ['A–Z Measure to the moon.', ...(round.printed?.words ?? [])]
@@ -88,7 +98,9 @@ test('a branch goes on from its round alone and says so', () => {
   expect(branch).toMatchObject({ number: 4, from: second.id, seen: [], movements: [] })
   expect(branch.corrections).toEqual(second.corrections)
   expect(branch.printed).toBeUndefined()
-  expect(record(redraft(close(branch, '2026-11-25')).draft)).toEqual(second.printed?.record)
+  expect(
+    between(second.printed!.record, record(redraft(close(branch, '2026-11-25')).draft)),
+  ).toEqual([])
   expect(() => branchFrom(second, 2, 'b', '2026-11-25')).toThrow('not after it')
   // Left for another branch before it was on paper, it is set aside, and can be gone on from later.
   const other = branchFrom(third, 5, 'c', '2026-11-26')

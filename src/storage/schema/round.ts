@@ -41,9 +41,15 @@ export const PhotoRefSchema = v.strictObject({
   removedOn: v.exactOptional(DateSchema),
 })
 
+const PlacesSchema = v.record(
+  v.string(),
+  v.pipe(v.strictTuple([MmSchema, MmSchema]), v.readonly()),
+)
+
 export const NumberRecordSchema = v.strictObject({
   lengths: v.record(v.string(), MmSchema),
-  points: v.record(v.string(), v.pipe(v.strictTuple([MmSchema, MmSchema]), v.readonly())),
+  points: PlacesSchema,
+  tips: v.exactOptional(PlacesSchema),
 })
 
 /** A list that rounds kept before version 3 lack: then nothing had been said yet. */

@@ -84,8 +84,8 @@ const same = (a: Mm, b: Mm, units: UnitChoice): boolean =>
   printedMm(a, units) === printedMm(b, units)
 
 export interface PointLabel extends MovedPoint {
-  readonly at: Point
-  readonly words: string
+  /** How far it moved, as printed. */
+  readonly moved: string
   /** Left end of its words, on the foot of the letters. */
   readonly stands: Point
 }
@@ -95,16 +95,11 @@ const [WIDE, HIGH] = [84, 17] as const
 /** How far each point moved, its words pushed down until they cover no others. */
 export function pointLabels(
   moved: readonly MovedPoint[],
-  points: Piece['points'],
   px: number,
   units: UnitChoice,
 ): readonly PointLabel[] {
   const set: PointLabel[] = []
-  const placed = moved.flatMap((m) => {
-    const at = points[m.name]
-    return at ? [{ ...m, at }] : []
-  })
-  for (const one of placed.sort((a, b) => a.at.y - b.at.y)) {
+  for (const one of [...moved].sort((a, b) => a.at.y - b.at.y)) {
     const x = one.at.x + 8 * px
     const covers = (y: number): PointLabel | undefined =>
       set.find(
@@ -112,7 +107,7 @@ export function pointLabels(
       )
     let y = one.at.y - 7 * px
     for (let other = covers(y); other; other = covers(y)) y = other.stands.y + HIGH * px * 1.001
-    set.push({ ...one, words: formatLength(one.far, units), stands: { x, y } })
+    set.push({ ...one, moved: formatLength(one.far, units), stands: { x, y } })
   }
   return set
 }

@@ -1,0 +1,30 @@
+/** The tips of darts: they carry no letter of the construction, and are named by their dart. */
+import type { Point } from '../geometry/point.ts'
+import { DART_WORDS, partName, type Piece } from './piece.ts'
+
+export interface DartTip {
+  /** `waistDart.upper`, `waistDart.lower`, `bustDart`. */
+  readonly name: string
+  readonly words: string
+  readonly at: Point
+}
+
+export const dartTips = (piece: Piece): readonly DartTip[] => [
+  ...piece.darts.flatMap((d): DartTip[] => [
+    {
+      name: `${partName(d)}.upper`,
+      words: `upper tip of the ${DART_WORDS[d.name]}`,
+      at: d.upperTip,
+    },
+    {
+      name: `${partName(d)}.lower`,
+      words: `lower tip of the ${DART_WORDS[d.name]}`,
+      at: d.lowerTip,
+    },
+  ]),
+  ...piece.edgeDarts.map((d): DartTip => ({
+    name: partName(d),
+    words: `tip of the ${DART_WORDS[d.name]}`,
+    at: d.tip,
+  })),
+]

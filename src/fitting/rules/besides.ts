@@ -1,0 +1,76 @@
+/** What a change does besides: a dart that is drawn, an edge at a slant, width below a waist dart. */
+import { pieceOf, type Draft } from '../../draft/draft.ts'
+import { sewnEase, type EaseLevel } from '../../draft/ease.ts'
+import { EDGE_WORDS } from '../../draft/piece.ts'
+import { wedgeAcross } from '../ops/closing.ts'
+import { NOTE_WORDS } from '../ops/said.ts'
+import type { NewCorrection } from '../propose.ts'
+import type { OnDraft, Tried } from './drawable.ts'
+import { tenth } from './told.ts'
+
+/** The dart a turn goes into, by its piece. */
+export const receiverOf = (c: NewCorrection): string | undefined =>
+  c.kind === 'operate' && c.operation.op === 'ROT'
+    ? `${c.operation.piece}.${c.operation.into}`
+    : undefined
+
+const LEVEL_WORDS: Readonly<Record<EaseLevel, string>> = {
+  bust: 'bust',
+  waist: 'waist',
+  highHip: 'high hip',
+  hip: 'hip',
+}
+/** Ease at a level that is changed by less than this is not told, mm round the body. Judgement. */
+const TOLD = 3
+
+/** A turn taken up by the waist dart swings the front below it outwards: the lowest level that grew. */
+export function widened(
+  before: Draft,
+  { draft }: Tried,
+): { level: string; by: number } | undefined {
+  const is = sewnEase(draft)
+  return sewnEase(before)
+    .flatMap(({ level, sewn }) => {
+      const now = is.find((e) => e.level === level)
+      return now && now.sewn - sewn > TOLD
+        ? [{ level: LEVEL_WORDS[level], by: now.sewn - sewn }]
+        : []
+    })
+    .at(-1)
+}
+
+/** In sentences. */
+export function besides(
+  on: OnDraft,
+  list: readonly NewCorrection[],
+  tried: Tried,
+): readonly string[] {
+  const waist = list.some((c) => receiverOf(c) === 'front.waistDart')
+  const wider = waist ? widened(on.tries([]).draft, tried) : undefined
+  return [
+    ...[...new Set(tried.notes)].map((note) => NOTE_WORDS[note] ?? note),
+    ...slanted(on, list),
+    ...(wider
+      ? [
+          `Below the waist the front turns along: ${tenth(wider.by)} mm more round the ${wider.level}.`,
+        ]
+      : []),
+  ]
+}
+
+/** A wedge is told where it is so many times wider than what the edge loses. Judgement. */
+const SLANT_TOLD = 1.15
+
+/** An edge at a slant to the bust tip loses less than the wedge is wide; its dart opens by more. */
+function slanted({ tries }: OnDraft, list: readonly NewCorrection[]): readonly string[] {
+  return list.flatMap((c) => {
+    if (c.kind !== 'operate' || c.operation.op !== 'ROT') return []
+    const { piece, edge, width } = c.operation
+    const across = wedgeAcross(pieceOf(tries([]).draft, piece), c.operation)
+    if (across === undefined || across < Math.abs(width) * SLANT_TOLD) return []
+    const point = piece === 'front' ? 'bust tip' : 'blade point'
+    return [
+      `The ${piece} ${EDGE_WORDS[edge]} runs slantwise to the ${point} there: to ${width > 0 ? 'take' : 'give'} it ${tenth(Math.abs(width))} mm of length the wedge is ${tenth(across)} mm wide, and the dart opens by as much more.`,
+    ]
+  })
+}
