@@ -24,6 +24,8 @@ export interface Pin {
   readonly where: PinPlace
   readonly side: PinSide
   readonly value: Mm
+  /** On an edge: the place as a share of its length, the neck from the fold, arm edges from the underarm. */
+  readonly along?: number
 }
 
 /** What may be changed: shares, limits and the most of one round. */

@@ -19,6 +19,11 @@ export const PINNED_AT = { neck: 0.5, armhole: 0.4, sleeveEdge: 0.6 } as const
 /** On the back armhole higher, where a line from the blade meets it squarely. */
 export const PINNED_ON_BACK = { armhole: 0.75, sleeveEdge: 0.4 } as const
 
+export const usualAlong = (
+  piece: 'front' | 'back',
+  name: 'neck' | 'armhole' | 'sleeveEdge',
+): number => (piece === 'back' && name !== 'neck' ? PINNED_ON_BACK[name] : PINNED_AT[name])
+
 export const has = (piece: Piece, name: EdgeName): boolean =>
   piece.edges.some((e) => e.name === name)
 

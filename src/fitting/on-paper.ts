@@ -20,7 +20,7 @@ import { inForce, type Correction } from './correction.ts'
 import type { Operation } from './ops/operation.ts'
 import { paperWords } from './ops/paper-words.ts'
 import { operationSaid } from './ops/said.ts'
-import type { Base } from './propose.ts'
+import type { Base } from './preview.ts'
 
 /** Closer than a pencil line is wide two lines are one, mm. Common practice, no source. */
 const PENCIL = 0.3

@@ -3,9 +3,9 @@
  * what was still complained of, and the zones that go up and down instead of settling, with the
  * causes that were not tried yet. A correction is read only by its complaint and its one amount.
  */
-import { complaintOf } from '../fitting/complaints/catalogue.ts'
+import { causeId, complaintOf } from '../fitting/complaints/catalogue.ts'
 import type { ComplaintId } from '../fitting/complaints/complaint.ts'
-import { COMPLAINTS } from '../fitting/complaints.ts'
+import { keptCause } from '../fitting/complaints/kept-causes.ts'
 import type { Correction } from '../fitting/correction.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { Round } from './round.ts'
@@ -77,20 +77,17 @@ export function swings(line: readonly Round[]): readonly Swing[] {
   })
 }
 
-/** As the talk of the Fit screen names them where it knows the complaint, else as the catalogue does. */
-const causesOf = (id: ComplaintId): readonly string[] =>
-  id === 'B8' || id === 'W1'
-    ? COMPLAINTS[id].outcomes.map(({ cause }) => cause)
-    : complaintOf(id).causes.map(({ name }) => name)
-
 function untried(line: readonly Round[], zone: Zone): Swing['causes'] {
   const made = (line.at(-1)?.corrections ?? []).flatMap((c) =>
     c.kind === 'withdraw' ? [] : [c.because],
   )
-  const tried = new Set(made.map((b) => `${b.complaint} ${b.cause}`))
+  const tried = new Set(made.map(keptCause))
   const said = [...line.flatMap((r) => r.seen), ...made].map((s) => s.complaint)
   return [...new Set(said)]
     .filter((id) => zoneOfComplaint(id) === zone)
-    .flatMap((complaint) => causesOf(complaint).map((cause) => ({ complaint, cause })))
-    .filter(({ complaint, cause }) => !tried.has(`${complaint} ${cause}`))
+    .flatMap((complaint) =>
+      complaintOf(complaint).causes.flatMap(({ number, name }) =>
+        tried.has(causeId(complaint, number)) ? [] : [{ complaint, cause: name }],
+      ),
+    )
 }

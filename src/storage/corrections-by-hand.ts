@@ -1,10 +1,9 @@
 /** Corrections written by hand in a file of numbers, filled up to what is recorded. */
-import { COMPLAINT_IDS, COMPLAINTS, type Remedy } from '../fitting/complaints.ts'
 import type { ComplaintId } from '../fitting/complaints/complaint.ts'
 import type { Because, Correction } from '../fitting/correction.ts'
 import type { Operation } from '../fitting/ops/operation.ts'
 import { operationSaid } from '../fitting/ops/said.ts'
-import { mm } from '../units/length.ts'
+import { mm, type Mm } from '../units/length.ts'
 import { CorrectionsSchema } from './schema/correction.ts'
 import type { CorrectionInput } from './schema/draft-input.ts'
 import { parsed, type Parsed } from './schema/parsed.ts'
@@ -44,27 +43,25 @@ export function numberedCorrections(
 type Changing = Exclude<CorrectionInput, { kind: 'withdraw' }>
 
 /**
- * A correction by hand has no muslin behind it, but a record wants its reason. A wedge gets the
- * complaint that leads to it, whose name its step says; a turned choice without one gets the
- * first of the table, because nothing of a draft reads it.
+ * A correction by hand has no muslin behind it, but a record wants its reason. A wedge at the sleeve
+ * edge gets the complaint that led to it, whose name its step says; a turned choice gets the first
+ * of the two that were turned by hand first, because nothing of a draft reads it.
  */
 function becauseOf(entry: Changing): Because | undefined {
   if (entry.kind === 'operate') return ofOperation(entry.operation)
-  const complaint =
-    COMPLAINT_IDS.find((id) =>
-      COMPLAINTS[id].outcomes.some(({ remedy }) => leads(remedy, entry)),
-    ) ?? (entry.kind === 'turn-choice' ? COMPLAINT_IDS[0] : undefined)
-  const amount = mm(entry.kind === 'turn-choice' ? entry.by : entry.width)
-  return (
-    complaint && {
-      complaint,
-      cause: GIVEN_BY_FILE,
-      pinned: { how: 'wholeFold', read: amount, share: 1 },
-      watch: mm(0),
-      round: 1,
-    }
-  )
+  if (entry.kind === 'turn-choice')
+    return given(entry.choice === 'lengthAdded' ? 'W1' : 'B8', mm(entry.by))
+  return entry.piece === 'front' && entry.edge === 'sleeveEdge'
+    ? given('B8', mm(entry.width))
+    : undefined
 }
+const given = (complaint: ComplaintId, read: Mm): Because => ({
+  complaint,
+  cause: GIVEN_BY_FILE,
+  pinned: { how: 'wholeFold', read, share: 1 },
+  watch: mm(0),
+  round: 1,
+})
 
 /** An operation by hand gets the complaint that most often leads to it. */
 const USUAL: Readonly<Record<Operation['op'], ComplaintId>> = {
@@ -80,16 +77,4 @@ const USUAL: Readonly<Record<Operation['op'], ComplaintId>> = {
   DARTSHAPE: 'K6',
   SPLIT: 'B7',
 }
-const ofOperation = (op: Operation): Because => ({
-  complaint: USUAL[op.op],
-  cause: GIVEN_BY_FILE,
-  pinned: { how: 'wholeFold', read: operationSaid(op).amount, share: 1 },
-  watch: mm(0),
-  round: 1,
-})
-
-function leads(remedy: Remedy, entry: Exclude<Changing, { kind: 'operate' }>): boolean {
-  if (entry.kind === 'turn-choice')
-    return remedy.kind === 'turn-choice' && remedy.choice === entry.choice
-  return remedy.kind === 'close-wedge' && remedy.piece === entry.piece && remedy.edge === entry.edge
-}
+const ofOperation = (op: Operation): Because => given(USUAL[op.op], operationSaid(op).amount)

@@ -2,7 +2,7 @@
 import { beforeEach, expect, it, vi } from 'vitest'
 import { render } from 'vitest-browser-svelte'
 import { onPaper } from '../../src/fitting/on-paper.ts'
-import type { NewCorrection } from '../../src/fitting/propose.ts'
+import type { NewCorrection } from '../../src/fitting/preview.ts'
 import CutPlace from '../../src/ui/cut/CutPlace.svelte'
 import FitPlace from '../../src/ui/fitting/FitPlace.svelte'
 import { Preferences } from '../../src/ui/preferences.svelte.ts'

@@ -1,8 +1,9 @@
 /** What the Fit screen says and ticks: printed numbers that agree with the table under them. */
 import { expect, test } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
-import { COMPLAINTS } from '../../src/fitting/complaints.ts'
-import { previewOf, propose, type Preview } from '../../src/fitting/propose.ts'
+import { fitMuslin } from '../../src/fitting/fit-muslin.ts'
+import type { Pin } from '../../src/fitting/half-amount.ts'
+import { previewOf, type Preview } from '../../src/fitting/preview.ts'
 import { compare } from '../../src/rounds/compare.ts'
 import { formatChange, type UnitChoice } from '../../src/units/format.ts'
 import { mm } from '../../src/units/length.ts'
@@ -25,32 +26,33 @@ const base = {
   choices: standardChoices(),
   corrections: [],
 }
-function previewed(id: 'B8' | 'W1', at: 0 | 1, read: number): Preview {
-  const outcome = COMPLAINTS[id].outcomes[at]
-  const how = outcome.readAs[0]!
-  const pinned = { how, read: mm(read), share: 1 }
-  const proposal = propose({ complaint: id, outcome, pinned, along: 0.5, round: 1 })
-  if (proposal.kind !== 'change') throw new Error(proposal.kind)
-  const made = previewOf(base, proposal.correction)
+function previewed(id: 'B8' | 'W1', pin: Pick<Pin, 'how' | 'where'>, read: number): Preview {
+  const complaints = [
+    { id, answers: { 1: true }, pin: { ...pin, side: 'both' as const, value: mm(read) } },
+  ]
+  const { corrections } = fitMuslin({ ...base, complaints, round: 1, on: '2026-11-25' })
+  const made = previewOf(base, corrections[0]!)
   if (!made.ok) throw new Error(made.why.id)
   return made.preview
 }
+const GAPE = ['B8', { how: 'pinch', where: 'armhole' }, 12] as const
+const SHORT = ['W1', { how: 'level', where: 'allRound' }, 14] as const
 
 // A change is the difference of the two printed numbers: the sentence may not say another.
 test.each([CM, EIGHTHS])('both numbers of a wedge are those of the table, %o', (units) => {
-  const preview = previewed('B8', 0, 12)
+  const preview = previewed(...GAPE)
   const said = asText(changeSaid(preview, units), units)
   const change = (name: string) => {
     const row = compare(preview.before, preview.after).changes.find((c) => c.name === name)!
     return formatChange(row.before, row.after, units).replace(/^[+−]/, '')
   }
-  expect(said).toContain(`dart opens by ${change('front.waistDart')};`)
+  expect(said).toContain(`dart opens by ${change('front.bustDart')};`)
+  // 87 in a hundred of 12 mm: 10.44.
   expect(said).toContain(`the sleeve edge is ${change('front.sleeveEdge')} shorter`)
-  expect(said).toContain(`the hem gains ${change('front.hem')} below the dart.`)
 })
 
 test('a turned choice is said from and to, as a list it is said by how much', () => {
-  const preview = previewed('W1', 0, 14)
+  const preview = previewed(...SHORT)
   expect(asText(changeSaid(preview, CM), CM)).toBe(
     'The length between bust and waist goes from 0.0 cm to 1.4 cm, on back and front alike.',
   )
@@ -62,7 +64,7 @@ test('a turned choice is said from and to, as a list it is said by how much', ()
 })
 
 test('the table holds what changed and the sewn seams that did not, each once', () => {
-  const rows = rowsOf(previewed('B8', 0, 12).before, previewed('B8', 0, 12).after)
+  const rows = rowsOf(previewed(...GAPE).before, previewed(...GAPE).after)
   const names = rows.map((r) => r.name)
   expect(names).toContain('Front sleeve edge')
   expect(names).toContain('Front side seam')

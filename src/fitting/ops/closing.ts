@@ -52,16 +52,28 @@ export interface Closing {
   readonly angle: number
   /** Where it was pinned. */
   readonly spot: Point
-  /** Width of the wedge there, square to the line from the pivot, mm. */
+}
+export interface WedgeAt {
+  readonly pivot: Point
+  readonly spot: Point
+  /** Angle of the wedge, radians. */
+  readonly turn: number
+  /** Its width at the edge, square to the line from the pivot, mm. */
   readonly across: Mm
 }
-/** The wedge of an operation on its piece; only its width is asked for, whichever part turns. */
-export function wedgeAcross(piece: Piece, op: Extract<Operation, { op: 'ROT' }>): Mm | undefined {
-  const { edge: name, along, width } = op
+/** The wedge of an operation on its piece; undefined where it cannot be closed. */
+export function wedgeAt(
+  piece: Piece,
+  { edge: name, along, width }: Extract<Operation, { op: 'ROT' }>,
+): WedgeAt | undefined {
   if (!has(piece, name)) return undefined
-  const wedge = { name, pivot: pivotOf(piece), along, width, follows: true }
-  const done = closing(edge(piece, name).path, wedge)
-  return done.ok ? done.closing.across : undefined
+  const pivot = pivotOf(piece)
+  // The wedge is the same whichever part turns.
+  const done = closing(edge(piece, name).path, { name, pivot, along, width, follows: true })
+  if (!done.ok) return undefined
+  const { spot, angle } = done.closing
+  const turn = Math.abs(angle)
+  return { pivot, spot, turn, across: openingAt(radians(turn), distance(pivot, spot)) }
 }
 
 type ClosingOutcome =
@@ -89,12 +101,7 @@ export function closing(path: Path, wedge: ClosedWedge): ClosingOutcome {
     }
   return {
     ok: true,
-    closing: {
-      closed: found.path,
-      angle: found.angle,
-      spot,
-      across: openingAt(radians(found.turn), r),
-    },
+    closing: { closed: found.path, angle: found.angle, spot },
   }
 }
 const exact = ({ off }: Attempt): boolean => Math.abs(off) < EXACT

@@ -12,7 +12,7 @@ import { formatLength, type UnitChoice } from '../../units/format.ts'
 import { mm } from '../../units/length.ts'
 import { armEdge, onNeck, overEdge, pivotOf, sideMouth } from '../landmarks.ts'
 import { hingeAt, levelOf } from './across.ts'
-import { wedgeAcross } from './closing.ts'
+import { wedgeAt } from './closing.ts'
 import { acrossPoint } from './moves.ts'
 import type { Operation } from './operation.ts'
 
@@ -25,7 +25,7 @@ export function paperWords(op: Operation, before: Draft, units: UnitChoice): rea
       const long = pathLength(edge(piece, op.edge).path)
       const from = op.edge === 'neck' ? 'the fold' : 'the underarm'
       const pivot = op.piece === 'front' ? 'bust tip' : 'blade point'
-      const across = wedgeAcross(piece, op) ?? op.width
+      const across = wedgeAt(piece, op)?.across ?? op.width
       const slant = Math.abs(across - Math.abs(op.width)) > SLANT_TOLD
       const loses = slant
         ? ` The edge runs slantwise there and ${op.width > 0 ? 'loses' : 'gains'} ${say(op.width)} of its length.`

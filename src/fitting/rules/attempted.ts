@@ -6,7 +6,7 @@
 import { mm, type Mm } from '../../units/length.ts'
 import type { ComplaintId } from '../complaints/complaint.ts'
 import type { AmountRules } from '../half-amount.ts'
-import type { NewCorrection } from '../propose.ts'
+import type { NewCorrection } from '../preview.ts'
 import { refusalSaid } from '../refusal.ts'
 import { besides, receiverOf, widened } from './besides.ts'
 import { decide, type Decision } from './decide.ts'

@@ -2,9 +2,9 @@
 import { pieceOf, type Draft } from '../../draft/draft.ts'
 import { sewnEase, type EaseLevel } from '../../draft/ease.ts'
 import { EDGE_WORDS } from '../../draft/piece.ts'
-import { wedgeAcross } from '../ops/closing.ts'
+import { wedgeAt } from '../ops/closing.ts'
 import { NOTE_WORDS } from '../ops/said.ts'
-import type { NewCorrection } from '../propose.ts'
+import type { NewCorrection } from '../preview.ts'
 import type { OnDraft, Tried } from './drawable.ts'
 import { tenth } from './told.ts'
 
@@ -66,7 +66,7 @@ function slanted({ tries }: OnDraft, list: readonly NewCorrection[]): readonly s
   return list.flatMap((c) => {
     if (c.kind !== 'operate' || c.operation.op !== 'ROT') return []
     const { piece, edge, width } = c.operation
-    const across = wedgeAcross(pieceOf(tries([]).draft, piece), c.operation)
+    const across = wedgeAt(pieceOf(tries([]).draft, piece), c.operation)?.across
     if (across === undefined || across < Math.abs(width) * SLANT_TOLD) return []
     const point = piece === 'front' ? 'bust tip' : 'blade point'
     return [

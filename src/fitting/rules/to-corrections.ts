@@ -13,10 +13,10 @@ import { mm, type Mm } from '../../units/length.ts'
 import type { ComplaintId, Way } from '../complaints/complaint.ts'
 import type { Because } from '../correction.ts'
 import { isPinned, STANDARD_RULES, type AmountRules, type How, type Pin } from '../half-amount.ts'
-import { PINNED_AT, PINNED_ON_BACK } from '../landmarks.ts'
+import { usualAlong } from '../landmarks.ts'
 import type { Operation, WedgeLevel } from '../ops/operation.ts'
 import type { HowRead } from '../pinned.ts'
-import type { NewCorrection } from '../propose.ts'
+import type { NewCorrection } from '../preview.ts'
 import { capEaseFor } from './cap-height.ts'
 import type { Decision } from './decide.ts'
 import { readFor, type EditAmount } from './edit-amounts.ts'
@@ -258,7 +258,7 @@ function actOf(j: Judged, e: EditAmount, draft: Draft): Act {
 function turn(j: Judged, e: EditAmount, piece: 'front' | 'back', part: string): Operation {
   const receiver = j.edits.find((f) => f.follows === e.target)?.target.split('.')[1]
   const edge = part === 'neck' ? 'neck' : part === 'armhole' ? 'armhole' : 'sleeveEdge'
-  const along = piece === 'back' && edge !== 'neck' ? PINNED_ON_BACK[edge] : PINNED_AT[edge]
+  const along = j.pin?.along ?? usualAlong(piece, edge)
   const into = (receiver ??
     (piece === 'back' ? 'shoulderDart' : edge === 'armhole' ? 'bustDart' : 'waistDart')) as AnyDart
   return { op: 'ROT', piece, edge, along, width: mm(e.applied), into }

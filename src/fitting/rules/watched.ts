@@ -7,6 +7,7 @@
 import { mm, type Mm } from '../../units/length.ts'
 import { causeId, complaintOf } from '../complaints/catalogue.ts'
 import { COMPLAINT_IDS, type ComplaintId, type Work } from '../complaints/complaint.ts'
+import { keptCause } from '../complaints/kept-causes.ts'
 import { inForce, type Correction } from '../correction.ts'
 import { shareOfRead, type AmountRules, type Pin } from '../half-amount.ts'
 import { halfOf } from './pins.ts'
@@ -34,7 +35,8 @@ export function watchedFrom(corrections: readonly Correction[], round: number): 
   )
   const last = Math.max(...before.map((c) => c.because.round))
   const list = before.flatMap((c): Watched[] => {
-    const { complaint, cause, watch } = c.because
+    const { complaint, watch } = c.because
+    const cause = keptCause(c.because)
     const found = complaintOf(complaint).causes.find((x) => {
       const end = followed(complaint, x).chain.at(-1)
       return end && causeId(end.of, end.number) === cause

@@ -3,14 +3,15 @@
  * is the difference of two printed numbers, so the sentence and the table agree.
  */
 import { CHOICES } from '../../draft/choices.ts'
-import type { Draft } from '../../draft/draft.ts'
+import { pieceOf, type Draft } from '../../draft/draft.ts'
 import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.ts'
 import { record } from '../../draft/record.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { Correction } from '../../fitting/correction.ts'
+import { wedgeAt } from '../../fitting/ops/closing.ts'
+import type { Operation } from '../../fitting/ops/operation.ts'
 import { operationSaid } from '../../fitting/ops/said.ts'
-import type { HowRead } from '../../fitting/pinned.ts'
-import type { NewCorrection, Preview } from '../../fitting/propose.ts'
+import type { Preview } from '../../fitting/preview.ts'
 import type { ChangedLines } from '../../rounds/changed-edges.ts'
 import { compare } from '../../rounds/compare.ts'
 import { formatChange, formatLength, printedMm, type UnitChoice } from '../../units/format.ts'
@@ -28,14 +29,20 @@ export function changeSaid(preview: Preview, units: UnitChoice): Said {
   const { correction, before, after } = preview
   switch (correction.kind) {
     case 'close-wedge':
-      return wedgeSaid(preview, correction, units)
+      return [
+        'A wedge of ',
+        correction.width,
+        ` is closed at the ${correction.piece} ${EDGE_WORDS[correction.edge]}.`,
+      ]
     case 'turn-choice': {
       const { label } = CHOICES[correction.choice]
       const [from, to] = [before.choices[correction.choice], after.choices[correction.choice]]
       return [`The ${label} goes from `, from, ' to ', to, ', on back and front alike.']
     }
     case 'operate': {
-      const { words, amount } = operationSaid(correction.operation)
+      const { operation } = correction
+      if (operation.op === 'ROT' && operation.width > 0) return wedgeSaid(preview, operation, units)
+      const { words, amount } = operationSaid(operation)
       return [`${capital(words)}, `, amount, '.']
     }
     case 'withdraw':
@@ -45,16 +52,17 @@ export function changeSaid(preview: Preview, units: UnitChoice): Said {
 
 function wedgeSaid(
   { before, after }: Preview,
-  c: Extract<NewCorrection, { kind: 'close-wedge' }>,
+  op: Extract<Operation, { op: 'ROT' }>,
   units: UnitChoice,
 ): Said {
-  const moved = (part: string): Mm => printedChange(before, after, `${c.piece}.${part}`, units)
-  const [dart, edge, hem] = [moved('waistDart'), moved(c.edge), moved('hem')]
-  const name = EDGE_WORDS[c.edge]
+  const moved = (part: string): Mm => printedChange(before, after, `${op.piece}.${part}`, units)
+  const [dart, edge, hem] = [moved(op.into), moved(op.edge), moved('hem')]
+  const name = EDGE_WORDS[op.edge]
+  const across = wedgeAt(pieceOf(before, op.piece), op)?.across ?? op.width
   return [
     'Fold out ',
-    c.width,
-    ` at the ${c.piece} ${name}, down to nothing at the bust tip. The waist dart `,
+    across,
+    ` at the ${op.piece} ${name}, down to nothing at the ${op.piece === 'front' ? 'bust tip' : 'blade point'}. The ${DART_WORDS[op.into]} `,
     ...(dart === 0 ? ['stays as wide as printed'] : ['opens by ', dart]),
     `; the ${name} `,
     ...(edge === 0 ? ['prints the same'] : ['is ', edge, ' shorter once drawn smooth']),
@@ -113,25 +121,6 @@ export function correctionSaid(c: Exclude<Correction, { kind: 'withdraw' }>): Sa
     : [`${name}${CHOICES[c.choice].label}, `, c.by < 0 ? 'less ' : 'more ', mm(Math.abs(c.by)), '.']
 }
 
-export const HOW_WORDS: Readonly<
-  Record<HowRead, { readonly word: string; readonly hint: string }>
-> = {
-  wholeFold: { word: 'whole fold', hint: 'The whole width of cloth the pins take out.' },
-  foldToPin: {
-    word: 'fold to pin',
-    hint: 'The pinch lies flat: from its fold to the pin. It counts twice.',
-  },
-  seamToPin: {
-    word: 'seam to pin',
-    hint: 'From the seam line to the new line of pins, the same on back and front.',
-  },
-  levelError: {
-    word: 'line to elastic',
-    hint: 'From the line drawn on the muslin to the elastic.',
-  },
-  slitOpen: { word: 'opening of a slit', hint: 'Between the two cut edges.' },
-}
-
 /** "all of it", "half of it", "87 in a hundred". */
 export const shareWords = (share: number): string =>
   share === 1
@@ -145,6 +134,3 @@ export const sharesFor = (usual: number): readonly number[] =>
   [...new Set([1, usual, 0.75, 0.5])].sort((a, b) => b - a)
 
 export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
-
-/** The ruler runs to twice the most of one round, so that more than that can still be read. */
-export const rulerEnd = (how: HowRead, cap: Mm): Mm => (how === 'foldToPin' ? cap : mm(cap * 2))

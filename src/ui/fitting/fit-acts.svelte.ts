@@ -2,12 +2,12 @@
  * What is done from the Fit screen and kept: a change, a taking back, a thing seen, a note. One
  * act at a time; what was done last is told until the next one.
  */
-import type { NewCorrection, Preview } from '../../fitting/propose.ts'
+import type { NewCorrection, Preview } from '../../fitting/preview.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { Session } from '../session.svelte.ts'
-import type { FitTalk } from './fit-talk.svelte.ts'
 import { alreadySeen, withNote } from './seen.ts'
-import type { WiderTalk } from './wider-talk.svelte.ts'
+import type { SentenceTalk } from './sentence-talk.svelte.ts'
+import type { FitTalk } from './fit-talk.svelte.ts'
 
 export interface MadeChange {
   /** Ids of what was decided together, in the order in which it was kept. */
@@ -24,28 +24,20 @@ export class FitActs {
   #busy = false
   readonly #session: Session
   readonly #talk: FitTalk
-  readonly #wider: WiderTalk
+  readonly #sentence: SentenceTalk
   readonly #muslin: () => Round
 
-  constructor(session: Session, talk: FitTalk, wider: WiderTalk, muslin: () => Round) {
+  constructor(session: Session, talk: FitTalk, sentence: SentenceTalk, muslin: () => Round) {
     this.#session = session
     this.#talk = talk
-    this.#wider = wider
+    this.#sentence = sentence
     this.#muslin = muslin
   }
 
-  /** Keeps what was seen with the muslin's round, then the change in the next one. */
+  /** Keeps what was seen with the muslin's round, then the changes in the next one. */
   make = (): Promise<boolean> =>
     this.#once(async () => {
-      const { proposal, outcomeOfChange, outcome } = this.#talk
-      if (proposal?.kind !== 'change' || !outcomeOfChange?.ok || !outcome) return false
-      if (!(await this.#seen(outcome.cause))) return false
-      return this.#makeAll([proposal.correction], outcomeOfChange.preview)
-    })
-  /** The same for everything that was seen on this muslin, decided together. */
-  makeWider = (): Promise<boolean> =>
-    this.#once(async () => {
-      const { corrections, outcomeOfChange } = this.#wider
+      const { corrections, outcomeOfChange } = this.#talk
       if (corrections.length === 0 || !outcomeOfChange?.ok) return false
       if (!(await this.#seenAll())) return false
       return this.#makeAll(corrections, outcomeOfChange.preview)
@@ -70,20 +62,11 @@ export class FitActs {
   takeBackMade = async (): Promise<void> => {
     for (const id of this.made?.corrections.toReversed() ?? []) await this.takeBack(id)
   }
-  /** Kept without a change: undecided, stretched while sewn, or a number to tape again first. */
-  keepSeen = (answer: string): Promise<boolean> =>
-    this.#once(async () => {
-      if (!(await this.#seen(answer))) return false
-      this.#talk.startOver()
-      this.told = `Kept with round ${this.#muslin().number}. The draft stays as it is.`
-      return true
-    })
   /** Keeps what was seen and decided, without a change. */
-  keepWider = (): Promise<boolean> =>
+  keepSeen = (): Promise<boolean> =>
     this.#once(async () => {
       if (!(await this.#seenAll())) return false
-      this.#wider.startOver()
-      this.#talk.startOver()
+      this.#startOver()
       this.told = `Kept with round ${this.#muslin().number}. The draft stays as it is.`
       return true
     })
@@ -95,27 +78,23 @@ export class FitActs {
       return true
     })
   notYet = (): void => {
-    this.#talk.answer(undefined)
-    this.#wider.startOver()
+    this.#talk.startOver()
     this.told = 'Nothing was changed.'
   }
   goOn = (): void => {
     this.made = undefined
     this.told = ''
+    this.#startOver()
+  }
+  #startOver(): void {
     this.#talk.startOver()
-    this.#wider.startOver()
+    this.#sentence.startOver()
   }
 
-  async #seen(answer: string): Promise<boolean> {
-    const { complaint, pinned } = this.#talk
-    if (!complaint) return false
-    const seen = { complaint, answer, ...(pinned ? { pinned } : {}) }
-    return alreadySeen(this.#muslin(), seen) || this.#session.noteSeen(this.#muslin(), seen)
-  }
   async #seenAll(): Promise<boolean> {
     // What the book should tape again is asked there, whatever is decided here.
-    if (!(await this.#session.doubt(this.#wider.proposals(this.#session.today())))) return false
-    for (const seen of this.#wider.seen)
+    if (!(await this.#session.doubt(this.#talk.proposals(this.#session.today())))) return false
+    for (const seen of this.#talk.seen)
       if (
         !alreadySeen(this.#muslin(), seen) &&
         !(await this.#session.noteSeen(this.#muslin(), seen))

@@ -1,10 +1,7 @@
 /**
- * The spoken sentence: its gaps and the words that fill them, which complaint it reads as, and
- * what of it the finder hears beside the words she types.
+ * The spoken sentence: its gaps and the words that fill them, and what of it the finder hears
+ * beside the words she types.
  */
-import { COMPLAINT_IDS, COMPLAINTS, type ComplaintId } from '../../fitting/complaints.ts'
-import type { GarmentId } from '../../draft/draft.ts'
-import type { ComplaintId as AnyComplaint } from '../../fitting/complaints/complaint.ts'
 import { hear } from '../../fitting/finding/hear.ts'
 import type { ConceptId } from '../../fitting/finding/lexicon.ts'
 import type { Fold } from '../parts/folds.ts'
@@ -16,7 +13,7 @@ export interface Gap {
   /** Read out as the name of the gap, and shown in it while it is empty. */
   readonly label: string
   readonly empty: string
-  /** `word` is what a complaint is told by, `said` how it stands in the sentence. */
+  /** `word` is what is heard, `said` how it stands in the sentence. */
   readonly words: readonly { readonly word: string; readonly said: string }[]
 }
 
@@ -113,15 +110,6 @@ export const openGap = (spoken: Spoken): GapId | undefined =>
     (id) => spoken[id] === undefined && (id !== 'towards' || hasTowards(spoken)),
   )
 
-/** Place and cloth tell a complaint; sides and folds only colour it. */
-export const readsAs = (spoken: Spoken): ComplaintId | undefined =>
-  COMPLAINT_IDS.find((id) => {
-    const { where, cloth } = COMPLAINTS[id].sentence
-    return spoken.where === where && spoken.cloth === cloth
-  })
-
-export const sentenceOf = (id: ComplaintId): Spoken => COMPLAINTS[id].sentence
-
 /** The sentence as plain words, for a note; undefined while where or how is open. */
 export function inFull(spoken: Spoken): string | undefined {
   const said = (id: GapId) => GAPS[id].words.find((w) => w.word === spoken[id])?.said
@@ -169,7 +157,3 @@ export function dialOf(spoken: Spoken, slant: Fold): Fold | undefined {
 }
 export const foldsOf = (fold: Fold): string =>
   fold === 'level' || fold === 'upright' ? fold : 'slantwise'
-
-/** Complaints of the draped sleeve whose pin is told with its place on the edge. */
-export const knowsPlace = (id: AnyComplaint, garment: GarmentId): id is ComplaintId =>
-  garment === 'blouse' && COMPLAINT_IDS.some((known) => known === id)

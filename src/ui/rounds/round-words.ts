@@ -1,4 +1,5 @@
 /** Sentences about rounds: what lies between two of them, and what a newer program would print. */
+import type { HowRead } from '../../fitting/pinned.ts'
 import { EDGE_WORDS, isHalf, PIECE_WORDS, type EdgeName, type PieceId } from '../../draft/piece.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { Correction } from '../../fitting/correction.ts'
@@ -7,10 +8,18 @@ import { drift } from '../../rounds/drift.ts'
 import { redraft } from '../../rounds/redraft.ts'
 import type { Round } from '../../rounds/round.ts'
 import { printedMm, type UnitChoice } from '../../units/format.ts'
-import { capital, HOW_WORDS, shareWords, type Said } from '../fitting/change-words.ts'
+import { capital, shareWords, type Said } from '../fitting/change-words.ts'
 import type { ChangeRow } from '../parts/changes.ts'
 import { saidBetween } from './said-between.ts'
 import { pickedBetween } from './words-between.ts'
+
+const HOW_WORDS: Readonly<Record<HowRead, string>> = {
+  wholeFold: 'whole fold',
+  foldToPin: 'fold to pin',
+  seamToPin: 'seam to pin',
+  levelError: 'line to elastic',
+  slitOpen: 'opening of a slit',
+}
 
 export const betweenRounds = (before: Round, after: Round): Comparison =>
   compare(redraft(before).draft, redraft(after).draft)
@@ -99,7 +108,7 @@ export function becauseSaid(c: Decision): Said {
   return [
     `Because of muslin ${round}: ${HEADS[complaint].name.toLowerCase()}, ${cause}. Read `,
     pinned.read,
-    ` ${HOW_WORDS[pinned.how].word}, ${shareWords(pinned.share)} changed.`,
+    ` ${HOW_WORDS[pinned.how]}, ${shareWords(pinned.share)} changed.`,
     ...(watch === 0 ? [] : [' Watch ', watch, ' next time.']),
   ]
 }

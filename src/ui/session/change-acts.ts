@@ -1,7 +1,7 @@
 /** What she changes of the draft in the open round: choices of the construction, corrections. */
 import type { ChoiceId, Choices } from '../../draft/choices.ts'
 import { standardFor } from '../../draft/garments.ts'
-import type { NewCorrection } from '../../fitting/propose.ts'
+import type { NewCorrection } from '../../fitting/preview.ts'
 import { withChoices, withCorrection, type Round } from '../../rounds/round.ts'
 import { sameData } from '../../storage/same.ts'
 import type { Mm } from '../../units/length.ts'

@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest'
 import { agreedValue, keptReadings } from '../../../src/measurements/book.ts'
 import { inForce } from '../../../src/fitting/correction.ts'
-import type { NewCorrection } from '../../../src/fitting/propose.ts'
+import type { NewCorrection } from '../../../src/fitting/preview.ts'
 import { undoneWords } from '../../../src/ui/undo/act-words.ts'
 import { mm } from '../../../src/units/length.ts'
 import { bookOf, MIDDLE } from '../../bodies.ts'
