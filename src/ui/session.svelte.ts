@@ -4,6 +4,8 @@
  * each of the others one kind of act.
  */
 import { createContext } from 'svelte'
+import type { MeasurementId } from '../measurements/catalogue.ts'
+import { takeStandInsBack } from './session/answered.ts'
 import { ChangeActs } from './session/change-acts.ts'
 import { Keeping } from './session/keeping.ts'
 import { OpenRound } from './session/open-round.ts'
@@ -30,9 +32,16 @@ export class Session extends Work {
   undo = this.#keeping.undo
   redo = this.#keeping.redo
 
-  typeReading = this.#tape.typeReading
+  typeReading: TapeActs['typeReading'] = (id, value) =>
+    this.#heard(id, this.#tape.typeReading(id, value))
   withdrawReading = this.#tape.withdrawReading
-  correctReading = this.#tape.correctReading
+  correctReading: TapeActs['correctReading'] = (id, index, value) =>
+    this.#heard(id, this.#tape.correctReading(id, index, value))
+  async #heard(id: MeasurementId, reading: Promise<boolean>): Promise<boolean> {
+    const done = await reading
+    if (done) await takeStandInsBack(this, this.#changes, id)
+    return done
+  }
   propose = this.#tape.propose
   doubt = this.#tape.doubt
   tapeStands = this.#tape.tapeStands

@@ -62,8 +62,8 @@ test('a zone that goes up, down and up is named, with the causes not tried', () 
       zone: 'waist',
       rounds: [2, 3, 4],
       causes: [
-        { complaint: 'W1', cause: 'front short' },
-        { complaint: 'W1', cause: 'back short' },
+        { complaint: 'W1', cause: 'tight hip or waist pushes it up' },
+        { complaint: 'W1', cause: 'tight bust lifts it' },
       ],
     },
   ])

@@ -50,7 +50,7 @@ export function attempted(
       return {
         decision: {
           ...decision,
-          reasons: [...decision.reasons, ...said, ...besides(on, left, tried)],
+          reasons: [...new Set([...decision.reasons, ...said, ...besides(on, left, tried)])],
         },
         corrections: left,
         notDrawn: [...plan.notDrawn, ...gaveUp],
@@ -58,7 +58,8 @@ export function attempted(
     const { complaint } = bad.because
     const into = receiverOf(bad)
     const why = refusalSaid(refused.why, inMm)
-    if (attempt < ATTEMPTS && into !== undefined && !facts.full?.includes(into)) {
+    const other = into !== undefined && refused.why.id !== 'edgeSlants'
+    if (attempt < ATTEMPTS && other && !facts.full?.includes(into)) {
       facts = { ...facts, full: [...(facts.full ?? []), into] }
       said.push(`${complaint}: ${why} The other dart is tried.`)
       continue

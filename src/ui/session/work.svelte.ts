@@ -23,6 +23,8 @@ export class Work {
   aside = $state.raw<readonly AsideRow[]>([])
   /** Why the last thing was not kept, and what to do; undefined when all is kept. */
   problem = $state.raw<string | undefined>()
+  /** What the tape has settled since a muslin doubted it; undefined when that is read. */
+  answered = $state.raw<string | undefined>()
   opened = $state.raw(false)
   keptAt = $state.raw<Date | undefined>()
   /** When another window of this browser last changed what is shown here. */
