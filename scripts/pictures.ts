@@ -37,7 +37,14 @@ try {
   await page.getByRole('button', { name: 'I have sewn this muslin' }).first().click()
   await page.getByLabel('Or in your own words').fill('gaping armhole')
   await page.getByRole('button', { name: 'Find the complaint in these words' }).click()
-  await page.getByText('The edge lies close and the side stays plumb').click()
+  await page
+    .getByRole('button', { name: /^Gaping armhole/ })
+    .first()
+    .click()
+  await page
+    .getByText(/^Yes\./)
+    .first()
+    .click()
   const amount = page.getByRole('textbox', { name: 'Whole fold' })
   await amount.fill('12 mm')
   await amount.press('Enter')
