@@ -12,7 +12,7 @@ import { bothRound } from '../draft/opening.ts'
 import { SIDES, type Side } from '../draft/piece.ts'
 import { SEAM_EQUAL } from '../draft/proof.ts'
 import { bodyOfSide, sidesAgree, type Body } from '../measurements/confirmed.ts'
-import { inForce, type Correction } from './correction.ts'
+import { inForce, sideOf, type Correction } from './correction.ts'
 import { correctedHalves, type Corrected } from './halves.ts'
 
 export type { Corrected } from './halves.ts'
@@ -77,9 +77,7 @@ function sidesOf(
   choices: Choices,
   corrections: readonly Correction[],
 ): Both<Corrected> | undefined {
-  const ofSide = new Set(
-    inForce(corrections).flatMap((c) => (c.kind === 'operate' && c.side ? [c.side] : [])),
-  )
+  const ofSide = new Set(inForce(corrections).flatMap((c) => sideOf(c) ?? []))
   const apart = body.standing === 'confirmed' && !sidesAgree(body) ? body : undefined
   if (ofSide.size === 0 && !apart) return undefined
   const on = (side: Side): Corrected =>

@@ -21,13 +21,14 @@ export interface Because {
 }
 
 export type Correction =
-  /** Turns one choice of the construction by so much. */
+  /** Turns one choice of the construction by so much; `side` on one side of the body only. */
   | {
       readonly v: 1
       readonly id: string
       readonly kind: 'turn-choice'
       readonly choice: ChoiceId
       readonly by: Mm
+      readonly side?: Side
       readonly because: Because
     }
   /**
@@ -61,6 +62,10 @@ export type Correction =
       readonly correction: string
       readonly round: number
     }
+
+/** The side a correction is for, where it is for one only. */
+export const sideOf = (c: Correction): Side | undefined =>
+  c.kind === 'operate' || c.kind === 'turn-choice' ? c.side : undefined
 
 /** The corrections still in force, in the order they were decided. */
 export function inForce(list: readonly Correction[]): Correction[] {

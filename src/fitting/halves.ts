@@ -12,7 +12,7 @@ import type { Body } from '../measurements/confirmed.ts'
 import { fixed } from '../units/amount.ts'
 import { mm } from '../units/length.ts'
 import { HEADS } from './complaints/heads.ts'
-import { inForce, type Correction } from './correction.ts'
+import { inForce, sideOf, type Correction } from './correction.ts'
 import { operated } from './ops/operate.ts'
 import type { Operation } from './ops/operation.ts'
 import { operationSaid } from './ops/said.ts'
@@ -36,9 +36,7 @@ export function correctedHalves(
   corrections: readonly Correction[],
   side?: Side,
 ): Corrected {
-  const list = inForce(corrections).filter(
-    (c) => !(c.kind === 'operate' && c.side && c.side !== side),
-  )
+  const list = inForce(corrections).filter((c) => (sideOf(c) ?? side) === side)
   const turned = turnChoices(choices, list)
   const done = carriedOut(drawn(garment, body, turned.choices), list)
   return { ...done, refused: [...turned.refused, ...done.refused] }

@@ -57,6 +57,23 @@ describe('what is said becomes what is drawn', () => {
     const plain = correctedDraft(m.garment, m.body, m.choices, []).draft
     expect(at(draft) - at(plain)).toBeCloseTo(40, 3)
   })
+  // Only the left side seam opens, by 20: 10 on its two edges, and the bust gains 20 and not 40.
+  test('bust short on the left alone: the left pieces are wider, the right ones stay', () => {
+    const left = said('B1', 2, 'side', 'slit', 20)
+    const m = muslin('block', { ...left, pin: { ...left.pin!, side: 'left' } })
+    const { fitted, draft, refused } = redrawn(m)
+    expect(fitted.corrections).toEqual([
+      expect.objectContaining({ kind: 'turn-choice', choice: 'easeBust', by: 10, side: 'left' }),
+    ])
+    expect(refused).toEqual([])
+    const plain = correctedDraft(m.garment, m.body, m.choices, []).draft
+    const out = (d: typeof draft, half: 'front' | 'back') => namedPoint(pieceOf(d, half), 'U').x
+    for (const half of ['front', 'back'] as const) {
+      expect(out(draft.sides!.left, half) - out(plain, half)).toBeCloseTo(10, 3)
+      expect(out(draft.sides!.right, half)).toBeCloseTo(out(plain, half), 9)
+    }
+    expect(draft.findings.filter(({ severity }) => severity === 'stop')).toEqual([])
+  })
   test('front short, slope, blades, apex: the operation with its amount, and what to tape', () => {
     const drop = redrawn(muslin('block', said('B2', 1, 'cf', 'level', 14)))
     expect(drop.fitted.corrections[0]).toMatchObject({ operation: { op: 'DROP', by: 14 } })

@@ -58,20 +58,27 @@ function ofJudged(j: Judged, draft: Draft, round: number, rules: AmountRules): C
   const edits = j.edits.filter((e) => e.follows === undefined)
   const acts = actsOf(j, edits, draft)
   const because = becauseOf(j, round, rules)
+  const side = j.side ? { side: j.side } : {}
   const corrections: NewCorrection[] = []
   const notDrawn: NotDrawn[] = []
   for (const [act, e] of acts) {
-    if ('choice' in act && j.side)
+    if ('choice' in act && j.side && !SIDED.includes(act.choice))
       notDrawn.push({ complaint: j.id, target: e.target, op: e.op, why: ONE_SIDE })
     else if ('choice' in act && !GARMENTS[draft.garment].choices.includes(act.choice))
       notDrawn.push({ complaint: j.id, target: e.target, op: e.op, why: NOT_READ })
     else if ('choice' in act)
-      corrections.push({ kind: 'turn-choice', choice: act.choice, by: mm(act.by), because })
+      corrections.push({
+        kind: 'turn-choice',
+        choice: act.choice,
+        by: mm(act.by),
+        ...side,
+        because,
+      })
     else if ('operation' in act)
       corrections.push({
         kind: 'operate',
         operation: act.operation,
-        ...(j.side ? { side: j.side } : {}),
+        ...side,
         because,
       })
     else if ('why' in act)
@@ -83,7 +90,24 @@ function ofJudged(j: Judged, draft: Draft, round: number, rules: AmountRules): C
 const NOT_READ =
   'This garment has no such part to change. Look at the other causes of the complaint.'
 const ONE_SIDE =
-  'This is a choice of the construction and turns both sides. Pin both sides, or draw this side by hand.'
+  'It moves the centre line, which both sides share. Pin both sides, or look for the cause at the shoulder or the side of this one.'
+/** Choices that leave the centre line and the neck where they are, so that one side may have its own. */
+const SIDED: readonly ChoiceId[] = [
+  'easeBust',
+  'easeWaist',
+  'easeHip',
+  'easeHighHip',
+  'underarmDrop',
+  'overarmDrop',
+  'frontShare',
+  'shoulderDart',
+  'frontDartLow',
+  'backDartLow',
+  'armRoom',
+  'capEase',
+  'sleeveLength',
+  'sleevePitch',
+]
 
 const HOW: Readonly<Record<How, HowRead>> = {
   fold: 'foldToPin',
@@ -138,7 +162,7 @@ const TOGETHER: readonly string[] = [
 function girthActs(j: Judged, edits: readonly EditAmount[], draft: Draft): Acts | undefined {
   const ids = EASE[j.leads]
   const [first] = edits
-  if (!ids || !first || j.side) return undefined
+  if (!ids || !first) return undefined
   const sides = edits.filter((e) => e.target === 'front.side' || e.target === 'front.waistDart')
   if (!edits.some((e) => e.target === 'front.side')) return undefined
   const per =

@@ -67,11 +67,15 @@ export const BecauseSchema = v.strictObject({
 
 const base = { v: v.literal(1), id: IdSchema }
 
+/** One side of the body only; without it both. */
+const SideSchema = v.exactOptional(v.picklist(['left', 'right'], oneOf('side', ['left', 'right'])))
+
 export const TurnChoiceSchema = v.strictObject({
   ...base,
   kind: v.literal('turn-choice'),
   choice: ChoiceIdSchema,
   by: MmSchema,
+  side: SideSchema,
   because: BecauseSchema,
 })
 export const CloseWedgeSchema = v.strictObject({
@@ -87,7 +91,7 @@ export const OperateSchema = v.strictObject({
   ...base,
   kind: v.literal('operate'),
   operation: OperationSchema,
-  side: v.exactOptional(v.picklist(['left', 'right'], oneOf('side', ['left', 'right']))),
+  side: SideSchema,
   because: BecauseSchema,
 })
 export const WithdrawSchema = v.strictObject({

@@ -91,6 +91,7 @@ export const CORRECTION_INPUTS = {
     kind: v.literal('turn-choice'),
     choice: ChoiceIdSchema,
     by: v.pipe(ByNumberSchema, v.description('mm; more or less than the choice now')),
+    side: v.exactOptional(v.picklist(['left', 'right'])),
     because: v.exactOptional(BecauseSchema),
   }),
   'close-wedge': v.strictObject({

@@ -41,10 +41,7 @@ export const PhotoRefSchema = v.strictObject({
   removedOn: v.exactOptional(DateSchema),
 })
 
-const PlacesSchema = v.record(
-  v.string(),
-  v.pipe(v.strictTuple([MmSchema, MmSchema]), v.readonly()),
-)
+const PlacesSchema = v.record(v.string(), v.pipe(v.strictTuple([MmSchema, MmSchema]), v.readonly()))
 
 export const NumberRecordSchema = v.strictObject({
   lengths: v.record(v.string(), MmSchema),

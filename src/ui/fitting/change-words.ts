@@ -7,7 +7,7 @@ import { pieceOf, type Draft } from '../../draft/draft.ts'
 import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.ts'
 import { record } from '../../draft/record.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
-import type { Correction } from '../../fitting/correction.ts'
+import { sideOf, type Correction } from '../../fitting/correction.ts'
 import { wedgeAt } from '../../fitting/ops/closing.ts'
 import type { Operation } from '../../fitting/ops/operation.ts'
 import { operationSaid } from '../../fitting/ops/said.ts'
@@ -112,13 +112,20 @@ export function rowsOf(before: Draft, after: Draft): readonly ChangeRow[] {
 /** One line of a list of decisions: "Gaping armhole: a wedge of 1.0 cm at the front sleeve edge." */
 export function correctionSaid(c: Exclude<Correction, { kind: 'withdraw' }>): Said {
   const name = `${HEADS[c.because.complaint].name}: `
+  const side = sideOf(c)
+  const which = side ? `, ${side} side only` : ''
   if (c.kind === 'operate') {
     const { words, amount } = operationSaid(c.operation)
-    return [`${name}${words}, `, amount, '.']
+    return [`${name}${words}, `, amount, `${which}.`]
   }
   return c.kind === 'close-wedge'
     ? [name, 'a wedge of ', c.width, ` at the ${c.piece} ${EDGE_WORDS[c.edge]}.`]
-    : [`${name}${CHOICES[c.choice].label}, `, c.by < 0 ? 'less ' : 'more ', mm(Math.abs(c.by)), '.']
+    : [
+        `${name}${CHOICES[c.choice].label}, `,
+        c.by < 0 ? 'less ' : 'more ',
+        mm(Math.abs(c.by)),
+        `${which}.`,
+      ]
 }
 
 /** "all of it", "half of it", "87 in a hundred". */
