@@ -8,8 +8,9 @@ import type { Book } from '../measurements/book.ts'
 import { isRecord } from '../measurements/stored.ts'
 import type { Round } from '../rounds/round.ts'
 import { fromBase64, sha256Of, toBase64 } from './bytes.ts'
-import { kept, type Failure, type Kept } from './failure.ts'
+import { failed, kept, type Failure, type Kept } from './failure.ts'
 import { loadAll, type Loaded } from './load.ts'
+import { LOCKED } from './photo-lock.ts'
 import { parseAsideRow, parsePixelsRow, type AsideRow } from './rows.ts'
 import { HungGarmentSchema, type HungGarment } from './schema/garment.ts'
 import { DateSchema, ShaSchema } from './schema/length.ts'
@@ -57,18 +58,22 @@ export function writeBackup(
 ): Promise<Kept<Blob>> {
   return store
     .inTurn(async (db) => {
-      const { savedTimes: _times, ...all } = await loadAll(db, on)
+      const { savedTimes: _times, photoLock: lock, ...all } = await loadAll(db, on)
       const work = garment === undefined ? all : onlyOf(all, garment)
       const pixels = photos ? (await db.pixels.toArray()).map(parsePixelsRow) : []
-      const bytes = new Map(pixels.flatMap((p) => (p.ok ? [[p.value.sha256, p.value.bytes]] : [])))
-      return kept({ ...work, bytes })
+      const rows = pixels.flatMap((p) => (p.ok ? [p.value] : []))
+      return kept({ ...work, lock, rows })
     })
     .then(async (outcome) => {
       if (!outcome.ok) return outcome
-      const { bytes, ...work } = outcome.value
+      const { lock, rows, ...work } = outcome.value
+      const { safe } = store
+      if (photos && safe.are(lock) === 'locked') return failed(LOCKED)
+      const bytes = await safe.bytesOf(rows, lock)
+      const shown = await safe.shown(work.photos, lock)
       const payload = {
         ...work,
-        photos: work.photos.map(({ here: _here, ...photo }) => {
+        photos: shown.map(({ here: _here, closed: _closed, ...photo }) => {
           const buffer = bytes.get(photo.sha256)
           return { photo, ...(buffer && { pixels: toBase64(new Uint8Array(buffer)) }) }
         }),
@@ -80,7 +85,7 @@ export function writeBackup(
     })
 }
 
-type Work = Omit<Loaded, 'savedTimes'>
+type Work = Omit<Loaded, 'savedTimes' | 'photoLock'>
 function onlyOf(all: Work, garment: string): Work {
   const rounds = all.rounds.filter(({ garmentId }) => garmentId === garment)
   // A photo may have been chosen first for another garment, or for the tape book.

@@ -2,7 +2,6 @@
 import { sha256Of } from './bytes.ts'
 import { failed, kept, type Kept } from './failure.ts'
 import { withoutMetadata } from './jpeg.ts'
-import { parsePhotoRow } from './rows.ts'
 import type { Store } from './store.ts'
 
 /** A photo is known by the SHA-256 of its pixels, so these are its own or they are nobody's. */
@@ -15,16 +14,20 @@ const UNKNOWN =
   'This photo belongs to nothing that is kept here. Bring its garment over first, then the photo.'
 const NO_JPEG = 'This is no photo as this page keeps them, so it was not kept.'
 
-/** A photo that was let go here stays let go, as with a backup. */
+/** A photo that was let go here stays let go, as with a backup; where photos are closed it is closed too. */
 export async function bringPixels(store: Store, jpeg: Blob): Promise<Kept<BroughtPhoto>> {
   const bytes = withoutMetadata(new Uint8Array(await jpeg.arrayBuffer()))
   if (!bytes) return failed(NO_JPEG)
   const sha256 = await sha256Of(bytes)
-  return store.keep<BroughtPhoto>(async (db) => {
-    const photo = parsePhotoRow(await db.photos.get(sha256))
-    if (!photo.ok) return failed(UNKNOWN)
-    if (photo.value.removedOn !== undefined) return kept({ sha256, how: 'let go before' })
-    await db.pixels.put({ v: 1, sha256, type: 'image/jpeg', bytes: bytes.buffer })
-    return kept({ sha256, how: 'kept' })
-  })
+  let gone = false
+  const changed = await store.safe.change(
+    sha256,
+    (before) => {
+      gone = before?.removedOn !== undefined
+      return before && !gone ? kept(before) : failed(UNKNOWN)
+    },
+    { v: 1, sha256, type: 'image/jpeg', bytes: bytes.buffer },
+  )
+  if (gone) return kept({ sha256, how: 'let go before' })
+  return changed.ok ? kept({ sha256, how: 'kept' }) : changed
 }

@@ -8,6 +8,7 @@ import type { Book } from '../measurements/book.ts'
 import { parseBook, isRecord } from '../measurements/stored.ts'
 import type { Round } from '../rounds/round.ts'
 import type { Database } from './db.ts'
+import { lockOf, PHOTO_LOCK, type PhotoLock } from './photo-lock.ts'
 import {
   BOOK_KEY,
   parseAsideRow,
@@ -33,6 +34,8 @@ export interface Loaded {
   readonly rounds: readonly Round[]
   readonly photos: readonly PhotoHere[]
   readonly settings: Readonly<Record<string, unknown>>
+  /** The lock of the photos, where she set a passphrase. */
+  readonly photoLock: PhotoLock | undefined
   /** Records that could not be read: show them, and say that a backup holds them too. */
   readonly aside: readonly AsideRow[]
   /** How often each round was kept, by its id. */
@@ -61,6 +64,9 @@ export async function loadAll(db: Database, today: string): Promise<Loaded> {
     const read = parseAsideRow(row)
     return read.ok ? [read.value] : []
   })
+  const { [PHOTO_LOCK]: lock, ...own } = Object.fromEntries(
+    settings.map(({ key, value }) => [key, value]),
+  )
   return {
     book,
     garments: [...garments].sort((a, b) => a.order - b.order),
@@ -68,7 +74,8 @@ export async function loadAll(db: Database, today: string): Promise<Loaded> {
       .map(({ round }) => round)
       .sort((a, b) => a.garmentId.localeCompare(b.garmentId) || a.number - b.number),
     photos: photos.map((photo) => ({ ...photo, here: pixels.has(photo.sha256) })),
-    settings: Object.fromEntries(settings.map(({ key, value }) => [key, value])),
+    settings: own,
+    photoLock: lockOf(lock),
     aside,
     savedTimes: Object.fromEntries(rows.map(({ id, savedTimes }) => [id, savedTimes])),
   }

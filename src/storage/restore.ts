@@ -6,7 +6,7 @@
 import type { Round } from '../rounds/round.ts'
 import type { BackupContent } from './backup.ts'
 import type { Database } from './db.ts'
-import { kept, type Kept } from './failure.ts'
+import { failed, kept, type Kept } from './failure.ts'
 import { continues } from './keep-rounds.ts'
 import { loadAll, type Loaded } from './load.ts'
 import { packedPhoto } from './packed-photo.ts'
@@ -27,36 +27,45 @@ export interface Restored {
 }
 
 /** Load again afterwards: what a window shows is older than the store then. */
-export function restore(store: Store, content: BackupContent): Promise<Kept<Restored>> {
-  return store.keep(async (db) => {
-    const now = await loadAll(db, content.on)
-    const plan = planned(now, content)
-    await db.book.put({ v: 1, id: BOOK_KEY, book: uniteBooks(now.book, content.book) })
-    await db.garments.bulkPut([...plan.garments, ...cutAsBefore(now, content)])
-    await db.rounds.bulkPut(
-      plan.rounds.map((round) => ({
-        v: 1,
-        id: round.id,
-        garmentId: round.garmentId,
-        savedTimes: (now.savedTimes[round.id] ?? 0) + 1,
-        round,
-      })),
-    )
-    const photos = await restorePhotos(db, now, content, plan.renamed)
-    for (const [key, value] of Object.entries(content.settings))
-      if (!Object.hasOwn(now.settings, key)) await db.settings.put({ v: 1, key, value })
-    const known = now.aside.map(({ table, key, row }) => ({ table, key, row }))
-    const aside = content.aside
-      .map(({ id: _id, ...row }) => row)
-      .filter(({ table, key, row }) => !known.some((k) => sameData(k, { table, key, row })))
-    await db.aside.bulkAdd(aside)
-    return kept({
-      garments: plan.garments.length,
-      rounds: plan.rounds.length,
-      photos,
-      copies: plan.copies,
-      aside: aside.length,
-    })
+export async function restore(store: Store, content: BackupContent): Promise<Kept<Restored>> {
+  // In the open beside locked ones they would lie unguarded until the passphrase is typed.
+  if (content.photos.length > 0 && (await store.safe.locked())) return failed(LOCKED_HERE)
+  const restored = await store.keep((db) => brought(db, content))
+  if (!restored.ok) return restored
+  const settled = await store.safe.settle()
+  return settled.ok ? restored : settled
+}
+const LOCKED_HERE =
+  'Your photos are locked, and this file holds some. Open them with your passphrase, then read the file back. Nothing was changed.'
+
+async function brought(db: Database, content: BackupContent): Promise<Kept<Restored>> {
+  const now = await loadAll(db, content.on)
+  const plan = planned(now, content)
+  await db.book.put({ v: 1, id: BOOK_KEY, book: uniteBooks(now.book, content.book) })
+  await db.garments.bulkPut([...plan.garments, ...cutAsBefore(now, content)])
+  await db.rounds.bulkPut(
+    plan.rounds.map((round) => ({
+      v: 1,
+      id: round.id,
+      garmentId: round.garmentId,
+      savedTimes: (now.savedTimes[round.id] ?? 0) + 1,
+      round,
+    })),
+  )
+  const photos = await restorePhotos(db, now, content, plan.renamed)
+  for (const [key, value] of Object.entries(content.settings))
+    if (!Object.hasOwn(now.settings, key)) await db.settings.put({ v: 1, key, value })
+  const known = now.aside.map(({ table, key, row }) => ({ table, key, row }))
+  const aside = content.aside
+    .map(({ id: _id, ...row }) => row)
+    .filter(({ table, key, row }) => !known.some((k) => sameData(k, { table, key, row })))
+  await db.aside.bulkAdd(aside)
+  return kept({
+    garments: plan.garments.length,
+    rounds: plan.rounds.length,
+    photos,
+    copies: plan.copies,
+    aside: aside.length,
   })
 }
 

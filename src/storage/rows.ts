@@ -5,6 +5,7 @@
 import * as v from 'valibot'
 import type { Book } from '../measurements/book.ts'
 import type { Round } from '../rounds/round.ts'
+import { ClosedSchema, isBuffer, type Closed } from './schema/closed.ts'
 import { HungGarmentSchema } from './schema/garment.ts'
 import { CountSchema, DateSchema, IdSchema, ShaSchema } from './schema/length.ts'
 import { parsed, type Parsed } from './schema/parsed.ts'
@@ -29,12 +30,14 @@ export interface RoundRow {
 }
 
 /** The pixels of a photo, in a table of their own so that a list of photos stays light. */
-export interface PixelsRow {
+interface OpenPixels {
   readonly v: 1
   readonly sha256: string
   readonly type: string
   readonly bytes: ArrayBuffer
 }
+/** As they are, or closed with a passphrase: see photo-lock.ts. */
+export type PixelsRow = OpenPixels | (Omit<OpenPixels, 'bytes'> & { readonly closed: Closed })
 
 export interface SettingRow {
   readonly v: 1
@@ -68,12 +71,14 @@ const RoundRowSchema = v.pipe(
   ),
 )
 const SettingRowSchema = v.strictObject({ v: v.literal(1), key: IdSchema, value: v.unknown() })
-const PixelsRowSchema = v.strictObject({
-  v: v.literal(1),
-  sha256: ShaSchema,
-  type: v.string(),
-  bytes: v.custom<ArrayBuffer>(isBuffer, 'The photo has lost its pixels.'),
-})
+const AboutPixels = { v: v.literal(1), sha256: ShaSchema, type: v.string() }
+const PixelsRowSchema = v.union([
+  v.strictObject({
+    ...AboutPixels,
+    bytes: v.custom<ArrayBuffer>(isBuffer, 'The photo has lost its pixels.'),
+  }),
+  v.strictObject({ ...AboutPixels, closed: ClosedSchema }),
+])
 const AsideRowSchema = v.strictObject({
   id: v.exactOptional(v.number()),
   v: v.literal(1),
@@ -90,8 +95,3 @@ export const parsePhotoRow = (row: unknown) => parsed(KeptPhotoSchema, row)
 export const parsePixelsRow = (row: unknown): Parsed<PixelsRow> => parsed(PixelsRowSchema, row)
 export const parseSettingRow = (row: unknown): Parsed<SettingRow> => parsed(SettingRowSchema, row)
 export const parseAsideRow = (row: unknown): Parsed<AsideRow> => parsed(AsideRowSchema, row)
-
-/** Not `instanceof`: a buffer that comes out of another realm is still a buffer. */
-function isBuffer(value: unknown): boolean {
-  return Object.prototype.toString.call(value) === '[object ArrayBuffer]'
-}

@@ -16,13 +16,14 @@ import { CHANGED_ELSEWHERE, failed, failureOf, kept, type Failure, type Kept } f
 import { printedFieldChanged } from './keep-rounds.ts'
 import { loadAll, putAside, readBook, type Loaded } from './load.ts'
 import { chosenAgain, letGo, preparePhoto, type AboutPhoto } from './photos.ts'
-import { packedPhoto } from './packed-photo.ts'
-import { BOOK_KEY, parseGarmentRow, parsePhotoRow, parsePixelsRow, parseRoundRow } from './rows.ts'
+import { PhotoSafe } from './photo-safe.ts'
+import { BOOK_KEY, parseGarmentRow, parsePhotoRow, parseRoundRow, type RoundRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
-import { parsed, type Parsed } from './schema/parsed.ts'
+import { parsed } from './schema/parsed.ts'
 import type { KeptPhoto } from './schema/photo.ts'
 import { RoundSchema } from './schema/round.ts'
 import { mergedGarment } from './merge-garment.ts'
+import { unfitFor } from './unfit.ts'
 import { uniteBooks } from './unite.ts'
 import { otherWindows, type Windows } from './windows.ts'
 
@@ -44,6 +45,7 @@ export async function openStore(
 }
 
 export class Store {
+  readonly safe = new PhotoSafe(this)
   readonly #db: Database
   readonly #today: () => string
   /** How often each round was kept when this window last saw it. */
@@ -58,13 +60,16 @@ export class Store {
     this.#today = today
   }
 
-  load(): Promise<Kept<Loaded>> {
-    return this.inTurn(async (db) => {
+  async load(): Promise<Kept<Loaded>> {
+    const outcome = await this.inTurn(async (db) => {
       const loaded = await loadAll(db, this.#today())
       this.#seen = new Map(Object.entries(loaded.savedTimes))
       this.#hung = new Map(loaded.garments.map((garment) => [garment.id, garment]))
       return kept(loaded)
     })
+    if (!outcome.ok) return outcome
+    const { photos, photoLock } = outcome.value
+    return kept({ ...outcome.value, photos: await this.safe.shown(photos, photoLock) })
   }
 
   /** Keeps the book together with what another window wrote meanwhile; gives the united one. */
@@ -134,13 +139,11 @@ export class Store {
     const { row, pixels } = await preparePhoto(photo, about)
     const unfit = unfitFor(parsePhotoRow(row))
     if (unfit) return unfit
-    return this.keep(async (db) => {
-      const before = parsePhotoRow(await db.photos.get(row.sha256))
-      const next = before.ok ? chosenAgain(before.value, row) : row
-      await db.photos.put(packedPhoto(next))
-      await db.pixels.put(pixels)
-      return kept(next)
-    })
+    return this.safe.change(
+      row.sha256,
+      (before) => kept(before ? chosenAgain(before, row) : row),
+      pixels,
+    )
   }
 
   /** What was read from a photo that is kept; what is not given stays as it was. */
@@ -148,30 +151,27 @@ export class Store {
     sha256: string,
     read: { readonly reading?: ViewReading; readonly muslin?: MuslinSight },
   ): Promise<Kept<KeptPhoto>> {
-    return this.keep(async (db) => {
-      const row = parsePhotoRow(await db.photos.get(sha256))
-      if (!row.ok) return failed(NO_PHOTO)
-      const next = { ...row.value, ...read }
-      const unfit = unfitFor(parsePhotoRow(next))
-      if (unfit) return unfit
-      await db.photos.put(packedPhoto(next))
-      return kept(next)
-    })
+    return this.safe.change(sha256, (before) =>
+      before ? kept({ ...before, ...read }) : failed(NO_PHOTO),
+    )
   }
 
-  /** The pixels, or undefined when they were let go or are not in this browser. */
+  /** The pixels, or undefined when they were let go, are not in this browser, or are locked. */
   readPhoto(sha256: string): Promise<Kept<Blob | undefined>> {
-    return this.inTurn(async (db) => {
-      const row = parsePixelsRow(await db.pixels.get(sha256))
-      return kept(row.ok ? new Blob([row.value.bytes], { type: row.value.type }) : undefined)
-    })
+    return this.safe.read(sha256)
   }
 
   /** Keeps the numbers, lets the photo go: pixels deleted, every mention of it marked. */
   async letPhotoGo(sha256: string, on: string): Promise<Kept<readonly Round[]>> {
-    const outcome = await this.keep(async (db) => kept(await letGo(db, sha256, on)))
+    return this.#changedBy(await this.keep(async (db) => kept(await letGo(db, sha256, on))))
+  }
+  /** The passphrase is forgotten: the same for every closed photo, and the lock is gone. */
+  async letLockedGo(on: string): Promise<Kept<readonly Round[]>> {
+    return this.#changedBy(await this.safe.letLockedGo(on))
+  }
+  /** A round that another window has changed meanwhile stays one this window has not seen. */
+  #changedBy(outcome: Kept<readonly RoundRow[]>): Kept<readonly Round[]> {
     if (!outcome.ok) return outcome
-    // A round that another window has changed meanwhile stays one this window has not seen.
     for (const { id, savedTimes } of outcome.value)
       if (this.#seen.get(id) === savedTimes - 1) this.#seen.set(id, savedTimes)
     return kept(outcome.value.map(({ round }) => round))
@@ -246,10 +246,6 @@ async function numberTaken(db: Database, { id, garmentId, number }: Round): Prom
   })
 }
 const NO_PHOTO = 'This photo is no longer kept here. Add it once more.'
-
-/** What could not be read back is not written: it would be put aside when the page opens next. */
-const unfitFor = (read: Parsed<unknown>): Failure | undefined =>
-  read.ok ? undefined : failed(`This could not be kept. ${read.reason} Change it and try again.`)
 
 const storageManager = (): Partial<StorageManager> | undefined =>
   typeof navigator === 'undefined' ? undefined : navigator.storage

@@ -8,6 +8,7 @@ import type { MeasurementId } from '../measurements/catalogue.ts'
 import { takeStandInsBack } from './session/answered.ts'
 import { ChangeActs } from './session/change-acts.ts'
 import { Keeping } from './session/keeping.ts'
+import { LockActs } from './session/lock-acts.ts'
 import { OpenRound } from './session/open-round.ts'
 import { PhotoActs } from './session/photo-acts.ts'
 import { RailActs } from './session/rail-acts.ts'
@@ -22,6 +23,7 @@ export class Session extends Work {
   readonly #safe = new SafeKeeping(this.#keeping)
   readonly #tape = new TapeActs(this.#keeping, this.#safe)
   readonly #photos = new PhotoActs(this.#keeping)
+  readonly #lock = new LockActs(this.#keeping)
   readonly #rail = new RailActs(this.#keeping)
   readonly #wishes = new WishActs(this, this.#rail)
   readonly #open = new OpenRound(this.#keeping)
@@ -52,6 +54,13 @@ export class Session extends Work {
   readPhoto = this.#photos.readPhoto
   bringPixels = this.#photos.bringPixels
   letPhotoGo = this.#photos.letPhotoGo
+
+  setPassphrase = this.#lock.setPassphrase
+  unlockPhotos = this.#lock.unlockPhotos
+  lockPhotos = this.#lock.lockPhotos
+  changePassphrase = this.#lock.changePassphrase
+  takeOffPassphrase = this.#lock.takeOffPassphrase
+  letLockedGo = this.#lock.letLockedGo
 
   hang = this.#rail.hang
   changeGarment = this.#rail.changeGarment

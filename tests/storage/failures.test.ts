@@ -89,7 +89,7 @@ describe('storage that fails', () => {
 
 /** The prototype whose `put` the store ends up calling. */
 async function rowsPrototype(on: IDBFactory): Promise<IDBObjectStore> {
-  const db = await openNative(on, 80)
+  const db = await openNative(on, 90)
   const rows = db.transaction('book').objectStore('book')
   db.close()
   return Object.getPrototypeOf(rows) as IDBObjectStore

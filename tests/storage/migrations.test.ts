@@ -322,3 +322,30 @@ describe('a store of version 7', () => {
     expect(all.garments[0]?.laid).toEqual([laid])
   })
 })
+
+describe('a store of version 8', () => {
+  test('opens whole with its photo in the open, which a passphrase closes and opens again', async () => {
+    const on = device()
+    await lying(fixture(8), on)
+    const store = await opened(on)
+    const before = await loaded(store)
+    expect(before.aside).toEqual([])
+    expect(before.garments[0]?.laid).toHaveLength(1)
+    expect(before.photoLock).toBeUndefined()
+    expect(before.photos[0]?.reading?.outline[0]).toEqual({ y: 200, left: 400, right: 520 })
+    const bytes = async (from: typeof store) =>
+      new Uint8Array(
+        (await value(await from.readPhoto(before.photos[0]?.sha256 ?? ''))?.arrayBuffer()) ?? [],
+      )
+    const pixels = await bytes(store)
+    expect(pixels.subarray(0, 2)).toEqual(Uint8Array.of(0xff, 0xd8))
+    value(await store.safe.set('an invented passphrase of the tests'))
+    const again = await opened(on)
+    expect((await loaded(again)).photos[0]?.reading).toBeUndefined()
+    value(await again.safe.unlock('an invented passphrase of the tests'))
+    expect((await loaded(again)).photos).toEqual(before.photos)
+    expect(await bytes(again)).toEqual(pixels)
+    value(await again.safe.takeOff('an invented passphrase of the tests'))
+    expect(await loaded(await opened(on))).toEqual(before)
+  })
+})

@@ -12,6 +12,7 @@ import {
 } from '../../capture/reading.ts'
 import { isRecord } from '../../measurements/stored.ts'
 import { outlineRows } from '../packed-photo.ts'
+import { ClosedSchema, type Closed } from './closed.ts'
 import { DateSchema, FiniteSchema, IdSchema, MmSchema, ShaSchema, TextSchema } from './length.ts'
 
 /** A close-up belongs to a muslin and is not measured. */
@@ -29,6 +30,8 @@ export interface KeptPhoto {
   readonly reading?: ViewReading
   /** What a photo of a muslin shows of its cloth: folds, drawn lines, places she marked. */
   readonly muslin?: MuslinSight
+  /** Reading and muslin, closed with a passphrase: then both are not here. */
+  readonly closed?: Closed | undefined
   /** The pixels were let go on this day; the numbers stay. */
   readonly removedOn?: string
 }
@@ -169,5 +172,6 @@ export const KeptPhotoSchema = v.strictObject({
   takenOn: DateSchema,
   reading: v.exactOptional(ViewReadingSchema),
   muslin: v.exactOptional(MuslinSightSchema),
+  closed: v.optional(ClosedSchema),
   removedOn: v.exactOptional(DateSchema),
 })

@@ -18,7 +18,7 @@ export interface ToRead {
 const FAILED =
   'The photos could not be read: the model did not arrive, or this browser blocks WebAssembly. ' +
   'Connect once and try again. The photos lie side by side meanwhile.'
-const GONE = 'A photo is not in this browser, so it cannot be read.'
+const GONE = 'A photo is locked, or not in this browser, so it cannot be read.'
 
 export class MuslinDesk {
   reading = $state.raw(false)

@@ -10,13 +10,15 @@ export class PhotoAddress {
   url = $state.raw<string | undefined>()
   /** In px, once the browser has looked at it. */
   size = $state.raw<PixelSize | undefined>()
-  /** The pixels are not in this browser: a backup was restored without them. */
+  /** Locked, or not in this browser: a backup was restored without them. */
   missing = $state.raw(false)
 
   /** @param sha256 which photo; called inside a component, it follows what it returns */
-  constructor(session: Pick<Session, 'readPhoto'>, sha256: () => string | undefined) {
+  constructor(session: Pick<Session, 'readPhoto' | 'photosAre'>, sha256: () => string | undefined) {
     $effect(() => {
       const name = sha256()
+      // Asked once more when the photos were opened, or locked.
+      void session.photosAre
       let live = true
       let made: string | undefined
       this.url = undefined

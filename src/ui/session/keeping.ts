@@ -35,11 +35,12 @@ export class Keeping {
       this.work.problem = loaded.sentence
       return
     }
-    const { book, garments, rounds, photos, aside } = loaded.value
+    const { book, garments, rounds, photos, photoLock, aside } = loaded.value
     this.work.book = book
     this.work.garments = garments
     this.work.rounds = rounds
     this.work.photos = photos
+    this.work.photosAre = this.store.safe.are(photoLock)
     this.work.aside = aside
     this.work.opened = true
   }

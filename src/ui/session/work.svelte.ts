@@ -3,6 +3,7 @@ import { emptyBook, type Book } from '../../measurements/book.ts'
 import type { View } from '../../capture/reading.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { PhotoHere } from '../../storage/load.ts'
+import type { PhotosAre } from '../../storage/photo-safe.ts'
 import type { AsideRow } from '../../storage/rows.ts'
 import type { HungGarment } from '../../storage/schema/garment.ts'
 import type { Store } from '../../storage/store.ts'
@@ -19,6 +20,8 @@ export class Work {
   garments = $state.raw<readonly HungGarment[]>([])
   rounds = $state.raw<readonly Round[]>([])
   photos = $state.raw<readonly PhotoHere[]>([])
+  /** Whether the photos can be looked at: in the open, unlocked in this window, or locked. */
+  photosAre = $state.raw<PhotosAre>('open')
   /** Rows that could not be read; they stay in the store untouched. */
   aside = $state.raw<readonly AsideRow[]>([])
   /** Why the last thing was not kept, and what to do; undefined when all is kept. */
