@@ -60,6 +60,16 @@ const begin = async (device: Page): Promise<void> => {
   await device.goto('/#/bring')
   await device.getByRole('heading', { name: 'Bring over' }).waitFor()
 }
+/** WCAG 2.2 AA by axe-core, in both lights, and nothing wider than the window. */
+async function readsWell(device: Page): Promise<void> {
+  for (const light of ['lamp', 'day']) {
+    await device.evaluate((to) => (document.documentElement.dataset['light'] = to), light)
+    const { violations } = await new AxeBuilder({ page: device }).withTags(RULES).analyze()
+    expect(violations.map((v) => `${v.id}: ${v.nodes[0]?.target.join(' ')}`)).toEqual([])
+    const over = await device.evaluate(() => document.documentElement.scrollWidth - innerWidth)
+    expect(over).toBeLessThanOrEqual(0)
+  }
+}
 /** Holds one device's camera before the square on the other's screen. */
 async function look(at: Page, file: string): Promise<void> {
   const square = at.getByRole('img', { name: /^The code as a square/ })
@@ -153,8 +163,7 @@ test('by camera: nothing before she asks, the same words, a garment and photos a
     for (const device of [laptop, phone]) {
       await begin(device)
       expect([await connections(device), await cameras(device)]).toEqual([0, []])
-      const { violations } = await new AxeBuilder({ page: device }).withTags(RULES).analyze()
-      expect(violations.map(({ id }) => id)).toEqual([])
+      await readsWell(device)
     }
   })
 
@@ -162,6 +171,7 @@ test('by camera: nothing before she asks, the same words, a garment and photos a
     await press(laptop, 'Show a code here')
     await press(phone, 'Read the code of the other')
     await expect.poll(() => cameras(phone)).toEqual(['live'])
+    for (const device of [laptop, phone]) await readsWell(device)
     await look(laptop, PHONE_SEES)
     await expect(phone.getByRole('heading', { name: /read this answer$/ })).toBeVisible()
     expect(await cameras(phone)).toEqual(['ended'])
@@ -175,8 +185,7 @@ test('by camera: nothing before she asks, the same words, a garment and photos a
     expect(await words(laptop)).toHaveLength(4)
     expect(await words(phone)).toEqual(await words(laptop))
     expect(await cameras(laptop)).toEqual(['ended'])
-    const { violations } = await new AxeBuilder({ page: phone }).withTags(RULES).analyze()
-    expect(violations.map(({ id }) => id)).toEqual([])
+    await readsWell(phone)
     await agreed(laptop, phone)
   })
 
@@ -199,8 +208,7 @@ test('by camera: nothing before she asks, the same words, a garment and photos a
     await press(phone, 'Send it over')
     await expect(listed(laptop, /New on the rail: garments 1, rounds 1\./)).toBeVisible()
     await expect(listed(laptop, /Photo, front, .* Kept\./)).toBeVisible()
-    const { violations } = await new AxeBuilder({ page: laptop }).withTags(RULES).analyze()
-    expect(violations.map(({ id }) => id)).toEqual([])
+    await readsWell(laptop)
     for (const device of [laptop, phone]) await onlyItsOwnAddresses(device)
   })
 

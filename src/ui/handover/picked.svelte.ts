@@ -53,9 +53,11 @@ export class Picked {
     URL.revokeObjectURL(photo.url)
     this.photos = this.photos.filter(({ url }) => url !== photo.url)
   }
+  clear(): void {
+    for (const photo of this.photos) this.drop(photo)
+  }
   leave(): void {
-    for (const { url } of this.photos) URL.revokeObjectURL(url)
-    this.photos = []
+    this.clear()
     this.#darkroom.close()
   }
 
