@@ -50,6 +50,8 @@ export class Store {
   readonly #today: () => string
   /** How often each round was kept when this window last saw it. */
   #seen = new Map<string, number>()
+  /** The tape book as this window last saw it. */
+  #book: Book | undefined
   /** Each garment as this window last saw it. */
   #hung = new Map<string, HungGarment>()
   #windows: Windows | undefined
@@ -64,6 +66,7 @@ export class Store {
     const outcome = await this.inTurn(async (db) => {
       const loaded = await loadAll(db, this.#today())
       this.#seen = new Map(Object.entries(loaded.savedTimes))
+      this.#book = loaded.book
       this.#hung = new Map(loaded.garments.map((garment) => [garment.id, garment]))
       return kept(loaded)
     })
@@ -77,9 +80,12 @@ export class Store {
     const unfit = unfitFor(parseBook(book))
     if (unfit) return Promise.resolve(unfit)
     return this.keep(async (db) => {
-      const united = uniteBooks(book, await readBook(db, this.#today()))
+      const united = uniteBooks(book, await readBook(db, this.#today()), this.#book)
       await db.book.put({ v: 1, id: BOOK_KEY, book: united })
       return kept(united)
+    }).then((outcome) => {
+      if (outcome.ok) this.#book = outcome.value
+      return outcome
     })
   }
 

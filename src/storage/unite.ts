@@ -4,20 +4,27 @@
  */
 import type { Book, Doubt, Entry, Proposal, TapeReading } from '../measurements/book.ts'
 import { MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
+import { sameData } from './same.ts'
 
-/** Readings keep the order of `first`; what only `second` knows follows behind. */
-export function uniteBooks(first: Book, second: Book): Book {
+/**
+ * Readings keep the order of `first`; what only `second` knows follows behind.
+ * @param seen the book both went on from, where it is known: what a photo said is then taken from
+ * the one that changed it, whatever the clock said
+ */
+export function uniteBooks(first: Book, second: Book, seen?: Book): Book {
   const book: Partial<Record<MeasurementId, Entry>> = {}
   for (const id of MEASUREMENT_IDS) {
     const [a, b] = [first[id], second[id]]
-    const entry = a && b ? uniteEntries(a, b) : (a ?? b)
+    const entry = a && b ? uniteEntries(a, b, seen && (seen[id] ?? NOTHING)) : (a ?? b)
     if (entry) book[id] = entry
   }
   return book
 }
 
-function uniteEntries(a: Entry, b: Entry): Entry {
-  const proposal = newer(a.proposal, b.proposal)
+const NOTHING: Entry = { tape: [] }
+
+function uniteEntries(a: Entry, b: Entry, seen: Entry | undefined): Entry {
+  const proposal = unitedProposal(a.proposal, b.proposal, seen)
   const tape = uniteReadings(a.tape, b.tape)
   const doubts = uniteDoubts(a, b, tape)
   return { ...(proposal && { proposal }), ...(doubts && { doubts }), tape }
@@ -47,7 +54,17 @@ const placeIn = (tape: readonly TapeReading[], from: readonly TapeReading[], ind
     tape.findIndex((r) => kind(r) === kind(from[index]!)),
   )
 
-/** The later photographs count; on the same day those of the first book. */
+function unitedProposal(
+  a: Proposal | undefined,
+  b: Proposal | undefined,
+  seen: Entry | undefined,
+): Proposal | undefined {
+  if (seen && sameData(b, seen.proposal)) return a ?? b
+  if (seen && sameData(a, seen.proposal)) return b ?? a
+  return newer(a, b)
+}
+
+/** Where both changed, or nobody knows: the later photographs; on the same day those of the first. */
 function newer(a: Proposal | undefined, b: Proposal | undefined): Proposal | undefined {
   if (!a || !b) return a ?? b
   return b.on > a.on ? b : a
