@@ -1,5 +1,5 @@
 /** One step of the sewing plan, plain data: what is sewn where, how long, how, and what to mind. */
-import type { AnyDart, EdgeName, Piece, PieceId } from '../draft/piece.ts'
+import type { AnyDart, EdgeName, Piece, PieceId, Side } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
 import type { Pass } from './finish.ts'
 
@@ -31,6 +31,8 @@ export interface PlanStep {
   readonly lit: readonly Lit[]
   /** Length of one of them, sewn; left and right are two of `times`. */
   readonly long?: Mm
+  /** Where her left and right are not alike: each of them, as worn. */
+  readonly sides?: Readonly<Record<Side, Mm>>
   readonly times?: number
   readonly allowance?: Mm
   readonly passes: readonly Pass[]

@@ -5,6 +5,7 @@ import { GARMENTS, isGarmentId, standardFor } from '../../src/draft/garments.ts'
 import { draft } from '../../src/draft/make.ts'
 import { sewnLength } from '../../src/draft/piece.ts'
 import { toSew } from '../../src/draft/to-cut.ts'
+import { correctedDraft } from '../../src/fitting/apply.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
 import { clothWarning, drapes } from '../../src/output/cloth-kind.ts'
@@ -306,4 +307,26 @@ describe('cloth', () => {
       /cut away from your hand/,
     )
   })
+})
+
+// Her left shoulder is taped 120 mm, her right 130: the seam is sewn to what each is; the neck, the
+// waist and the hem go round both.
+test('where left and right are not alike, the plan says both lengths', () => {
+  const unlike = body({
+    shoulderLengthLeft: 120,
+    shoulderLengthRight: 130,
+    shoulderSlopeLeft: 34,
+    shoulderSlopeRight: 50,
+  })
+  const { draft: d } = correctedDraft('sleeveless', unlike, standardFor('sleeveless'), [])
+  const steps = sewingPlan(toSew(d), cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), 'lightCotton')
+  const cm = { unit: 'cm', inchStep: 8 } as const
+  const of = (id: string): PlanStep => steps.find((s) => s.id === id)!
+  expect(planNumbers(of('seam.shoulder'), cm)).toMatch(/^left 12\.0 cm, right 13\.0 cm; allowance/)
+  const halves = (['left', 'right'] as const).flatMap((side) =>
+    ['back', 'front'].map((id) => d.sides![side].pieces.find((p) => p.id === id)!),
+  )
+  const round = halves.reduce((sum, p) => sum + sewnLength(p, 'neck'), 0)
+  expect(of('edge.neck').long).toBeCloseTo(round, 6)
+  expect(of('edge.neck').sides).toBeUndefined()
 })

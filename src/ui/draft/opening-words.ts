@@ -38,8 +38,9 @@ export const opensFor = (draft: Draft, part: 'waist' | 'head'): Opening | undefi
       (part === 'waist' ? kind === 'sideZip' : kind === 'neckSlit' || kind === 'keyhole'),
   )
 
-/** How long the opening is on the paper; undefined where it is not drawn. */
-export function openingLength(draft: Draft, { kind, piece }: Opening): Mm | undefined {
+/** How long the opening is on the paper, a keyhole down the centre; undefined where it is not drawn. */
+export function openingLength(draft: Draft, { kind, piece, from, to }: Opening): Mm | undefined {
+  if (kind === 'keyhole') return mm(to - from)
   const drawn = pieceOf(draft, piece).inner.find(({ name }) => name === LINE[kind])
   return drawn && mm(pathLength(drawn.path))
 }

@@ -42,6 +42,9 @@ export interface InnerWords {
 
 /** Along the line, the middle first. */
 const PLACES = [0.5, 0.35, 0.65, 0.22, 0.78]
+/** Beside the foot of a short line, or so many rows above or below it; a row in pixels. */
+const ROWS = [0, -1, 1, -2, 2, -3, 3]
+const ROW = 26
 /** A letter of the words is so wide, pixels. */
 const LETTER = 6
 
@@ -57,7 +60,13 @@ export function innerWords(
 ): InnerWords {
   const [long, wide] = [pathLength(path), words.length * LETTER * px]
   if (long < wide) {
-    const at = add(pathEnd(path), { x: gap, y: 0 })
+    const foot = add(pathEnd(path), { x: gap, y: 0 })
+    const beside = ROWS.map((row) => add(foot, { x: 0, y: row * ROW * px }))
+    const over = (at: Point): number =>
+      clear.filter(
+        (p) => p.x > at.x - gap && p.x < at.x + wide + gap && Math.abs(p.y - at.y) < (ROW / 2) * px,
+      ).length
+    const at = beside.reduce((best, next) => (over(next) < over(best) ? next : best))
     return { words, at, angle: 0, anchor: 'start' }
   }
   const tries = PLACES.map((share) => along({ path, words }, share, gap))
