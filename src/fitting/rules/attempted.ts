@@ -46,15 +46,18 @@ export function attempted(
       said.push(`In the waist dart it would add ${tenth(wider.by)} mm round the ${wider.level}.`)
       continue
     }
-    if (!refused || !bad || bad.kind === 'withdraw')
+    if (!refused || !bad || bad.kind === 'withdraw') {
+      const tells = besides(on, left, tried)
       return {
         decision: {
           ...decision,
-          reasons: [...new Set([...decision.reasons, ...said, ...besides(on, left, tried)])],
+          reasons: [...new Set([...decision.reasons, ...said, ...tells])],
         },
         corrections: left,
         notDrawn: [...plan.notDrawn, ...gaveUp],
+        besides: tells,
       }
+    }
     const { complaint } = bad.because
     const into = receiverOf(bad)
     const why = refusalSaid(refused.why, inMm)

@@ -41,6 +41,8 @@ export interface Drawable {
   readonly corrections: readonly NewCorrection[]
   /** Edits that no drawing of this garment can carry, each with what to do instead. */
   readonly notDrawn: readonly NotDrawn[]
+  /** What the change does besides, in sentences. */
+  readonly besides: readonly string[]
   /** Two darts that can take the turn up, where it is hers to choose; the first is the one taken. */
   readonly ways?: readonly [TakenUp, TakenUp]
 }

@@ -190,6 +190,10 @@ export class FitTalk {
     const own = this.#drawable?.decision.changes.find(({ id }) => id === this.id)
     return own?.work && { most: own.work.cap, degrees: own.work.capUnit === 'deg' }
   })
+  /** What the change does besides: told before she makes it. */
+  get besides(): readonly string[] {
+    return this.decision?.decision === 'change' ? (this.#drawable?.besides ?? []) : []
+  }
   get ways(): Drawable['ways'] {
     return this.decision ? this.#drawable?.ways : undefined
   }
