@@ -29,7 +29,7 @@ type Placed = Pick<ViewReading, 'points' | 'missing' | 'outline' | 'facing'>
 
 const EDGE_SD_PX = 1
 /** The level of the foremost place of a rounded front line, in torsos (about 5 mm; proportions.ts bench). */
-const BUST_LEVEL_SD = 0.009
+const BUST_LEVEL_SD = 0.0105
 /** Hip level by the hindmost place lies lower than the widest by this, in torsos (same bench). */
 const HIP_BELOW = 0.03
 /**

@@ -78,10 +78,11 @@ export function findBand(
   const strips = stripsOf(picture, trunk, search, width)
   const finds = HALF_HEIGHTS.flatMap((half) => {
     const reach = Math.max(2, Math.round(half * width * 1.6))
-    const lines = strips.map(({ grey, behindCard }) => {
-      const line = ridge(grey, reach)
-      return behindCard && search.hidden ? uncovered(line, search.hidden, from, reach) : line
-    })
+    const lines = strips.map(({ grey, behindCard }) =>
+      behindCard && search.hidden
+        ? besideCard(grey, reach, from, search.hidden)
+        : grey.map((_, k) => ridgeAt(grey, k, k - reach, k + reach)),
+    )
     return [1, -1].flatMap((sign) => {
       const strength = (curve: Curve): number =>
         strengthOf(curve, strips, lines, width, sign, LEAST_SHARE[search.seen])
@@ -118,7 +119,7 @@ function strongestPerRow(rows: number, strength: (curve: Curve) => number) {
   }).filter((find) => find.sum > 0)
 }
 
-/** Mean over the strips of how far the line stands out; 0 when too few strips show it. */
+/** Mean over all strips of how far the line stands out; 0 when too few of those that could show it do. */
 function strengthOf(
   { middle, bow, tilt }: Curve,
   strips: readonly Strip[],
@@ -145,7 +146,8 @@ function strengthOf(
     clear += 1
     sum += Math.min(Math.max(0, value), most)
   })
-  return open < LEAST_STRIPS || clear < leastShare * open ? 0 : sum / open
+  // Every strip counts: a line gains nothing by hiding behind the card.
+  return open < LEAST_STRIPS || clear < leastShare * open ? 0 : sum / strips.length
 }
 
 /** Steps the curve to its strongest place, a quarter of a pixel at a time at the end. */
@@ -198,11 +200,25 @@ function stripsOf(
   })
 }
 
-/** Blanks the rows whose neighbours at `reach` lie on the card. */
-function uncovered(line: Line, { top, bottom }: Hidden, from: number, reach: number): Line {
-  return line.map((value, k) =>
-    from + k + reach >= top && from + k - reach <= bottom ? undefined : value,
-  )
+/** The rim of a card blurs the row above it; a slit of cloth narrower than this does not show. px. */
+const [RIM_BLUR, LEAST_SLIT] = [1, 2]
+
+/**
+ * A strip that a card covers in part: rows it hides, or whose neighbours at `reach` it hides, say
+ * nothing. Of a row close above its rim the cloth that still shows in between is the neighbour.
+ */
+function besideCard(
+  grey: readonly number[],
+  reach: number,
+  from: number,
+  { top, bottom }: Hidden,
+): Line {
+  const rim = Math.floor(top) - from - RIM_BLUR
+  return grey.map((_, k) => {
+    if (from + k - reach > bottom) return ridgeAt(grey, k, k - reach, k + reach)
+    if (rim - k < LEAST_SLIT) return undefined
+    return ridgeAt(grey, k, k - reach, Math.min(k + reach, rim))
+  })
 }
 
 /** Triangle-weighted mean over `reach` rows to each side. */
@@ -219,14 +235,12 @@ function softened(line: Line, reach: number): (number | undefined)[] {
   })
 }
 
-/** How far a row stands out from BOTH rows at `reach`, signed; 0 when it lies between them. */
-function ridge(grey: readonly number[], reach: number): number[] {
-  return grey.map((value, k) => {
-    const [above, below] = [grey[k - reach], grey[k + reach]]
-    if (above === undefined || below === undefined) return 0
-    const [a, b] = [value - above, value - below]
-    return a > 0 && b > 0 ? Math.min(a, b) : a < 0 && b < 0 ? Math.max(a, b) : 0
-  })
+/** How far a row stands out from BOTH its neighbours, signed; 0 when it lies between them. */
+function ridgeAt(grey: readonly number[], k: number, up: number, down: number): number {
+  const [value, above, below] = [grey[k] ?? 0, grey[up], grey[down]]
+  if (above === undefined || below === undefined) return 0
+  const [a, b] = [value - above, value - below]
+  return a > 0 && b > 0 ? Math.min(a, b) : a < 0 && b < 0 ? Math.max(a, b) : 0
 }
 
 /** Brightness of a pixel, ITU-R BT.601 weights. */

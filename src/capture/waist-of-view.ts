@@ -4,6 +4,7 @@
  */
 import type { CardOutcome } from './card.ts'
 import type { BodyFrame } from './frame.ts'
+import { paperSeen } from './paper-seen.ts'
 import type { Picture } from './picture.ts'
 import { WAIST, WAIST_ZONE } from './proportions.ts'
 import type { OutlineRow, View } from './reading.ts'
@@ -47,7 +48,7 @@ export function waistOfView(
   seenFrom: number,
 ): WaistOfView {
   const [from, to] = WAIST_ZONE.band.map((share) => Math.round(frame.level(share)))
-  const hidden = behind(card)
+  const hidden = behind(picture, card)
   const band = findBand(picture, trunk, {
     from: from ?? 0,
     to: to ?? 0,
@@ -85,17 +86,18 @@ export function waistOfView(
   }
 }
 
-/** What a card hung in front of the trunk hides, its paper included; the paper may lie either way. */
-function behind(outcome: CardOutcome): Hidden | undefined {
+/** What a card hung in front of the trunk hides, its paper included, as far as it is seen. */
+function behind(picture: Picture, outcome: CardOutcome): Hidden | undefined {
   if (!outcome.ok) return undefined
   const { corners, kind } = outcome.card
+  const seen = kind === 'sheet' ? paperSeen(picture, outcome.card) : undefined
   const [xs, ys] = [corners.map((p) => p.x), corners.map((p) => p.y)]
   const side = Math.max(...xs) - Math.min(...xs)
   const { beside, above, below } = PAPER[kind]
   return {
-    left: Math.min(...xs) - beside * side,
-    right: Math.max(...xs) + beside * side,
-    top: Math.min(...ys) - above * side,
-    bottom: Math.max(...ys) + below * side,
+    left: seen?.left ?? Math.min(...xs) - beside * side,
+    right: seen?.right ?? Math.max(...xs) + beside * side,
+    top: seen?.top ?? Math.min(...ys) - above * side,
+    bottom: seen?.bottom ?? Math.max(...ys) + below * side,
   }
 }

@@ -7,7 +7,7 @@ const seen = (value: number, pm90: number) =>
 
 describe('a length drawn towards what surveys lead one to expect', () => {
   // Two measurements of known variance, weighted by its inverse (any textbook): with a ± of 1.5
-  // standard deviations, 16.78 is one of 10.
+  // standard deviations, 15 is one of 10.
   it('goes a tenth of the way to one three times as unsure', () => {
     const outcome = drawnTowards(seen(200, 15), { mean: 180, sd: 30 })
     expect(outcome.ok && outcome.estimate.value).toBeCloseTo(198, 9)

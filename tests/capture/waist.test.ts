@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, test } from 'vitest'
 import type { Picture } from '../../src/capture/picture.ts'
 import type { OutlineRow } from '../../src/capture/reading.ts'
 import { findBand } from '../../src/capture/waist-band.ts'
@@ -110,6 +110,32 @@ describe('the elastic at the waist', () => {
       x >= 90 && x < 150 && y >= 80 ? 250 : y >= 98 && y < 103 ? 230 : undefined,
     )
     const band = findBand(card, trunk, { ...search, hidden })
+    expect(Math.abs((band?.middle ?? 0) - 100.5)).toBeLessThan(1)
+  })
+
+  // White paper 100 px wide of a trunk of 140, its rim so many px below a white cord of 5 px.
+  test.each([2, 3, 5, 9])('finds a cord %d px above the rim of a sheet', (slit) => {
+    const rim = 103 + slit
+    const picture = cloth((x, y) =>
+      x >= 70 && x < 170 && y >= rim ? 235 : y >= 98 && y < 103 ? 230 : undefined,
+    )
+    const hidden = { left: 70, right: 170, top: rim, bottom: 190 }
+    for (const seen of ['across', 'beside the arm'] as const) {
+      const band = findBand(picture, trunk, { ...search, seen, hidden })
+      expect(Math.abs((band?.left ?? 0) - 100.5)).toBeLessThan(1)
+      expect(Math.abs((band?.middle ?? 0) - 100.5)).toBeLessThan(1)
+      expect(Math.abs((band?.right ?? 0) - 100.5)).toBeLessThan(1)
+    }
+  })
+
+  it('does not take a line beside the sheet for the cord that runs above it', () => {
+    const picture = cloth((x, y) => {
+      if (x >= 70 && x < 170 && y >= 106) return 235
+      if (y >= 98 && y < 103) return 180
+      return y >= 130 && y < 135 ? 240 : undefined
+    })
+    const hidden = { left: 70, right: 170, top: 106, bottom: 190 }
+    const band = findBand(picture, trunk, { ...search, seen: 'beside the arm', hidden })
     expect(Math.abs((band?.middle ?? 0) - 100.5)).toBeLessThan(1)
   })
 })

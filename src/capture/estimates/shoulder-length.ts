@@ -48,7 +48,7 @@ const bothViews = (readings: Readings, sides: readonly Side[]): EstimateOutcome 
  * Another hand may end neck and shoulder elsewhere: a second make of bodies, with the ends where the
  * ridge falls at 45 degrees, came out 14 mm short. That is another measure, not this one's error.
  */
-const IN_COMMON_SD = 3.5
+const IN_COMMON_SD = 4.3
 
 const marked = ({ front, back }: Readings, sides: readonly Side[]): boolean =>
   [front, back].some((reading) =>
