@@ -9,7 +9,8 @@ import {
   withSeen,
   withWorn,
 } from '../../src/rounds/round.ts'
-import { fitSheetPdf, type FitSheetOrder } from '../../src/ui/rounds/fit-sheet.ts'
+import { fitSheetPages, fitSheetPdf, type FitSheetOrder } from '../../src/ui/rounds/fit-sheet.ts'
+import { roundLines } from '../../src/ui/rounds/fit-sheet-lines.ts'
 import { mm } from '../../src/units/length.ts'
 import { body } from '../bodies.ts'
 import { FONT } from '../output/font.ts'
@@ -75,4 +76,14 @@ test('one round alone has no course; photos go in only when they are given', asy
   // A baseline JPEG is carried as it is (ISO 32000-1, 7.4.8).
   expect(full.toString('latin1')).toContain('DCTDecode')
   expect(full.includes(jpeg.subarray(1000, 3000))).toBe(true)
+})
+
+test('back and front are drawn small under their names', () => {
+  const lines = roundLines(first, order.units)
+  expect(lines.flatMap((l) => l.figure ?? [])).toEqual(['back', 'front'])
+  const width = (text: string, size: number) => text.length * size * 0.5
+  const pages = fitSheetPages({ ...order, rounds: [first], history: false }, { width })
+  const drawn = pages.map((p) => p.layers.flatMap((l) => l.marks).filter((m) => m.kind === 'path'))
+  // Two outlines of four edges and more; without them the sheet is words alone.
+  expect(drawn.flat().length).toBeGreaterThan(8)
 })

@@ -89,9 +89,9 @@ export function roundLines(round: Round, units: UnitChoice): readonly Instructio
       }),
     ),
     ...part('Choices that are not the usual ones', choiceLines(round, units)),
-    ...draft.pieces.flatMap((piece) =>
+    ...draft.pieces.flatMap((piece): InstructionLine[] =>
       pairedId(piece.id) in FIGURED
-        ? [{ ...line('head', capital(PIECE_WORDS[piece.id])), piece: piece.id }]
+        ? [{ ...line('head', capital(PIECE_WORDS[piece.id])), figure: piece.id }]
         : [],
     ),
   ]
