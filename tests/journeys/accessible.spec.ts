@@ -3,25 +3,21 @@
  * and laptop width, in day and lamp light, with a garment from guesses,
  * and with the invented example, whose two muslins fill every place.
  */
-import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, test } from './journey.ts'
-import { goTo, INVENTED, tapeAll } from './walk.ts'
+import { breaches, goTo, INVENTED, tapeAll } from './walk.ts'
 
-const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 const PLACES = ['Rail', 'Measure', 'Draft', 'Fit', 'Compare', 'Cut']
 
-async function everyPlace(page: Page, places: readonly string[]): Promise<void> {
+async function everyPlace(page: Page, places: readonly string[], open = goTo): Promise<void> {
   for (const light of ['day', 'lamp'])
     for (const width of [1440, 820, 390]) {
       await page.setViewportSize({ width, height: 860 })
       await page.evaluate((to) => (document.documentElement.dataset['light'] = to), light)
       for (const place of places) {
-        await goTo(page, place)
+        await open(page, place)
         await page.getByRole('heading', { level: 1 }).waitFor()
-        const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze()
-        const said = violations.map((v) => `${v.id}: ${v.nodes[0]?.target.join(' ')}`)
-        expect(said, `${place}, ${width} px, ${light}`).toEqual([])
+        expect(await breaches(page), `${place}, ${width} px, ${light}`).toEqual([])
         const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
         expect(over, `${place}, ${width} px`).toBeLessThanOrEqual(0)
       }
@@ -51,4 +47,14 @@ test('nor where two muslins were sewn, and the example leaves no trace', async (
   await expect
     .poll(() => page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name)))
     .toEqual(['tapetrue'])
+})
+
+test('nor do the pages beside the tape: words and pocket card, bringing work over', async ({
+  page,
+}) => {
+  await page.goto('/')
+  await everyPlace(page, ['words', 'bring'], async (on, place) => {
+    await on.evaluate((to) => (location.hash = `/${to}`), place)
+    await expect(on).toHaveURL(new RegExp(`#/${place}$`))
+  })
 })
