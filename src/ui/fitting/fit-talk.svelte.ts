@@ -287,10 +287,22 @@ export class FitTalk {
     const { [this.id]: _own, ...others } = this.caps
     this.caps = most === undefined ? others : { ...others, [this.id]: most }
   }
-  /** Lays the present complaint aside, to be decided together with the next one. */
-  another = (): void => {
+  /**
+   * Lays the present complaint aside, to be decided together with the next one.
+   * @returns what she said besides in the same sentence and was not taken up yet
+   */
+  another = (): string | undefined => {
     if (this.report) this.others = [...this.others.filter((o) => o.id !== this.id), this.report]
+    const rest = this.#restSaid()
     this.say('')
+    return rest
+  }
+  #restSaid(): string | undefined {
+    const parts = this.found?.parts ?? []
+    const taken = this.others.map(({ id }) => id)
+    return parts.length < 2
+      ? undefined
+      : parts.find(({ ranked: [best] }) => best && !taken.includes(best.id))?.text
   }
   forget = (id: ComplaintId): void => void (this.others = this.others.filter((o) => o.id !== id))
   startOver = (): void => {
