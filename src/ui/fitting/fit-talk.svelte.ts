@@ -300,9 +300,9 @@ export class FitTalk {
   #restSaid(): string | undefined {
     const parts = this.found?.parts ?? []
     const taken = this.others.map(({ id }) => id)
-    return parts.length < 2
-      ? undefined
-      : parts.find(({ ranked: [best] }) => best && !taken.includes(best.id))?.text
+    if (parts.length < 2) return undefined
+    const rest = parts.filter(({ ranked: [best] }) => best && !taken.includes(best.id))
+    return rest.map(({ text }) => text).join(', and ')
   }
   forget = (id: ComplaintId): void => void (this.others = this.others.filter((o) => o.id !== id))
   startOver = (): void => {
