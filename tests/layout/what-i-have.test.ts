@@ -1,9 +1,17 @@
 import { expect, test } from 'vitest'
+import { standardFor } from '../../src/draft/garments.ts'
+import { draft } from '../../src/draft/make.ts'
+import { lengthLeft } from '../../src/layout/amount.ts'
 import { plainCloth, type Cloth } from '../../src/layout/cloth.ts'
-import type { CutPart } from '../../src/layout/cut-part.ts'
+import { clothOf, USUAL_CLOTH } from '../../src/layout/cloth-wishes.ts'
+import { cutParts, type CutPart } from '../../src/layout/cut-part.ts'
 import { outlineArea, outlineOf } from '../../src/layout/outline.ts'
+import { MANNERS } from '../../src/layout/search-widths.ts'
+import { isSound } from '../../src/layout/sound.ts'
 import { WAY_OUT_WORDS, whatIHave, type HaveOptions } from '../../src/layout/what-i-have.ts'
+import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
 import { mm } from '../../src/units/length.ts'
+import { body, MIDDLE } from '../bodies.ts'
 
 const rectangle = (long: number, wide: number) =>
   outlineOf([
@@ -84,4 +92,22 @@ test('the half with a seam grows by its allowance along its length', () => {
   expect(answer.ways.map((w) => w.words)).toEqual([WAY_OUT_WORDS.centreBackSeam])
   const { section } = answer.ways[0]!.layout.sections[0]!
   expect(outlineArea(section.strip.pieces[0]!.poses[0]!.outline)).toBeCloseTo(700 * 266, 6)
+})
+
+test('a real blouse on 1.35 m of 140 cm: a seam down the back does, each way proved by a layout', () => {
+  const d = draft('blouse', body({}, MIDDLE), { ...standardFor('blouse'), neckFinish: 'facing' })
+  const { allowances, hemDepth } = cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' })
+  const cut = cutParts(d.pieces, allowances, hemDepth)
+  if (!cut.ok) throw new Error(cut.reason)
+  const real = clothOf(USUAL_CLOTH, mm(1400))
+  const options = { ...OPTIONS, manners: MANNERS, seam: allowances.centre }
+  const answer = whatIHave(cut.parts, real, mm(1350), options)
+  if (answer.fits) throw new Error('it cannot fit')
+  // Sleeves cut in one: the whole back is as wide as the cloth, its two halves lie head to foot.
+  expect(answer.ways.map((w) => w.words)).toContain(WAY_OUT_WORDS.centreBackSeam)
+  for (const { layout } of answer.ways) {
+    expect(layout.length).toBeLessThanOrEqual(lengthLeft(mm(1350), real))
+    for (const { section, layout: own } of layout.sections)
+      expect(isSound(section.strip, own)).toBe(true)
+  }
 })
