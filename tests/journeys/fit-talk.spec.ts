@@ -112,3 +112,32 @@ test('on a phone: pointed with the thumb, the lines kept, nothing wider than the
   const wide = await page.evaluate(() => document.documentElement.scrollWidth)
   expect(wide).toBeLessThanOrEqual(PHONE.width)
 })
+
+test('two things in one sentence, one after the other; what she cannot tell leads on', async ({
+  page,
+}) => {
+  await page.setViewportSize(PHONE)
+  await hungAndSewn(page)
+  await page
+    .getByLabel('Or in your own words')
+    .fill('the armhole gapes in front and there are folds in the small of my back above my bottom')
+  await page.getByRole('button', { name: 'Find the complaint in these words' }).click()
+  // Each understood word stands there to be changed.
+  await expect(page.getByRole('combobox', { name: /^Place/ }).first()).toBeVisible()
+  await page
+    .getByRole('button', { name: /^Gaping armhole/ })
+    .first()
+    .click()
+  await page.getByText('Where this comes from').first().click()
+  await expect(page.getByText(/^Evidence: /).first()).toBeVisible()
+  const cannot = page.getByRole('button', { name: 'I cannot tell' })
+  // The four tests of our table for a gaping armhole.
+  for (let tests = 4; tests > 0; tests -= 1) await cannot.click()
+  await expect(page.getByText('One thing is still open.')).toBeVisible()
+  await page.getByRole('button', { name: 'I see something else too' }).click()
+  await page
+    .getByRole('button', { name: /^Sway back/ })
+    .first()
+    .click()
+  await asked(page)
+})
