@@ -7,7 +7,7 @@ const sides = (way: 'in' | 'out'): readonly Edit[] => [
   edit('EDGE', 'back.side', way),
 ]
 const scale =
-  'Measure the test square of a printed sheet. It is not 100 mm: print at full size, cut anew, leave the draft.'
+  'Measure the test square of a printed sheet. It is not what is written in it: print at full size, cut anew, leave the draft.'
 const allowance =
   'Measure an allowance: it was sewn too narrow or too wide. Sew it anew; leave the draft.'
 
@@ -52,8 +52,11 @@ export const WHOLE: readonly ComplaintBody[] = [
       ['allowances sewn too wide', making(allowance)],
     ),
     tests: tests(
-      ['Is the test square 100 mm, and the muslin round the bust as long as the draft?', [1]],
-      ['Is the test square under 100 mm?', [2]],
+      [
+        'Does the test square measure what is written in it, and is the muslin round the bust as long as the draft?',
+        [1],
+      ],
+      ['Is the test square smaller than is written in it?', [2]],
       ['Is the muslin smaller round than the draft?', [3]],
     ),
     usual: undefined,
@@ -74,8 +77,11 @@ export const WHOLE: readonly ComplaintBody[] = [
       ['allowances sewn too narrow', making(allowance)],
     ),
     tests: tests(
-      ['Is the test square 100 mm, and the muslin round the bust as long as the draft?', [1]],
-      ['Is the test square over 100 mm?', [2]],
+      [
+        'Does the test square measure what is written in it, and is the muslin round the bust as long as the draft?',
+        [1],
+      ],
+      ['Is the test square larger than is written in it?', [2]],
       ['Is the muslin larger round than the draft?', [3]],
     ),
     usual: undefined,

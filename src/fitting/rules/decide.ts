@@ -45,7 +45,7 @@ export function decide(
 ): Decision {
   if (offScale(facts.reaches))
     return none(
-      `The test square is ${facts.reaches.testSquare} mm and should be 100: print at full size and cut anew. The draft stays.`,
+      `The test square is ${facts.reaches.testSquare} mm and should be 100 mm: print at full size and cut anew. The draft stays.`,
     )
   let list = bySides(reported, rules).flatMap((r) =>
     r.map(({ report, pins, side }) => judge(report, pins, side, facts, rules)),

@@ -134,8 +134,11 @@ export const inHers = (reason: string, units: UnitChoice): string =>
       text
         .replaceAll(new RegExp(`\\b${id}\\.\\d+ \\(([^)]*)\\)`, 'g'), '$1')
         .replaceAll(new RegExp(`\\b${id}\\b`, 'g'), complaintOf(id).name),
-    reason.replaceAll(MILLIMETRES, (_, n: string) => formatLength(mm(Number(n)), units)),
+    reason
+      .replaceAll(RANGE, (_, from: string, to: string) => `${from} mm to ${to} mm`)
+      .replaceAll(MILLIMETRES, (_, n: string) => formatLength(mm(Number(n)), units)),
   )
+const RANGE = /(?<![\d.])(\d+) to (\d+) mm\b/g
 const MILLIMETRES = /(?<![\d.])(\d+(?:\.\d+)?) mm\b/g
 
 /** What a yes to a test would mean, from the names of its causes. */
