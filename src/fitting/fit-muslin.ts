@@ -32,7 +32,9 @@ export interface Muslin {
   /** What it did when she moved, and how its lines lay. */
   readonly moves?: Pick<Known, 'armsForward' | 'armsUp' | 'sit'>
   readonly linesSay?: { readonly named: readonly LineSays[]; readonly denied: readonly LineSays[] }
-  /** Taped once more since, and found to stand. */
+  /** The numbers it was cut from, where some were taped again since. */
+  readonly cutFrom?: Body['values']
+  /** Taped once more since. */
   readonly retaped?: readonly MeasurementId[]
   /** Number of the round whose muslin it is, and the day, ISO. */
   readonly round: number
@@ -58,6 +60,7 @@ export function fitMuslin(m: Muslin): Fitted {
         m.linesSay?.denied,
       ),
       ...(m.retaped ? { retaped: m.retaped } : {}),
+      ...(m.retaped && m.cutFrom ? { moved: movedSince(m.retaped, m.cutFrom, m.body) } : {}),
       watched: watchedFrom(m.corrections, m.round),
     },
     round: m.round,
@@ -66,6 +69,19 @@ export function fitMuslin(m: Muslin): Fitted {
   const made = decideOn(m.complaints, on, m.rules ?? STANDARD_RULES)
   return { ...made, proposals: proposalsFrom(made.decision, m.on) }
 }
+
+/** By how much each of these numbers is more than it was. */
+export const movedSince = (
+  ids: readonly MeasurementId[],
+  was: Body['values'],
+  { values: is }: Body,
+): NonNullable<Facts['moved']> =>
+  Object.fromEntries(
+    ids.flatMap((id) => {
+      const [a, b] = [was[id], is[id]]
+      return a === undefined || b === undefined ? [] : [[id, b - a]]
+    }),
+  )
 
 /** What further corrections would make of the draft that is made from `base`. */
 export const triesOn = ({ garment, body, choices, corrections }: Base): OnDraft['tries'] => {

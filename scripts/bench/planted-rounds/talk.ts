@@ -50,6 +50,7 @@ export function talk(sewn: Sewn, told: Told, round: number, answerer: Answerer):
       corrections: sewn.corrections,
       complaints: told.signs.map((s) => reported(s, answers[s.id] ?? {}, cannotTell[s.id] ?? [])),
       sewn: longer(told),
+      cutFrom: confirmedOf(sewn.body, sewn.garment).values,
       retaped: Object.keys(taped).filter(isMeasurementId),
       round,
       on: ON,

@@ -34,6 +34,7 @@ import {
 import type { Asked, Facts, Judged, Reported } from './judged.ts'
 import { absurd, halfOf, oddPin, wayOf, wrongWay } from './pins.ts'
 import { howItCame, pastCap, tenth } from './told.ts'
+import { broughtByTape } from './tape-proposals.ts'
 import { remainderOf } from './watched.ts'
 
 /** @param pins of one side; more than one are averaged */
@@ -158,7 +159,13 @@ export function judge(
   const work = wayOf(own, leads, signed ?? 0)
   if (work.edits.length === 0)
     return nothing(`${id}: this garment has no part for it. ${elsewhere(facts)}`, causes)
-  const raw = signed === undefined ? undefined : Math.abs(signed)
+  const brought = broughtByTape(leads, work.edits[0]?.way, facts.moved)
+  const raw = signed === undefined ? undefined : Math.abs(signed) - brought
+  if (raw !== undefined && brought > 0 && raw < rules.smallest)
+    return nothing(
+      `${id}: the tape has said the same since: ${tenth(brought)} mm on the half piece. The draft follows the number; sew it and look again.`,
+      causes,
+    )
   if (raw === undefined)
     return ask(
       [

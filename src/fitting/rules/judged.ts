@@ -23,6 +23,8 @@ export interface Reported {
 export interface Facts extends GarmentFacts {
   /** Girths taped once more since the muslin: numbers that speak against a complaint stand then. */
   readonly retaped?: readonly MeasurementId[]
+  /** By how much numbers taped again have moved since the muslin was cut, mm. */
+  readonly moved?: Readonly<Partial<Record<MeasurementId, number>>>
   /** What the muslin before left over. */
   readonly watched?: readonly Watched[]
   readonly beside?: Beside

@@ -5,7 +5,7 @@
 import type { MeasurementId } from '../../measurements/catalogue.ts'
 import type { NewDoubt } from '../../measurements/book.ts'
 import { mm } from '../../units/length.ts'
-import type { ComplaintId } from '../complaints/complaint.ts'
+import type { ComplaintId, Way } from '../complaints/complaint.ts'
 import type { Decision } from './decide.ts'
 
 export type TapeProposal = NewDoubt & { readonly complaint: ComplaintId }
@@ -31,10 +31,26 @@ const PROVED: Partial<Record<ComplaintId, readonly (readonly [MeasurementId, num
 }
 const AGAINST: readonly string[] = ['in', 'up', 'narrower', 'back']
 
+/**
+ * What the tape has brought to the draft since the muslin was cut, on the half piece and the way the
+ * work goes, mm: the pin was read before it and has that much less to say.
+ */
+export function broughtByTape(
+  leads: ComplaintId,
+  way: Way | undefined,
+  moved: Readonly<Partial<Record<MeasurementId, number>>> = {},
+): number {
+  const flip = flips(leads, way) ? -1 : 1
+  const parts = (PROVED[leads] ?? []).map(([id, times]) => ((moved[id] ?? 0) / times) * flip)
+  return parts.length === 0 ? 0 : Math.max(0, Math.min(...parts))
+}
+const flips = (leads: ComplaintId, way: Way | undefined): boolean =>
+  (leads === 'B5' || leads === 'B6') && AGAINST.includes(way ?? '')
+
 export function proposalsFrom(decision: Decision, on: string): readonly TapeProposal[] {
   const proved = decision.changes.flatMap((j) => {
     const [first] = j.edits
-    const flip = j.leads === 'B5' || j.leads === 'B6' ? AGAINST.includes(first?.way ?? '') : false
+    const flip = flips(j.leads, first?.way)
     return (PROVED[j.leads] ?? []).map(([measurement, times]) => ({
       measurement,
       by: mm((first?.raw ?? 0) * times * (flip ? -1 : 1)),

@@ -15,7 +15,7 @@ import {
   type Pin,
   type PinSide,
 } from '../../fitting/half-amount.ts'
-import { factsOf, triesOn, type Muslin } from '../../fitting/fit-muslin.ts'
+import { factsOf, movedSince, triesOn, type Muslin } from '../../fitting/fit-muslin.ts'
 import type { Answers } from '../../fitting/rules/answers.ts'
 import { draftedEdge } from '../../fitting/rules/edge-read.ts'
 import { besideOf, whysFor, type Known, type Why } from '../../fitting/whys.ts'
@@ -133,7 +133,9 @@ export class FitTalk {
     return {
       ...factsOf(this.#sewn()),
       beside: besideOf(ids, this.#known, this.#seen().linesSay?.denied),
-      ...(retaped.length > 0 ? { retaped } : {}),
+      ...(retaped.length > 0
+        ? { retaped, moved: movedSince(retaped, this.#sewn().body.values, this.#base().body) }
+        : {}),
       watched: watchedFrom(this.#base().corrections, this.#round()),
     }
   })
