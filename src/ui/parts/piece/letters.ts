@@ -49,11 +49,18 @@ export function placeLetters(
   const paper = grown(piece, PAPER)
   const set: Letter[] = []
   const words = [...taken]
-  for (const [name, point] of Object.entries(points)) {
+  // Points on the way (V1, O1) stand aside for those the piece is known by.
+  const inTurn = Object.entries(points).sort(([a], [b]) => a.length - b.length)
+  for (const [name, point] of inTurn) {
     const onFold = Math.abs(point.x - piece.left) < 0.01
     const ways = onFold ? AROUND.toSorted((a, b) => a.x - b.x) : AROUND
     const wide = size * (0.35 + 0.22 * name.length)
     const half = size * 0.28 * name.length
+    const outside = ({ x, y }: Point): boolean =>
+      x - half < paper.left ||
+      x + half > paper.right ||
+      y - size / 3 < paper.top ||
+      y + size / 3 > paper.bottom
     let best: { at: Point; cost: number } | undefined
     const places = RINGS.flatMap((ring, far) => ways.map((way) => ({ way, ring, far })))
     // Nothing farther off than the outermost place covers can matter here.
@@ -78,7 +85,7 @@ export function placeLetters(
       const cost =
         COST.stray * strays +
         least +
-        (at.x - half < paper.left || at.x + half > paper.right ? COST.outside : 0) +
+        (outside(at) ? COST.outside : 0) +
         COST.line * dotsHere.filter((p) => near(p, 0, 0)).length +
         COST.letter * wordsHere.filter((p) => near(p, size * 0.6, size * 0.35)).length
       if (!best || cost < best.cost) best = { at, cost }
