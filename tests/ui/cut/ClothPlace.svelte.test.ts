@@ -69,7 +69,7 @@ describe('cloth for a draft that may be cut', () => {
     const { screen, session, garment } = await opened(bookOf(MIDDLE))
     const search = () => document.querySelector('progress')
     await expect.element(screen.getByText(/^Buy \d\.\d m$/), LONG).toBeVisible()
-    await expect.poll(() => search(), { timeout: 120_000 }).toBeNull()
+    await expect.poll(() => search(), { timeout: 200_000 }).toBeNull()
     await expect.poll(() => session.laid(garment).length, LONG).toBe(3)
     await screen.unmount()
     await session.open()
@@ -91,7 +91,7 @@ describe('cloth for a draft that may be cut', () => {
       .element(longer.getByText(`The layout of ${INVENTED_ON} is out of date.`))
       .toBeInTheDocument()
     await expect.element(longer.getByText(/^Buy \d\.\d m$/), LONG).toBeVisible()
-  })
+  }, 300_000)
 
   it('says whether it fits on what she has, and what would have to give', async () => {
     const { screen } = await opened(bookOf(MIDDLE))
