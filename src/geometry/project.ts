@@ -37,12 +37,20 @@ function nearestOnCubic(s: Cubic, p: Point): number {
   let [best, least] = [0, Infinity]
   for (let i = 0; i <= SAMPLES; i++) {
     if (away[i]! > (away[i - 1] ?? Infinity) || away[i]! > (away[i + 1] ?? Infinity)) continue
-    const t = footBeside(s, p, i / SAMPLES)
-    const here = squared(at(s, t), p)
-    if (here < least) [best, least] = [t, here]
+    if (away[i]! < least) [best, least] = [SAMPLED[i]!, away[i]!]
+    for (const from of STARTS[i]!) {
+      const t = footBeside(s, p, from)
+      const here = squared(at(s, t), p)
+      if (here < least) [best, least] = [t, here]
+    }
   }
   return best
 }
+/** From an end whose handles have no length nothing leads on; so it is begun beside it as well. */
+const STARTS = Array.from({ length: SAMPLES + 1 }, (_, i) => [
+  i / SAMPLES,
+  ...(i === 0 ? [0.5 / SAMPLES] : i === SAMPLES ? [1 - 0.5 / SAMPLES] : []),
+])
 const SAMPLED = Array.from({ length: SAMPLES + 1 }, (_, i) => i / SAMPLES)
 
 /**

@@ -180,6 +180,16 @@ describe('crossings and nearest places', () => {
       { numRuns: 80 },
     )
   })
+  // Three control points in one: nothing leads on from there. Found by the property above.
+  test.each([
+    [cubic(point(0, 0), point(0, 0), point(0, 0), point(0.03, 0)), point(0.000001, 0)],
+    [
+      cubic(point(0, -4.981621621621636), point(0, 0), point(0, 0), point(0, -4.57e-321)),
+      point(0, -0.00018018018018018018),
+    ],
+  ])('a place on a cubic of shrunken handles is found on it', (c, p) => {
+    expect(project([c], p).distance).toBeLessThan(1e-12)
+  })
 })
 
 describe('areas, offsets, outlines', () => {
