@@ -76,7 +76,48 @@ function cubicLength(s: Cubic, t0: number, t1: number): number {
   // Halving would go on for ever on a curve that is no curve; that is our own mistake.
   if (!Number.isFinite(s.from.x + s.from.y + s.c1.x + s.c1.y + s.c2.x + s.c2.y + s.to.x + s.to.y))
     throw new Error(`segmentLength: a cubic without numbers, from (${s.from.x}, ${s.from.y})`)
-  return halving(s, t0, t1, quadrature(s, t0, t1), 0, bent(s) ? BENT.depth : 0)
+  const trust = bent(s) ? BENT.depth : 0
+  const ends = [...turns(s, t0, t1), t1]
+  let [sum, from] = [0, t0]
+  for (const to of ends) {
+    sum += halving(s, from, to, quadrature(s, from, to), 0, trust)
+    from = to
+  }
+  return sum
+}
+
+/** Slower than this share of its longest handle a curve has all but stopped. */
+const STOPPED = 0.05
+
+/**
+ * Where the curve stops to run back on itself, in order. Speed has a corner there that quadrature
+ * can miss altogether near an end; so the curve is measured in parts that meet in it.
+ */
+function turns(s: Cubic, t0: number, t1: number): readonly number[] {
+  const { from, c1, c2, to } = s
+  const legs = [
+    [c1.x - from.x, c1.y - from.y],
+    [c2.x - c1.x, c2.y - c1.y],
+    [to.x - c2.x, to.y - c2.y],
+  ] as const
+  const long = legs.map(([x, y]) => x * x + y * y)
+  const most = Math.max(...long)
+  if (most === 0) return []
+  const [ux, uy] = legs[long.indexOf(most)]!
+  const [a, b, c] = legs.map(([x, y]) => (x * ux + y * uy) / most) as [number, number, number]
+  if (Math.min(a, b, c) >= 0) return []
+  const slowest = 3 * STOPPED * Math.sqrt(most)
+  return rootsOf(a - 2 * b + c, b - a, a)
+    .filter((t) => t > t0 && t < t1 && speed(s, t) < slowest)
+    .sort((p, q) => p - q)
+}
+
+/** Of p·t² + 2q·t + r; the root that would lose figures by subtraction is taken from the other. */
+function rootsOf(p: number, q: number, r: number): readonly number[] {
+  const square = q * q - p * r
+  if (square < 0) return []
+  const sum = -(q + Math.sign(q || 1) * Math.sqrt(square))
+  return [sum / p, r / sum].filter(Number.isFinite)
 }
 
 /** Curves never change, and the same one is measured again and again. */

@@ -166,7 +166,7 @@ describe('every operation as work on the paper she has', () => {
       op: 'ROT',
       piece: 'front',
       edge: 'neck',
-      along: 0.5,
+      along: 0.6,
       width: mm(6),
       into: 'waistDart',
     })

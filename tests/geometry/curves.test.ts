@@ -52,6 +52,16 @@ describe('length', () => {
       { numRuns: 60 },
     )
   })
+  // Found by the property above. By hand: legs h, −h and −400 along one line, so
+  // x′/3 = h(1 − t)² − 2h(1 − t)t − 400t², and the run turns where that is nothing.
+  test('of a run that turns beside its end and comes back on itself', () => {
+    const h = 0.13112037698901285
+    const c = cubic(point(0, 0), point(h, 0), point(0, 0), point(-400, 0))
+    const turn = (2 * h - Math.sqrt(4 * h * h - (3 * h - 400) * h)) / (3 * h - 400)
+    const highest = at(c, turn).x
+    expect(highest).toBeGreaterThan(0)
+    expect(segmentLength(c)).toBeCloseTo(400 + 2 * highest, 6)
+  })
   test('of a gentle curve agrees with the reference library to a millionth', () => {
     const c = cubic(point(0, 0), point(60, 5), point(100, 40), point(100, 110))
     expect(segmentLength(c)).toBeCloseTo(reference(c).length(), 4)

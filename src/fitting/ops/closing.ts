@@ -33,6 +33,8 @@ const ANEW = { neck: 30, armhole: 50, sleeveEdge: 70 } as const
 const [LESS, MORE] = [[0.5], [2.5, 2, 1.5, 1.2]] as const
 /** The secant arrives in three or four steps. */
 const STEPS = 16
+/** Halvings towards the nearest turn that is exact: to a thousandth of what it may be. */
+const HALVINGS = 10
 /** Nearer than this an edge is as long as it was to be, mm. */
 const EXACT = 5e-4
 
@@ -90,10 +92,11 @@ export function closing(path: Path, wedge: ClosedWedge): ClosingOutcome {
   const at = (turn: number): Attempt | undefined => attempt(path, wedge, spot, turn)
   const first = at(plain)
   if (!first) return { ok: false, why: { id: 'wedgeMissesEdge', edge: name } }
-  const found = exact(first)
+  const some = exact(first)
     ? first
     : between(first, furthest(at, plain, short(first, size)), at, size)
-  if (!found) return { ok: false, why: { id: 'wedgeMissesEdge', edge: name } }
+  if (!some) return { ok: false, why: { id: 'wedgeMissesEdge', edge: name } }
+  const found = exact(some) ? nearestExact(first, some, at) : some
   if (!exact(found))
     return {
       ok: false,
@@ -120,7 +123,7 @@ function furthest(
   return undefined
 }
 
-/** The turn nearest to the first that is exact, between it and the furthest; else what comes nearest. */
+/** A turn that is exact, between the first and the furthest; else what comes nearest. */
 function between(
   near: Attempt,
   far: Attempt | undefined,
@@ -138,6 +141,22 @@ function between(
     else b = next
   }
   return a
+}
+
+/** Bridges of many turns can be so long: of all of them the least change is taken. */
+function nearestExact(
+  near: Attempt,
+  far: Attempt,
+  at: (turn: number) => Attempt | undefined,
+): Attempt {
+  let [a, b] = [near.turn, far]
+  if (exact(near)) return near
+  for (let i = 0; i < HALVINGS; i++) {
+    const next = at((a + b.turn) / 2)
+    if (next && exact(next)) b = next
+    else a = (a + b.turn) / 2
+  }
+  return b
 }
 
 const spotOn = (path: Path, { name, along }: ClosedWedge): Point =>
