@@ -25,6 +25,8 @@ export interface BridgedTo {
   readonly path: Path
   /** What the whole is still longer than it was to be, less than nothing where it is shorter, mm. */
   readonly off: number
+  /** The same with an even bridge, neither fuller nor flatter. */
+  readonly evenOff: number
 }
 /**
  * The same to a length of the whole, mm: the bridge is drawn fuller or flatter for it. Past what
@@ -34,15 +36,15 @@ export function bridgedTo(first: Path, second: Path, reach: number, long: number
   const { around, even } = gapOf(first, second, reach)
   let [low, high] = [even * FLATTER, even * FULLER]
   const over = (handle: number): number => pathLength(around(handle)) - long
-  const [least, most] = [over(low), over(high)]
-  if (least > 0) return { path: around(low), off: least }
-  if (most < 0) return { path: around(high), off: most }
+  const [least, most, evenOff] = [over(low), over(high), over(even)]
+  if (least > 0) return { path: around(low), off: least, evenOff }
+  if (most < 0) return { path: around(high), off: most, evenOff }
   for (let i = 0; i < HALVINGS; i++) {
     const middle = (low + high) / 2
     if (over(middle) < 0) low = middle
     else high = middle
   }
-  return { path: around((low + high) / 2), off: 0 }
+  return { path: around((low + high) / 2), off: 0, evenOff }
 }
 /** A bridge is drawn this much flatter or fuller than an even one at the most. Judgement. */
 const [FLATTER, FULLER] = [0.8, 1.35]

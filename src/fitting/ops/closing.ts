@@ -96,7 +96,7 @@ export function closing(path: Path, wedge: ClosedWedge): ClosingOutcome {
     ? first
     : between(first, furthest(at, plain, short(first, size)), at, size)
   if (!some) return { ok: false, why: { id: 'wedgeMissesEdge', edge: name } }
-  const found = exact(some) ? nearestExact(first, some, at) : some
+  const found = exact(some) ? nearestEasy(first, some, at, Math.sign(width)) : some
   if (!exact(found))
     return {
       ok: false,
@@ -143,17 +143,21 @@ function between(
   return a
 }
 
-/** Bridges of many turns can be so long: of all of them the least change is taken. */
-function nearestExact(
+/**
+ * Bridges of many turns can be so long: the least is taken whose bridge need not be drawn flatter
+ * (where it opens: fuller) than an even one, so that the edge keeps its ease for a later change.
+ */
+function nearestEasy(
   near: Attempt,
   far: Attempt,
   at: (turn: number) => Attempt | undefined,
+  way: number,
 ): Attempt {
   let [a, b] = [near.turn, far]
   if (exact(near)) return near
   for (let i = 0; i < HALVINGS; i++) {
     const next = at((a + b.turn) / 2)
-    if (next && exact(next)) b = next
+    if (next && exact(next) && next.evenOff * way <= 0) b = next
     else a = (a + b.turn) / 2
   }
   return b
