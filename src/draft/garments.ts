@@ -8,7 +8,8 @@ import { standardChoices, type ChoiceId, type Choices } from './choices.ts'
 import type { GarmentId } from './draft.ts'
 import type { Garment } from './garment.ts'
 
-const BLOUSE_NEEDS: readonly MeasurementId[] = [
+/** What every garment of the trunk is drawn from. */
+const TRUNK_NEEDS: readonly MeasurementId[] = [
   'bustGirth',
   'waistGirth',
   'hipGirth',
@@ -36,15 +37,6 @@ const BLOUSE_USES: readonly MeasurementId[] = [
   'shoulderSlopeRight',
 ]
 
-const BODICE_NEEDS: readonly MeasurementId[] = [
-  'bustGirth',
-  'waistGirth',
-  'hipGirth',
-  'waistToHip',
-  'napeToWaist',
-  'waistToBustLevel',
-  'apexSpacing',
-]
 const BODICE_USES: readonly MeasurementId[] = [
   'napeToArmpitLevel',
   'acrossBack',
@@ -94,7 +86,7 @@ const BLOUSE: Garment = {
   name: 'Draped-sleeve blouse',
   what: 'Woven, with a wide draped sleeve cut in one with the body and waist darts.',
   notFor: 'Not for set-in or raglan sleeves, knits or children’s nightwear.',
-  needs: BLOUSE_NEEDS,
+  needs: TRUNK_NEEDS,
   uses: BLOUSE_USES,
   choices: [
     'easeBust',
@@ -144,7 +136,7 @@ const BLOCK: Garment = {
   name: 'Bodice block',
   what: 'The body’s own shape in paper, with side bust dart, waist darts and back shoulder dart. Sew it as a muslin and fit it first; other garments are drawn from it.',
   notFor: 'Not for knits, and no garment to wear: its ease is for standing and breathing.',
-  needs: BODICE_NEEDS,
+  needs: TRUNK_NEEDS,
   uses: BODICE_USES,
   choices: BODICE_CHOICES,
   options: [
@@ -196,7 +188,7 @@ const SLEEVED: Garment = {
   name: 'Blouse with a set-in sleeve',
   what: 'Woven, with a sleeve set into the armhole of the fitted body. Fit the body first; the sleeve follows its armhole.',
   notFor: 'Not for knits, two-piece sleeves or collars.',
-  needs: [...BODICE_NEEDS, 'upperArmGirth'],
+  needs: [...TRUNK_NEEDS, 'upperArmGirth'],
   uses: BODICE_USES.filter((id) => id !== 'upperArmGirth'),
   choices: [
     ...SLEEVELESS.choices,

@@ -2,7 +2,7 @@
  * An edge with a wedge closed in it, or opened: the part on one side of the wedge turns about the
  * pivot until its ruling lies on the other, and the edge is drawn smooth again. The edge loses what
  * was pinned, whatever its way about the pivot: θ = 2·asin(w / 2r) where a bridge of that turn can
- * be so long, else the turn nearest to it whose bridge can. An edge that stands slantwise to the
+ * be so long, else the least turn past it that leaves the edge an easy curve. An edge that stands slantwise to the
  * pivot loses by the turn times how far its line runs past the pivot, which is less than r.
  * Source: pivot method of pattern making; worked out.
  */
@@ -92,11 +92,8 @@ export function closing(path: Path, wedge: ClosedWedge): ClosingOutcome {
   const at = (turn: number): Attempt | undefined => attempt(path, wedge, spot, turn)
   const first = at(plain)
   if (!first) return { ok: false, why: { id: 'wedgeMissesEdge', edge: name } }
-  const some = exact(first)
-    ? first
-    : between(first, furthest(at, plain, short(first, size)), at, size)
-  if (!some) return { ok: false, why: { id: 'wedgeMissesEdge', edge: name } }
-  const found = exact(some) ? nearestEasy(first, some, at, Math.sign(width)) : some
+  const found = exact(first) ? first : slantwise(first, plain, at, width)
+  if (!found) return { ok: false, why: { id: 'wedgeMissesEdge', edge: name } }
   if (!exact(found))
     return {
       ok: false,
@@ -110,6 +107,18 @@ export function closing(path: Path, wedge: ClosedWedge): ClosingOutcome {
 const exact = ({ off }: Attempt): boolean => Math.abs(off) < EXACT
 /** Too little is lost, or won, with this turn. */
 const short = ({ changed }: Attempt, size: number): boolean => changed < size
+
+/** The turn taken where the plain one does not serve; inexact where none does. */
+function slantwise(
+  first: Attempt,
+  plain: number,
+  at: (turn: number) => Attempt | undefined,
+  width: Mm,
+): Attempt | undefined {
+  const size = Math.abs(width)
+  const some = between(first, furthest(at, plain, short(first, size)), at, size)
+  return some && exact(some) ? nearestEasy(first.turn, some, at, Math.sign(width)) : some
+}
 
 function furthest(
   at: (turn: number) => Attempt | undefined,
@@ -148,13 +157,12 @@ function between(
  * (where it opens: fuller) than an even one, so that the edge keeps its ease for a later change.
  */
 function nearestEasy(
-  near: Attempt,
+  near: number,
   far: Attempt,
   at: (turn: number) => Attempt | undefined,
   way: number,
 ): Attempt {
-  let [a, b] = [near.turn, far]
-  if (exact(near)) return near
+  let [a, b] = [near, far]
   for (let i = 0; i < HALVINGS; i++) {
     const next = at((a + b.turn) / 2)
     if (next && exact(next) && next.evenOff * way <= 0) b = next
