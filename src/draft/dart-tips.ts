@@ -1,6 +1,7 @@
 /** The tips of darts: they carry no letter of the construction, and are named by their dart. */
 import type { Point } from '../geometry/point.ts'
-import { DART_WORDS, partName, type Piece } from './piece.ts'
+import { partName, type Piece } from './piece.ts'
+import { DART_WORDS } from './piece.words.ts'
 
 export interface DartTip {
   /** `waistDart.upper`, `waistDart.lower`, `bustDart`. */

@@ -26,12 +26,12 @@ import {
   footEdge,
   isSkirt,
   overShoulder,
-  PIECE_WORDS,
   topEdge,
   type Edge,
   type FinishingId,
   type Piece,
 } from './piece.ts'
+import { PIECE_WORDS } from './piece.words.ts'
 import type { Act, Step } from './step.ts'
 
 export interface Finishing {

@@ -4,16 +4,8 @@
  */
 import { mm, type Mm } from '../units/length.ts'
 import type { Draft } from './draft.ts'
-import {
-  DART_WORDS,
-  EDGE_WORDS,
-  isHalf,
-  isSkirt,
-  pairedId,
-  type AnyDart,
-  type EdgeName,
-  type PieceId,
-} from './piece.ts'
+import { isHalf, isSkirt, pairedId, type AnyDart, type EdgeName, type PieceId } from './piece.ts'
+import { DART_WORDS, EDGE_WORDS } from './piece.words.ts'
 import { record } from './record.ts'
 
 /** Lengths of two drafts count as one up to this, mm: 3 mm on paper is common practice. */

@@ -50,44 +50,6 @@ export type EdgeName =
   | 'start'
   | 'end'
 
-export const EDGE_WORDS: Readonly<Record<EdgeName, string>> = {
-  centre: 'centre',
-  neck: 'neck edge',
-  overarm: 'overarm seam',
-  shoulder: 'shoulder seam',
-  sleeveEdge: 'sleeve edge',
-  armhole: 'armhole',
-  side: 'side seam',
-  hem: 'hem',
-  waist: 'waist seam',
-  styleSeam: 'style seam',
-  cap: 'sleeve cap',
-  frontSeam: 'front sleeve seam',
-  backSeam: 'back sleeve seam',
-  outer: 'free edge',
-  start: 'short end',
-  end: 'other short end',
-}
-
-const PAIRED_WORDS: Readonly<Record<PairedId, string>> = {
-  back: 'back',
-  front: 'front',
-  sleeve: 'sleeve',
-  backNeckFacing: 'back neck facing',
-  frontNeckFacing: 'front neck facing',
-  neckStrip: 'bias strip of the neck',
-  armholeStrip: 'bias strip of the armhole',
-  slitFacing: 'facing of the slit',
-  keyholeFacing: 'facing of the keyhole',
-  buttonFacing: 'front facing',
-  sideFront: 'side front',
-  skirtBack: 'skirt back',
-  skirtFront: 'skirt front',
-  skirtButtonFacing: 'skirt front facing',
-  backWaistFacing: 'back waist facing',
-  frontWaistFacing: 'front waist facing',
-}
-
 export const SIDES: readonly Side[] = ['left', 'right']
 const CAPITAL = { left: 'Left', right: 'Right' } as const
 export const sidedId = (id: PairedId, side: Side): SidedId => `${id}${CAPITAL[side]}`
@@ -107,8 +69,6 @@ export const forEverySide = <T>(
       ...SIDES.map((side) => [sidedId(id as PairedId, side), sided(what, side)]),
     ]),
   ) as Record<PieceId, T>
-
-export const PIECE_WORDS = forEverySide(PAIRED_WORDS, (words, side) => `${side} ${words}`)
 
 export interface Edge {
   readonly name: EdgeName
@@ -166,14 +126,6 @@ export interface Gathers {
 }
 
 export type AnyDart = Dart['name'] | EdgeDart['name']
-export const DART_WORDS: Readonly<Record<AnyDart, string>> = {
-  waistDart: 'waist dart',
-  waistDart2: 'second waist dart',
-  bustDart: 'side bust dart',
-  bustDart2: 'second bust dart',
-  shoulderDart: 'shoulder dart',
-}
-
 /** A line inside the outline that is sewn or marked: an opening, the centre of a buttoned front. */
 export interface InnerLine {
   readonly name:

@@ -4,7 +4,7 @@
  */
 import { inWords, type Amount } from '../units/amount.ts'
 import { formatLength, formatStep, type UnitChoice } from '../units/format.ts'
-import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from './piece.ts'
+import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from './piece.words.ts'
 import { toDegrees } from '../units/angle.ts'
 import type { Act, Direction, Guide } from './step.ts'
 

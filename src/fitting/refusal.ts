@@ -1,12 +1,7 @@
 /** Why a correction could not be made; the draft stands as it was. */
 import { CHOICES, outOfRange, type ChoiceId } from '../draft/choices.ts'
-import {
-  DART_WORDS,
-  EDGE_WORDS,
-  type AnyDart,
-  type EdgeName,
-  type PieceId,
-} from '../draft/piece.ts'
+import type { AnyDart, EdgeName, PieceId } from '../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS } from '../draft/piece.words.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import type { Mm } from '../units/length.ts'
 

@@ -2,7 +2,8 @@
  * Cut list, marking list and interfacing, from the pieces as they are. What is marked is what is
  * drawn on a piece: nothing here invents a mark.
  */
-import { DART_WORDS, EDGE_WORDS, pairedId, type Piece } from '../draft/piece.ts'
+import { pairedId, type Piece } from '../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS } from '../draft/piece.words.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { plainCloth } from './cloth.ts'
 import type { CutPart } from './cut-part.ts'

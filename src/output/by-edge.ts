@@ -4,15 +4,14 @@
  * piece has its own.
  */
 import {
-  EDGE_WORDS,
   pairedId,
-  PIECE_WORDS,
   type EdgeName,
   type EdgeRole,
   type PairedId,
   type Piece,
   type PieceId,
 } from '../draft/piece.ts'
+import { EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 
 /** `front.centre`: an edge of one piece; left and right are one. */
 export type PieceEdge = `${PairedId}.${EdgeName}`

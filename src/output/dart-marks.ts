@@ -1,7 +1,8 @@
 /** Darts as they are drawn: legs, middle, name, and how they run on to the cutting line. */
 import { add, between, point, scale, subtract, unit, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
-import { DART_WORDS, partName, type Piece } from '../draft/piece.ts'
+import { partName, type Piece } from '../draft/piece.ts'
+import { DART_WORDS } from '../draft/piece.words.ts'
 import { dartLegs } from '../draft/sheet.ts'
 import type { DartEnd } from './edge-cut.ts'
 import { nameOf, SIZE } from './level-marks.ts'

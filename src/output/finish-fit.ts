@@ -4,7 +4,8 @@
  * and what is too long lies in pleats. A hollow curve no wider than what is turned leaves no raw
  * edge at all. A seam that is sewn twice will not turn a tight curve.
  */
-import { EDGE_WORDS, type Edge, type EdgeName, type Piece } from '../draft/piece.ts'
+import type { Edge, EdgeName, Piece } from '../draft/piece.ts'
+import { EDGE_WORDS } from '../draft/piece.words.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
 import {

@@ -1,5 +1,6 @@
 /** Which finish each edge gets, and the allowances that follow from it. */
-import { EDGE_WORDS, type EdgeName, type EdgeRole, type Piece } from '../draft/piece.ts'
+import type { EdgeName, EdgeRole, Piece } from '../draft/piece.ts'
+import { EDGE_WORDS } from '../draft/piece.words.ts'
 import type { Mm } from '../units/length.ts'
 import type { Allowances } from './allowance.ts'
 import { edgeGroups, type ByEdge, type EdgeKey, type OpenRole } from './by-edge.ts'

@@ -1,7 +1,8 @@
 /** What is done while the pieces lie flat: cloth made ready, stay rows, interfacing, darts. */
 import { distance } from '../geometry/point.ts'
 import { mm } from '../units/length.ts'
-import { DART_WORDS, EDGE_WORDS, PIECE_WORDS, sewnLength, type Piece } from '../draft/piece.ts'
+import { sewnLength, type Piece } from '../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 import type { Draft } from '../draft/draft.ts'
 import type { ClothAdvice } from './cloth-kind.ts'
 import type { Cutting } from './cutting.ts'

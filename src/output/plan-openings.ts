@@ -1,7 +1,8 @@
 /** Openings: what is made while the piece is flat, what when the sides are closed, what at the end. */
 import { mm, type Mm } from '../units/length.ts'
 import type { Opening } from '../draft/opening.ts'
-import { PIECE_WORDS, type PieceId } from '../draft/piece.ts'
+import type { PieceId } from '../draft/piece.ts'
+import { PIECE_WORDS } from '../draft/piece.words.ts'
 import { atEdge } from './by-edge.ts'
 import { finishAs } from './finish.ts'
 import { bodyOf, edgeLong, skirtsOf, type Planned } from './plan-flat.ts'

@@ -1,6 +1,7 @@
 /** Seams and edges of the body and the sleeve, in the order of the plan. */
 import { mm } from '../units/length.ts'
-import { EDGE_WORDS, PIECE_WORDS, type EdgeName, type Piece } from '../draft/piece.ts'
+import type { EdgeName, Piece } from '../draft/piece.ts'
+import { EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 import { atEdge } from './by-edge.ts'
 import { finishAs, type FinishId, type Pass } from './finish.ts'
 import { bodyOf, capital, edgeLong, halvesOf, skirtsOf, type Planned } from './plan-flat.ts'

@@ -4,7 +4,7 @@
  */
 import { pathLength } from '../geometry/length.ts'
 import { mm } from '../units/length.ts'
-import { EDGE_WORDS, PIECE_WORDS } from '../draft/piece.ts'
+import { EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 import { atEdge } from './by-edge.ts'
 import { finishAs } from './finish.ts'
 import { bodyOf, edgeLong, type Planned } from './plan-flat.ts'

@@ -1,14 +1,8 @@
 /** Two drafts side by side: what changed, by how much, largest first. */
 import { CHOICE_IDS, CHOICES, type ChoiceId } from '../draft/choices.ts'
 import type { Draft } from '../draft/draft.ts'
-import {
-  DART_WORDS,
-  EDGE_WORDS,
-  PIECE_WORDS,
-  type AnyDart,
-  type EdgeName,
-  type PieceId,
-} from '../draft/piece.ts'
+import type { AnyDart, EdgeName, PieceId } from '../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 import { record } from '../draft/record.ts'
 import { measure, MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
 import { mm, type Mm } from '../units/length.ts'

@@ -3,6 +3,7 @@
  * amounts; the page then prints the same arithmetic in words, so the drawing and the written
  * step cannot disagree.
  */
+import { AMOUNT_WORDS } from './amount.words.ts'
 import { formatLength, type UnitChoice } from './format.ts'
 import { mm, type Mm } from './length.ts'
 
@@ -68,7 +69,7 @@ export function inWords(amount: Amount, choice: UnitChoice): string {
     case 'fixed':
       return formatLength(amount.mm, choice)
     case 'part':
-      return `${partWords(from.divisor)} ${wholeInWords(from.of, choice)}`
+      return partInWords(from.of, from.divisor, choice)
     case 'sum':
       return sumInWords(from.left, from.right, from.sign, choice)
   }
@@ -107,23 +108,15 @@ function sumInWords(left: Amount, right: Amount, sign: 1 | -1, choice: UnitChoic
   return `${inWords(left, choice)} ${minusSign ? '−' : '+'} ${second}`
 }
 
-function wholeInWords(of: Amount, choice: UnitChoice): string {
+function partInWords(of: Amount, divisor: number, choice: UnitChoice): string {
   const words = inWords(of, choice)
-  if (of.from.kind === 'sum') return `(${words})`
-  if (of.from.kind === 'fixed' || of.from.kind === 'part') return words
-  return words.startsWith('the ') ? words : `the ${words}`
+  switch (of.from.kind) {
+    case 'sum':
+      return AMOUNT_WORDS.partOf(divisor, `(${words})`)
+    case 'fixed':
+    case 'part':
+      return AMOUNT_WORDS.partOf(divisor, words)
+    default:
+      return AMOUNT_WORDS.partOfNamed(divisor, words)
+  }
 }
-
-const PART_WORDS: Readonly<Record<number, string>> = {
-  2: 'half',
-  3: 'a third of',
-  4: 'a quarter of',
-  5: 'a fifth of',
-  6: 'a sixth of',
-  8: 'an eighth of',
-  10: 'a tenth of',
-  12: 'a twelfth of',
-  16: 'a sixteenth of',
-  20: 'a twentieth of',
-}
-const partWords = (divisor: number): string => PART_WORDS[divisor] ?? `1/${divisor} of`

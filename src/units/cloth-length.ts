@@ -2,8 +2,10 @@
  * A length of cloth as it is bought and written: "2.30 m", "2 1/2 yd", "180 cm". A bare number is
  * metres, or yards for her who reads inches, where it can be one.
  */
+import { CLOTH_LENGTH_WORDS } from './cloth-length.words.ts'
 import { formatLength, type UnitChoice } from './format.ts'
 import { inches, mm, type Mm } from './length.ts'
+import { decimals } from './number.ts'
 import type { ParsedLength } from './parse.ts'
 import { readWritten } from './written.ts'
 
@@ -18,7 +20,7 @@ const YARDS = /\s*(?:yds?\.?|yards?)\s*$/i
 export function parseClothLength(text: string, choice: UnitChoice): ParsedLength {
   const yards = YARDS.test(text)
   const written = readWritten(yards ? text.replace(YARDS, '') : text)
-  if (written.kind === 'refused') return { ok: false, reason: HOW }
+  if (written.kind === 'refused') return { ok: false, reason: CLOTH_LENGTH_WORDS.how }
   const count = written.kind === 'grouped' ? written.asDecimal : written.value
   const { unit } = written
   const metric = choice.unit === 'cm'
@@ -34,13 +36,12 @@ export function parseClothLength(text: string, choice: UnitChoice): ParsedLength
   const value = mm(count * per)
   return value > 0 && value <= LONGEST
     ? { ok: true, value, read: clothLengthWords(value, choice) }
-    : { ok: false, reason: `${text.trim()} is no length of cloth up to 10 m. ${HOW}` }
+    : { ok: false, reason: CLOTH_LENGTH_WORDS.noLength(text.trim()) }
 }
-const HOW = 'Write it as 2.30 m, 230 cm or 2 1/2 yd.'
 
 /** "2.30 m"; in inches "2 yd 18 in", whole yards alone. */
 export function clothLengthWords(length: Mm, choice: UnitChoice): string {
-  if (choice.unit === 'cm') return `${(length / 1000).toFixed(2)} m`
+  if (choice.unit === 'cm') return `${decimals(length / 1000, 2)} m`
   const yards = Math.floor((length + 1e-6) / YARD)
   const rest = mm(length - yards * YARD)
   if (yards === 0) return formatLength(length, choice)

@@ -3,7 +3,9 @@
  * number is always a whole count of steps (1 mm, 1/8 in or 1/16 in), and a change is the
  * difference of two such counts, so columns of before, after and change add up.
  */
+import { FORMAT_WORDS } from './format.words.ts'
 import { mm, MM_PER_INCH, type Mm } from './length.ts'
+import { decimals } from './number.ts'
 
 export type DisplayUnit = 'cm' | 'inch'
 
@@ -41,7 +43,7 @@ export function formatLength(length: Mm, choice: UnitChoice): string {
 export function formatStep(length: Mm, choice: UnitChoice): string {
   const halves = Math.round(length * 2)
   return choice.unit === 'cm' && halves % 2 !== 0
-    ? `${(Math.abs(halves) / 20).toFixed(2)} cm`
+    ? `${decimals(Math.abs(halves) / 20, 2)} cm`
     : formatLength(mm(choice.unit === 'cm' ? halves / 2 : length), choice)
 }
 
@@ -63,7 +65,7 @@ export function printedMm(length: Mm, choice: UnitChoice): Mm {
 /** What changed, as the difference of the two printed numbers: "+0.5 cm", "−1/8 in", "same". */
 export function formatChange(before: Mm, after: Mm, choice: UnitChoice): string {
   const steps = stepsOf(after, choice) - stepsOf(before, choice)
-  if (steps === 0) return 'same'
+  if (steps === 0) return FORMAT_WORDS.same
   const plus = steps > 0 ? '+' : ''
   return `${plus}${joinParts(partsOf(steps, choice))} ${unitMark(choice)}`
 }
@@ -91,7 +93,7 @@ function partsOf(steps: number, choice: UnitChoice): LengthParts {
   const sign = steps < 0 ? '−' : ''
   const count = Math.abs(steps)
   if (choice.unit === 'cm') {
-    return { sign, whole: (count / STEPS_PER_CM).toFixed(1), fraction: '', unit: 'cm' }
+    return { sign, whole: decimals(count / STEPS_PER_CM, 1), fraction: '', unit: 'cm' }
   }
   const whole = Math.floor(count / choice.inchStep)
   const fraction = reduced(count % choice.inchStep, choice.inchStep)

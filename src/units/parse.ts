@@ -5,6 +5,8 @@
  */
 import { formatLength, type UnitChoice } from './format.ts'
 import { mm, MM_PER_INCH, type Mm } from './length.ts'
+import { decimals, plainNumber } from './number.ts'
+import { PARSE_WORDS } from './parse.words.ts'
 import { readWritten, type Written, type WrittenUnit } from './written.ts'
 
 export interface PlausibleRange {
@@ -69,7 +71,7 @@ function explicit(
   return asked(
     [...others, ...asWritten],
     choice,
-    `${said(meant)} lies outside ${rangeSaid(plausible, choice)}. Choose what the tape said, or read it again.`,
+    PARSE_WORDS.outside(said(meant), rangeSaid(plausible, choice)),
   )
 }
 
@@ -88,7 +90,11 @@ function bare(
   if (!first) {
     return {
       ok: false,
-      reason: `"${text.trim()}" is outside ${rangeSaid(plausible, choice)} in every unit. Read the tape again and write the unit too, as in ${formatLength(plausible.min, choice)}.`,
+      reason: PARSE_WORDS.outsideInEveryUnit(
+        text.trim(),
+        rangeSaid(plausible, choice),
+        formatLength(plausible.min, choice),
+      ),
     }
   }
   if (possible.length === 1 && first.unit === own.unit) {
@@ -96,8 +102,8 @@ function bare(
   }
   const reason =
     possible.length > 1
-      ? `"${text.trim()}" can be meant in more than one unit. Choose one, or write the unit after it.`
-      : `${said(own)} lies outside ${rangeSaid(plausible, choice)}. Choose what you meant, or write the unit after it.`
+      ? PARSE_WORDS.moreThanOneUnit(text.trim())
+      : PARSE_WORDS.outsideInHerUnit(said(own), rangeSaid(plausible, choice))
   return asked(possible, choice, reason)
 }
 
@@ -122,7 +128,7 @@ function askGrouped(
   return asked(
     likely.length > 0 ? likely : fits,
     choice,
-    `The comma in "${text.trim()}" can part thousands or decimals. Choose one, or write it without the comma.`,
+    PARSE_WORDS.thousandsOrDecimals(text.trim()),
   )
 }
 
@@ -137,7 +143,11 @@ function asked(candidates: readonly Candidate[], choice: UnitChoice, reason: str
 
 const tooLong = (meant: Candidate, choice: UnitChoice): ParsedLength => ({
   ok: false,
-  reason: `${said(meant)} is longer than a tape of ${formatLength(LONGEST_TAPE, choice)}. Read it again and write it as ${formatLength(mm(413), choice)}.`,
+  reason: PARSE_WORDS.tooLong(
+    said(meant),
+    formatLength(LONGEST_TAPE, choice),
+    formatLength(mm(413), choice),
+  ),
 })
 
 const lengthOf = ({ count, unit }: Candidate): Mm => mm(count * MM_PER[unit])
@@ -148,7 +158,7 @@ const unitsHersFirst = (choice: UnitChoice): readonly WrittenUnit[] => [
   ...ALL_UNITS.filter((unit) => unit !== herUnit(choice)),
 ]
 const rangeSaid = ({ min, max }: PlausibleRange, choice: UnitChoice): string =>
-  `${formatLength(min, choice)} to ${formatLength(max, choice)}`
+  PARSE_WORDS.range(formatLength(min, choice), formatLength(max, choice))
 
 /** The key shows the number as meant and, where that is not her unit, in her unit beside it. */
 function label(candidate: Candidate, choice: UnitChoice): string {
@@ -164,13 +174,13 @@ function said({ count, unit }: Candidate): string {
   if (unit === 'in') return `${inchesSaid(count)} in`
   const atLeast = { mm: 0, cm: 1, m: 2 }[unit]
   const trimmed = Number(count.toFixed(DECIMALS_SAID))
-  const decimals = Math.max(atLeast, `${trimmed}`.split('.')[1]?.length ?? 0)
-  return `${trimmed.toFixed(decimals)} ${unit}`
+  const places = Math.max(atLeast, `${trimmed}`.split('.')[1]?.length ?? 0)
+  return `${decimals(trimmed, places)} ${unit}`
 }
 
 function inchesSaid(count: number): string {
   const marks = count * FINEST_MARK
-  if (Math.abs(marks - Math.round(marks)) > 1e-6) return `${Number(count.toFixed(DECIMALS_SAID))}`
+  if (Math.abs(marks - Math.round(marks)) > 1e-6) return plainNumber(count, DECIMALS_SAID)
   let [top, bottom] = [Math.round(marks) % FINEST_MARK, FINEST_MARK]
   const whole = Math.floor(Math.round(marks) / FINEST_MARK)
   if (top === 0) return `${whole}`

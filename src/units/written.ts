@@ -2,6 +2,9 @@
  * From what she typed to a number and, where she wrote one, its unit. Says nothing about which
  * unit a bare number means; `parse.ts` decides that, or asks.
  */
+import { NUMBER_WORDS } from './number.words.ts'
+import { FEET_NAMES, UNIT_NAMES, WRITTEN_WORDS } from './written.words.ts'
+
 export type WrittenUnit = 'cm' | 'mm' | 'm' | 'in'
 
 export type Written =
@@ -12,7 +15,7 @@ export type Written =
       /** 'fine': eighths and finer stand on an inch ruler only, so the number carries its unit. */
       readonly fraction: 'none' | 'coarse' | 'fine'
     }
-  /** "1,200": one comma before exactly three digits, a decimal comma or a thousands comma. */
+  /** "1,200": one thousands mark before exactly three digits may be a decimal mark as well. */
   | {
       readonly kind: 'grouped'
       readonly asDecimal: number
@@ -20,8 +23,6 @@ export type Written =
       readonly unit?: WrittenUnit
     }
   | { readonly kind: 'refused'; readonly reason: string }
-
-const HOW = 'Write it as 41.3 cm, 413 mm or 16 1/4 in.'
 
 const VULGAR: Readonly<Record<string, string>> = {
   '½': '1/2',
@@ -34,26 +35,14 @@ const VULGAR: Readonly<Record<string, string>> = {
 }
 
 const UNIT_WORDS: Readonly<Record<string, WrittenUnit>> = {
+  ...UNIT_NAMES,
   cm: 'cm',
-  centimetre: 'cm',
-  centimetres: 'cm',
-  centimeter: 'cm',
-  centimeters: 'cm',
   mm: 'mm',
-  millimetre: 'mm',
-  millimetres: 'mm',
-  millimeter: 'mm',
-  millimeters: 'mm',
   m: 'm',
-  metre: 'm',
-  metres: 'm',
-  meter: 'm',
-  meters: 'm',
   '"': 'in',
   in: 'in',
-  inch: 'in',
-  inches: 'in',
 }
+const FEET = new RegExp(`^(\\d+) ?(?:${FEET_NAMES}) ?(.*)$`)
 
 /** Marks that an inch ruler carries; thirds and tenths it does not. Common practice, no source. */
 const RULER_DENOMINATORS: readonly number[] = [2, 4, 8, 16, 32, 64]
@@ -65,18 +54,16 @@ const INCHES_PER_FOOT = 12
 export function readWritten(text: string): Written {
   const shown = text.trim()
   const plain = normalised(shown)
-  if (plain === '') return refused(`Nothing is written. ${HOW}`)
+  if (plain === '') return refused(WRITTEN_WORDS.nothing)
   if (/^-/.test(plain)) {
-    return refused(
-      `A length cannot be below zero. Write "${shown.slice(1).trim()}" without the minus sign.`,
-    )
+    return refused(WRITTEN_WORDS.belowZero(shown.slice(1).trim()))
   }
-  const feet = /^(\d+) ?(?:'|ft\.?|foot|feet) ?(.*)$/.exec(plain)
+  const feet = FEET.exec(plain)
   if (feet) return readFeet(shown, Number(feet[1]), feet[2] ?? '')
-  const withUnit = /^(.*?) ?("|[a-z]+)\.?$/.exec(plain)
+  const withUnit = /^(.*?) ?("|[a-zß]+)\.?$/.exec(plain)
   if (!withUnit) return readNumber(shown, plain)
   const unit = UNIT_WORDS[withUnit[2] ?? '']
-  if (!unit) return refused(`"${shown}" is not a length that can be read. ${HOW}`)
+  if (!unit) return refused(WRITTEN_WORDS.unreadable(shown))
   return readNumber(shown, withUnit[1] ?? '', unit)
 }
 
@@ -95,20 +82,20 @@ function normalised(text: string): string {
 }
 
 function readFeet(shown: string, feet: number, rest: string): Written {
-  const inchText = rest.replace(/ ?("|in\.?|inch|inches)$/, '')
+  const inchText = rest.replace(/ ?("|in\.?|inch|inches|zoll)$/, '')
   if (inchText === '') return number(feet * INCHES_PER_FOOT, 'none', 'in')
   const inch = readNumber(shown, inchText, 'in')
   if (inch.kind === 'refused') return inch
   if (inch.kind === 'grouped' || inch.value >= INCHES_PER_FOOT) {
-    return refused(
-      `"${shown}": after the feet come 0 to 11 7/8 inches. Write 5' 2 1/2", or 62 1/2 in.`,
-    )
+    return refused(WRITTEN_WORDS.afterFeet(shown))
   }
   return number(feet * INCHES_PER_FOOT + inch.value, 'none', 'in')
 }
 
+const GROUPED = new RegExp(`^([1-9]\\d{0,2})\\${NUMBER_WORDS.thousandsMark}(\\d{3})$`)
+
 function readNumber(shown: string, plain: string, unit?: WrittenUnit): Written {
-  const grouped = /^([1-9]\d{0,2}),(\d{3})$/.exec(plain)
+  const grouped = GROUPED.exec(plain)
   if (grouped) {
     const asDecimal = Number(`${grouped[1]}.${grouped[2]}`)
     return {
@@ -125,11 +112,9 @@ function readNumber(shown: string, plain: string, unit?: WrittenUnit): Written {
   if (mixed) return readMixed(shown, mixed[1], Number(mixed[2]), Number(mixed[3]), unit)
   if (/^\d+([.,]\d+)? \d+([.,]\d+)?$/.test(plain)) {
     const [first] = plain.split(' ')
-    return refused(
-      `"${shown}" is two numbers. Write a fraction as ${first} 3/8, or a decimal as ${first}.3.`,
-    )
+    return refused(WRITTEN_WORDS.twoNumbers(shown, first ?? ''))
   }
-  return refused(`"${shown}" is not a length that can be read. ${HOW}`)
+  return refused(WRITTEN_WORDS.unreadable(shown))
 }
 
 /** `whole` is matched only with a space or a hyphen after it, so 11/16 is never 1 1/16. */
@@ -141,9 +126,7 @@ function readMixed(
   unit?: WrittenUnit,
 ): Written {
   if (!RULER_DENOMINATORS.includes(bottom) || top === 0 || top >= bottom) {
-    return refused(
-      `"${shown}": ${top}/${bottom} is not a mark of an inch ruler. Write halves, quarters, eighths or sixteenths, as in 16 1/4.`,
-    )
+    return refused(WRITTEN_WORDS.noMark(shown, `${top}/${bottom}`))
   }
   const fraction = bottom >= COARSEST_INCH_ONLY ? 'fine' : 'coarse'
   return number(Number(whole ?? 0) + top / bottom, fraction, unit)

@@ -4,7 +4,8 @@
  * slash, spread, overlap and pivot of published alterations; common practice.
  */
 import { pieceOf, type Draft } from '../../draft/draft.ts'
-import { DART_WORDS, EDGE_WORDS, edge, type Piece } from '../../draft/piece.ts'
+import { edge, type Piece } from '../../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.words.ts'
 import { pathLength } from '../../geometry/length.ts'
 import { pathEnd, pathStart } from '../../geometry/path.ts'
 import { distance } from '../../geometry/point.ts'

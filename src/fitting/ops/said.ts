@@ -1,5 +1,5 @@
 /** An operation in a few plain words and its amount, for lists, steps and work on paper. */
-import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.words.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import type { NamedPlace, Operation, WedgeLevel } from './operation.ts'
 

@@ -1,7 +1,7 @@
 /** What a change does besides: a dart that is drawn, an edge at a slant, width below a waist dart. */
 import { pieceOf, type Draft } from '../../draft/draft.ts'
 import { sewnEase, type EaseLevel } from '../../draft/ease.ts'
-import { EDGE_WORDS } from '../../draft/piece.ts'
+import { EDGE_WORDS } from '../../draft/piece.words.ts'
 import { wedgeAt } from '../ops/closing.ts'
 import { NOTE_WORDS } from '../ops/said.ts'
 import type { NewCorrection } from '../preview.ts'

@@ -4,7 +4,8 @@
  * known never keeps a whole garment from the rail.
  */
 import * as v from 'valibot'
-import { EDGE_WORDS, PIECE_WORDS, type EdgeName } from '../../draft/piece.ts'
+import type { EdgeName } from '../../draft/piece.ts'
+import { EDGE_WORDS, PIECE_WORDS } from '../../draft/piece.words.ts'
 import { isRecord } from '../../measurements/stored.ts'
 import type { EdgeKey } from '../../output/by-edge.ts'
 import { USUAL_CUT, type CutWishes, type EdgeWish, type EdgeWishes } from '../../output/cutting.ts'

@@ -7,7 +7,7 @@
 import * as v from 'valibot'
 import type { GarmentId } from '../../draft/draft.ts'
 import { GARMENTS } from '../../draft/garments.ts'
-import { EDGE_WORDS } from '../../draft/piece.ts'
+import { EDGE_WORDS } from '../../draft/piece.words.ts'
 import { MEASUREMENT_IDS, measure, type MeasurementId } from '../../measurements/catalogue.ts'
 import { WIDEST_ALLOWANCE } from '../../output/finish.ts'
 import { PAPER_IDS } from '../../output/paper.ts'

@@ -5,10 +5,7 @@
 import { movedBy, pieceOf, type Draft } from '../../draft/draft.ts'
 import type { Finding } from '../../draft/finding.ts'
 import {
-  DART_WORDS,
-  EDGE_WORDS,
   pairedId,
-  PIECE_WORDS,
   sidedId,
   sideOfId,
   type AnyDart,
@@ -17,6 +14,7 @@ import {
   type PieceId,
   type Side,
 } from '../../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from '../../draft/piece.words.ts'
 import type { Direction, Guide, Step } from '../../draft/step.ts'
 import { dartLegs, edgeDartLegs } from '../../draft/sheet.ts'
 import type { Path } from '../../geometry/path.ts'

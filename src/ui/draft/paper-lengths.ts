@@ -1,6 +1,7 @@
 /** The lengths that stand on the paper, piece by piece. */
 import type { Draft } from '../../draft/draft.ts'
-import { DART_WORDS, EDGE_WORDS, partName, type Piece, type Side } from '../../draft/piece.ts'
+import { partName, type Piece, type Side } from '../../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.words.ts'
 import { record } from '../../draft/record.ts'
 import type { Mm } from '../../units/length.ts'
 

@@ -10,13 +10,8 @@ import {
   type Severity,
 } from '../../draft/finding.ts'
 import type { OpeningKind } from '../../draft/opening.ts'
-import {
-  EDGE_WORDS,
-  overShoulder,
-  sewnLength,
-  type EdgeName,
-  type PieceId,
-} from '../../draft/piece.ts'
+import { overShoulder, sewnLength, type EdgeName, type PieceId } from '../../draft/piece.ts'
+import { EDGE_WORDS } from '../../draft/piece.words.ts'
 import { formatLength, type UnitChoice } from '../../units/format.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import { OPENING_WORDS, opensFor } from './opening-words.ts'

@@ -4,7 +4,7 @@
  */
 import { CHOICES } from '../../draft/choices.ts'
 import { pieceOf, type Draft } from '../../draft/draft.ts'
-import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.words.ts'
 import { record } from '../../draft/record.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
 import { sideOf, type Correction } from '../../fitting/correction.ts'

@@ -2,7 +2,8 @@
  * Words for what the rules decide: which line goes where, how a pin is read, where it sits. The
  * rules speak in ids and millimetres; she reads trade words and her own unit.
  */
-import { DART_WORDS, EDGE_WORDS, type AnyDart, type EdgeName } from '../../draft/piece.ts'
+import type { AnyDart, EdgeName } from '../../draft/piece.ts'
+import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.words.ts'
 import { complaintOf } from '../../fitting/complaints/catalogue.ts'
 import {
   COMPLAINT_IDS,

@@ -1,6 +1,7 @@
 /** Sentences about rounds: what lies between two of them, and what a newer program would print. */
 import type { HowRead } from '../../fitting/pinned.ts'
-import { EDGE_WORDS, isHalf, PIECE_WORDS, type EdgeName, type PieceId } from '../../draft/piece.ts'
+import { isHalf, type EdgeName, type PieceId } from '../../draft/piece.ts'
+import { EDGE_WORDS, PIECE_WORDS } from '../../draft/piece.words.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { Correction } from '../../fitting/correction.ts'
 import { compare, lengthWords, type Change, type Comparison } from '../../rounds/compare.ts'

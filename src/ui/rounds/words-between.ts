@@ -1,7 +1,8 @@
 /** What changed between two rounds that is no number: words picked, pieces that came or went. */
 import { OPTION_IDS, OPTIONS, type OptionId, type Options } from '../../draft/options.ts'
 import { GARMENTS } from '../../draft/garments.ts'
-import { PIECE_WORDS, type PieceId } from '../../draft/piece.ts'
+import type { PieceId } from '../../draft/piece.ts'
+import { PIECE_WORDS } from '../../draft/piece.words.ts'
 import { redraft } from '../../rounds/redraft.ts'
 import type { Round } from '../../rounds/round.ts'
 import { capital } from '../fitting/change-words.ts'

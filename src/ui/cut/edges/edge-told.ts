@@ -1,5 +1,6 @@
 /** Words for the edges of the Cut page. */
-import { pairedId, PIECE_WORDS, type PieceId } from '../../../draft/piece.ts'
+import { pairedId, type PieceId } from '../../../draft/piece.ts'
+import { PIECE_WORDS } from '../../../draft/piece.words.ts'
 
 export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 

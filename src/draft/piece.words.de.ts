@@ -1,0 +1,125 @@
+/** Wie die Schnittteile, ihre Kanten und ihre Abnäher heißen; die Fälle dazu für ganze Sätze. */
+import { germanNoun, type Form, type Gender, type GermanNoun } from '../units/german-noun.ts'
+import {
+  forEverySide,
+  type AnyDart,
+  type EdgeName,
+  type PairedId,
+  type PieceId,
+  type Side,
+} from './piece.ts'
+import type {
+  DART_WORDS as EnglishDarts,
+  EDGE_WORDS as EnglishEdges,
+  PIECE_WORDS as EnglishPieces,
+} from './piece.words.ts'
+
+const seam = (name: string, adjectives: readonly string[] = []): GermanNoun =>
+  germanNoun('f', `${name}naht`, { plural: `${name}nähte`, adjectives })
+
+/** `${EDGES[edge].den}`: "den Saum", "die Seitennaht", "das Armloch". */
+export const EDGES: Readonly<Record<EdgeName, GermanNoun>> = {
+  centre: germanNoun('f', 'Mitte', { plural: 'Mitten' }),
+  neck: germanNoun('m', 'Halsausschnitt', {
+    genitive: 'Halsausschnitts',
+    plural: 'Halsausschnitte',
+  }),
+  overarm: seam('Oberarm'),
+  shoulder: seam('Schulter'),
+  sleeveEdge: germanNoun('f', 'Ärmelkante', { plural: 'Ärmelkanten' }),
+  armhole: germanNoun('n', 'Armloch', { genitive: 'Armlochs', plural: 'Armlöcher' }),
+  side: seam('Seiten'),
+  hem: germanNoun('m', 'Saum', { genitive: 'Saums', plural: 'Säume' }),
+  waist: seam('Taillen'),
+  styleSeam: seam('Teilungs'),
+  cap: germanNoun('f', 'Armkugel', { plural: 'Armkugeln' }),
+  frontSeam: seam('Ärmel', ['vorder']),
+  backSeam: seam('Ärmel', ['hinter']),
+  outer: germanNoun('f', 'Kante', { plural: 'Kanten', adjectives: ['frei'] }),
+  start: germanNoun('f', 'Schmalkante', { plural: 'Schmalkanten' }),
+  end: germanNoun('f', 'Schmalkante', { plural: 'Schmalkanten', adjectives: ['ander'] }),
+}
+
+const dart = (name: string, ...adjectives: readonly string[]): GermanNoun =>
+  germanNoun('m', name, { genitive: `${name}s`, adjectives })
+
+export const DARTS: Readonly<Record<AnyDart, GermanNoun>> = {
+  waistDart: dart('Taillenabnäher'),
+  waistDart2: dart('Taillenabnäher', 'zweit'),
+  bustDart: dart('Brustabnäher', 'seitlich'),
+  bustDart2: dart('Brustabnäher', 'zweit'),
+  shoulderDart: dart('Schulterabnäher'),
+}
+
+interface Named extends Form {
+  readonly gender: Gender
+  readonly noun: string
+}
+const part = (noun: string, ...adjectives: readonly string[]): Named => ({
+  gender: 'n',
+  noun,
+  genitive: `${noun}s`,
+  plural: `${noun}e`,
+  adjectives,
+})
+const facing = (noun: string, ...adjectives: readonly string[]): Named => ({
+  gender: 'm',
+  noun,
+  genitive: `${noun}s`,
+  plural: `${noun}e`,
+  adjectives,
+})
+const strip = (after: string): Named => ({
+  gender: 'm',
+  noun: 'Schrägstreifen',
+  genitive: 'Schrägstreifens',
+  after,
+})
+const NAMED: Readonly<Record<PairedId, Named>> = {
+  back: part('Rückenteil'),
+  front: part('Vorderteil'),
+  sleeve: { gender: 'm', noun: 'Ärmel', genitive: 'Ärmels' },
+  backNeckFacing: facing('Halsbeleg', 'hinter'),
+  frontNeckFacing: facing('Halsbeleg', 'vorder'),
+  neckStrip: strip('des Halsausschnitts'),
+  armholeStrip: strip('des Armlochs'),
+  slitFacing: facing('Schlitzbeleg'),
+  keyholeFacing: facing('Tropfenbeleg'),
+  buttonFacing: facing('Beleg', 'vorder'),
+  sideFront: part('Vorderteil', 'seitlich'),
+  skirtBack: part('Rockteil', 'hinter'),
+  skirtFront: part('Rockteil', 'vorder'),
+  skirtButtonFacing: facing('Rockbeleg', 'vorder'),
+  backWaistFacing: facing('Taillenbeleg', 'hinter'),
+  frontWaistFacing: facing('Taillenbeleg', 'vorder'),
+}
+const SIDE_STEM: Readonly<Record<Side, string>> = { left: 'link', right: 'recht' }
+
+const everyCase = <K extends string>(
+  named: Readonly<Record<K, Named>>,
+): Readonly<Record<K, GermanNoun>> =>
+  Object.fromEntries(
+    Object.entries<Named>(named).map(([id, { gender, noun, ...form }]) => [
+      id,
+      germanNoun(gender, noun, form),
+    ]),
+  ) as Record<K, GermanNoun>
+
+/** `${PIECES[piece].des}`: "des linken Rückenteils". */
+export const PIECES: Readonly<Record<PieceId, GermanNoun>> = everyCase(
+  forEverySide(NAMED, (what, side) => ({
+    ...what,
+    adjectives: [SIDE_STEM[side], ...(what.adjectives ?? [])],
+  })),
+)
+
+const bare = <K extends string>(
+  nouns: Readonly<Record<K, GermanNoun>>,
+): Readonly<Record<K, string>> =>
+  Object.fromEntries(
+    Object.entries<GermanNoun>(nouns).map(([id, noun]) => [id, noun.bare]),
+  ) as Record<K, string>
+
+export const EDGE_WORDS: typeof EnglishEdges = bare(EDGES)
+export const PIECE_WORDS: typeof EnglishPieces = bare(PIECES)
+export const DART_WORDS: typeof EnglishDarts = bare(DARTS)

@@ -1,0 +1,7 @@
+/** Die Rechnung einer Länge, wie sie in Schnittbüchern steht: „1/4 Brustumfang + 2,2 cm“. */
+import type { AMOUNT_WORDS as English } from './amount.words.ts'
+
+export const AMOUNT_WORDS: typeof English = {
+  partOfNamed: (divisor, name) => `1/${divisor} ${name}`,
+  partOf: (divisor, whole) => `1/${divisor} von ${whole}`,
+}

@@ -1,0 +1,4 @@
+export const FORMAT_WORDS = {
+  /** A change of nothing. */
+  same: 'same',
+}

@@ -1,0 +1,8 @@
+/** Wie eine Zahl geschrieben wird. */
+import type { NUMBER_WORDS as English } from './number.words.ts'
+
+export const NUMBER_WORDS: typeof English = {
+  decimalMark: ',',
+  thousandsMark: '.',
+  locale: 'de-DE',
+}
