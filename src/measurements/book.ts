@@ -7,6 +7,7 @@
  * they do not, a third is taken and the two nearest of all readings decide.
  */
 import { inches, mm, type Mm } from '../units/length.ts'
+import { BOOK_WORDS } from './book.words.ts'
 import { measure, MEASUREMENT_IDS, type MeasurementId } from './catalogue.ts'
 import type { Estimate, EstimateId, EstimateOutcomes } from './estimate.ts'
 
@@ -186,18 +187,15 @@ export function tapeAnew(book: Book, id: MeasurementId): Book {
 
 /** What is still to be done before a draft may use this measurement. */
 export function whyNotAgreed(entry: Entry | undefined, id: MeasurementId): string {
-  const { label, spoken } = measure(id)
   switch (standing(entry, id)) {
     case 'one reading':
-      return `${label} has one reading. Tape it a second time.`
+      return BOOK_WORDS.oneReading(id)
     case 'once more':
-      return `The readings of ${spoken} are too far apart. Tape it once more; the two nearest are kept.`
+      return BOOK_WORDS.tooFarApart(id)
     case 'untaped':
-      return entry?.proposal
-        ? `${label} is still a guess from the photo. Tape it.`
-        : `${label} is not taped yet.`
+      return entry?.proposal ? BOOK_WORDS.guess(id) : BOOK_WORDS.untaped(id)
     case 'agreed':
-      return `${label} is agreed.`
+      return BOOK_WORDS.agreed(id)
   }
 }
 

@@ -9,7 +9,8 @@ import { FLAT } from './catalogue/flat.ts'
 import { FRONT } from './catalogue/front.ts'
 import { SHOULDER } from './catalogue/shoulder.ts'
 import { SIDE } from './catalogue/side.ts'
-import type { Measure } from './measure.ts'
+import type { Measure, MeasureRule } from './measure.ts'
+import { MEASURE_NAMES } from './names.words.ts'
 
 /** In the order in which the tape book lists them. */
 export const MEASUREMENT_IDS = [
@@ -52,10 +53,9 @@ export const MEASUREMENT_IDS = [
 export type MeasurementId = (typeof MEASUREMENT_IDS)[number]
 
 export type CatalogueEntry = Measure<MeasurementId>
-type Catalogue = { readonly [Id in MeasurementId]: Measure<Id> }
 
 /** Complete by construction: a missing or a misnamed entry does not compile. */
-export const CATALOGUE: Catalogue = {
+const RULES: { readonly [Id in MeasurementId]: MeasureRule<Id> } = {
   ...AROUND,
   ...BACK,
   ...FRONT,
@@ -65,8 +65,15 @@ export const CATALOGUE: Catalogue = {
   ...FLAT,
 }
 
+export const CATALOGUE = Object.fromEntries(
+  MEASUREMENT_IDS.map((id): readonly [MeasurementId, CatalogueEntry] => {
+    const { label, spoken } = MEASURE_NAMES[id]
+    return [id, { ...RULES[id], label, spoken }]
+  }),
+) as Readonly<Record<MeasurementId, CatalogueEntry>>
+
 export const measure = (id: MeasurementId): CatalogueEntry => CATALOGUE[id]
 
 export function isMeasurementId(name: string): name is MeasurementId {
-  return Object.hasOwn(CATALOGUE, name)
+  return Object.hasOwn(RULES, name)
 }

@@ -18,6 +18,7 @@ import {
 } from './book.ts'
 import { isMeasurementId, measure, MEASUREMENT_IDS, type MeasurementId } from './catalogue.ts'
 import { isRecord, parseReadings } from './stored.ts'
+import { STORED_WORDS } from './stored.words.ts'
 
 type Values = Readonly<Partial<Record<MeasurementId, Mm>>>
 type Readings = Readonly<Partial<Record<MeasurementId, readonly TapeReading[]>>>
@@ -101,33 +102,25 @@ export function parseConfirmed(
   | { readonly ok: true; readonly body: Confirmed }
   | { readonly ok: false; readonly reason: string } {
   if (!isRecord(stored) || stored.v !== 1 || stored.standing !== 'confirmed') {
-    return { ok: false, reason: 'This record does not hold confirmed measurements.' }
+    return { ok: false, reason: STORED_WORDS.notConfirmed }
   }
   if (!isRecord(stored.readings) || !isRecord(stored.values)) {
-    return { ok: false, reason: 'The confirmed measurements have lost their tape readings.' }
+    return { ok: false, reason: STORED_WORDS.lostReadings }
   }
   const readings: Partial<Record<MeasurementId, readonly TapeReading[]>> = {}
   for (const [name, list] of Object.entries(stored.readings)) {
-    if (!isMeasurementId(name)) return { ok: false, reason: `"${name}" is not in the catalogue.` }
+    if (!isMeasurementId(name)) return { ok: false, reason: STORED_WORDS.notInCatalogue(name) }
     const parsed = parseReadings(name, list)
     if (!parsed.ok) return parsed
     if (agreedValue({ tape: parsed.value }, name) === undefined) {
-      return {
-        ok: false,
-        reason: `${measure(name).label}: the stored readings do not agree. Tape it again.`,
-      }
+      return { ok: false, reason: STORED_WORDS.disagree(name) }
     }
     readings[name] = parsed.value
   }
   const body = fromReadings(readings)
-  if (!body) return { ok: false, reason: 'The confirmed measurements hold no tape reading.' }
+  if (!body) return { ok: false, reason: STORED_WORDS.noReading }
   const wrong = firstDifference(stored.values, body.values)
-  if (wrong) {
-    return {
-      ok: false,
-      reason: `"${wrong}" is not the number its tape readings give. Tape it again.`,
-    }
-  }
+  if (wrong) return { ok: false, reason: STORED_WORDS.otherNumber(wrong) }
   return { ok: true, body }
 }
 

@@ -7,6 +7,8 @@
  * and shoulder length into the angle.
  */
 import { mm, type Mm } from '../units/length.ts'
+import { SOURCE_WORDS } from './measure.words.ts'
+import type { MeasureName } from './names.words.ts'
 
 /** A length with where it comes from, so that no limit stands without its reason. */
 export interface Sourced {
@@ -21,23 +23,9 @@ export interface Range {
 }
 
 export type MeasureKind = 'girth' | 'length' | 'flat'
-export type MeasureGroup =
-  | 'around'
-  | 'down the back'
-  | 'down the front'
-  | 'at the side'
-  | 'across'
-  | 'shoulder and sleeve'
-  | 'a garment laid flat'
 
-export interface Measure<Id extends string = string> {
-  readonly id: Id
-  /** Head of a row: "Nape to waist". */
-  readonly label: string
-  /** Inside a sentence or a step: "nape to waist". */
-  readonly spoken: string
-  /** Two tapes with different landmarks are two measurements: 'waistGirth/natural'. */
-  readonly definition: string
+/** How she takes it, in words. */
+export interface MeasureWords {
   readonly from: string
   readonly to: string
   /** How the tape runs. */
@@ -45,23 +33,29 @@ export interface Measure<Id extends string = string> {
   readonly alone: string
   /** What it moves in the draft: "the back length". */
   readonly moves: string
+}
+
+/** All of a measurement but its name. */
+export interface MeasureRule<Id extends string = string> extends MeasureWords {
+  readonly id: Id
+  /** Two tapes with different landmarks are two measurements: 'waistGirth/natural'. */
+  readonly definition: string
   /** Two readings that differ by no more than this agree. */
   readonly tolerance: Sourced
   /** What the field expects; beyond it the field asks, it does not forbid. */
   readonly plausible: Range
   readonly kind: MeasureKind
-  readonly group: MeasureGroup
   /** One reading stands alone only where `readingsNeeded` is 1; see `catalogue/flat.ts`. */
   readonly readingsNeeded: 1 | 2
   /** Name and clause of ISO 8559-1:2017 where the definition is the standard's own. */
   readonly iso?: string
 }
+export interface Measure<Id extends string = string> extends MeasureRule<Id>, MeasureName {}
 
 /** Repeatability of one person's own tape; a judgement of common practice, no source. */
-export const OWN_TAPE = 'repeatability of a tape held alone; common practice, no source'
+export const OWN_TAPE = SOURCE_WORDS.ownTape
 /** As quoted by a public audit note; the handbook itself was not seen. */
-export const ANSUR_OBSERVER =
-  'allowable observer error, ANSUR II handbook NATICK/TR-11/017, appendix G, as quoted in a public audit note'
+export const ANSUR_OBSERVER = SOURCE_WORDS.observer
 /** The clause numbers of ISO 8559-1 come from a third-party page and are to be verified. */
 export const ISO_8559_1 = 'ISO 8559-1:2017'
 

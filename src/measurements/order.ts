@@ -5,8 +5,10 @@
  * back length is not here: the front is the shorter one in 56 % of women.
  */
 import { formatLength, type UnitChoice } from '../units/format.ts'
-import { measure, type MeasurementId } from './catalogue.ts'
+import type { Mm } from '../units/length.ts'
+import type { MeasurementId } from './catalogue.ts'
 import type { Finding, TapedValues } from './plausibility.ts'
+import { PLAUSIBILITY_WORDS, type SaidLength } from './plausibility.words.ts'
 
 interface Order {
   readonly smaller: MeasurementId
@@ -50,20 +52,20 @@ export function orderFindings(values: TapedValues, choice: UnitChoice): readonly
     const [low, high] = [values[smaller], values[larger]]
     if (low === undefined || high === undefined) return []
     if (low < high || (mayBeEqual && low === high)) return []
-    const first = `${measure(smaller).label} ${formatLength(low, choice)}`
-    const second = `${measure(larger).spoken} ${formatLength(high, choice)}`
+    const [one, other] = [said(smaller, low, choice), said(larger, high, choice)]
     const level = broken < ASK_BELOW ? 'ask' : 'once more'
-    return [{ id: smaller, beside: larger, level, sentence: sentence(first, second, broken) }]
+    return [{ id: smaller, beside: larger, level, sentence: sentence(one, other, broken) }]
   })
 }
 
-const sentence = (first: string, second: string, broken: number): string =>
-  broken === 0
-    ? `${first} should be less than ${second}. Tape both once more.`
-    : `${first} beside ${second} is an unusual combination, ${share(broken)}. Tape both once more.`
+const said = (id: MeasurementId, length: Mm, choice: UnitChoice): SaidLength => ({
+  id,
+  length: formatLength(length, choice),
+})
 
-/** "2 women in 100", "4 in 1000": whole numbers read easier than percent of percent. */
-function share(broken: number): string {
+/** A share of women is said in whole numbers: 2 of 100, 4 of 1000. */
+function sentence(one: SaidLength, other: SaidLength, broken: number): string {
+  if (broken === 0) return PLAUSIBILITY_WORDS.shouldBeLess(one, other)
   const base = [100, 1000, 10000].find((size) => broken * size >= 1) ?? 10000
-  return `met in ${Math.round(broken * base)} of ${base} women`
+  return PLAUSIBILITY_WORDS.seldom(one, other, Math.round(broken * base), base)
 }

@@ -9,6 +9,7 @@ import type { Mm } from '../units/length.ts'
 import { measure, type MeasurementId } from './catalogue.ts'
 import { conditionals } from './conditional.ts'
 import { orderFindings } from './order.ts'
+import { PLAUSIBILITY_WORDS, type SaidLength } from './plausibility.words.ts'
 import { covariance, TAPE_VARIABLES } from './tape-model.ts'
 
 export type TapedValues = Readonly<Partial<Record<MeasurementId, Mm>>>
@@ -136,23 +137,19 @@ function known(values: TapedValues, judged: MeasurementId, own: number): readonl
 }
 
 function asFinding({ id, beside, z }: Suspect, values: TapedValues, choice: UnitChoice): Finding {
-  const pair = `${said(id, values, choice)} beside ${said(beside, values, choice)}`
-  const sentence = capital(
-    Math.abs(z) > ASK_ABOVE
-      ? `${pair} is a very unusual combination. Tape it once more; if the tape says the same again, say so and it is used.`
-      : `${pair} is an unusual combination. Tape it once more.`,
-  )
-  return { id, beside, z, level: Math.abs(z) > ASK_ABOVE ? 'ask' : 'once more', sentence }
+  const ask = Math.abs(z) > ASK_ABOVE
+  const say = ask ? PLAUSIBILITY_WORDS.veryUnusual : PLAUSIBILITY_WORDS.unusual
+  const sentence = say(said(id, values, choice), said(beside, values, choice))
+  return { id, beside, z, level: ask ? 'ask' : 'once more', sentence }
 }
 
-function said(id: MeasurementId, values: TapedValues, choice: UnitChoice): string {
+function said(id: MeasurementId, values: TapedValues, choice: UnitChoice): SaidLength {
   const value = values[id]
   if (value === undefined) throw new Error(`plausibility: ${id} has no value to speak of`)
-  return `${measure(id).spoken} ${formatLength(value, choice)}`
+  return { id, length: formatLength(value, choice) }
 }
 
 const rank = ({ level, z }: Finding): number => (level === 'ask' ? 1000 : 0) + Math.abs(z ?? 0)
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 function variableAt(variable: number): (typeof TAPE_VARIABLES)[number] {
   const found = TAPE_VARIABLES[variable]

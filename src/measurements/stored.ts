@@ -12,6 +12,7 @@ import {
   type TapeReading,
 } from './book.ts'
 import { isMeasurementId, type MeasurementId } from './catalogue.ts'
+import { STORED_WORDS } from './stored.words.ts'
 
 export type Parsed<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string }
@@ -22,10 +23,10 @@ const LONGEST_READING = mm(3000)
 
 /** The whole book, withdrawn readings and proposals included. */
 export function parseBook(stored: unknown): Parsed<Book> {
-  if (!isRecord(stored)) return { ok: false, reason: 'The stored tape book is not a record.' }
+  if (!isRecord(stored)) return { ok: false, reason: STORED_WORDS.bookNoRecord }
   const book: Partial<Record<MeasurementId, Entry>> = {}
   for (const [name, entry] of Object.entries(stored)) {
-    if (!isMeasurementId(name)) return { ok: false, reason: `"${name}" is not in the catalogue.` }
+    if (!isMeasurementId(name)) return { ok: false, reason: STORED_WORDS.notInCatalogue(name) }
     const parsed = parseEntry(name, entry)
     if (!parsed.ok) return parsed
     book[name] = parsed.value
@@ -35,26 +36,26 @@ export function parseBook(stored: unknown): Parsed<Book> {
 
 /** The readings of one measurement, in their order. */
 export function parseReadings(id: MeasurementId, stored: unknown): Parsed<readonly TapeReading[]> {
-  if (!Array.isArray(stored)) return { ok: false, reason: `${id} has no list of readings.` }
+  if (!Array.isArray(stored)) return { ok: false, reason: STORED_WORDS.noReadings(id) }
   const readings: TapeReading[] = []
   for (const item of stored as readonly unknown[]) {
     const reading = parseReading(item)
-    if (!reading) return { ok: false, reason: `${id}: ${shown(item)} is not a tape reading.` }
+    if (!reading) return { ok: false, reason: STORED_WORDS.notReading(id, shown(item)) }
     readings.push(reading)
   }
   return { ok: true, value: readings }
 }
 
 function parseEntry(id: MeasurementId, stored: unknown): Parsed<Entry> {
-  if (!isRecord(stored)) return { ok: false, reason: `${id} is not a record.` }
+  if (!isRecord(stored)) return { ok: false, reason: STORED_WORDS.noRecord(id) }
   const tape = parseReadings(id, stored.tape)
   if (!tape.ok) return tape
   const proposal = stored.proposal === undefined ? undefined : parseProposal(stored.proposal)
   if (stored.proposal !== undefined && !proposal)
-    return { ok: false, reason: `${id}: ${shown(stored.proposal)} is no estimate.` }
+    return { ok: false, reason: STORED_WORDS.notEstimate(id, shown(stored.proposal)) }
   const doubts = stored.doubts === undefined ? undefined : parseDoubts(stored.doubts)
   if (stored.doubts !== undefined && !doubts)
-    return { ok: false, reason: `${id}: ${shown(stored.doubts)} is no list of doubts.` }
+    return { ok: false, reason: STORED_WORDS.notDoubts(id, shown(stored.doubts)) }
   return {
     ok: true,
     value: { ...(proposal && { proposal }), ...(doubts && { doubts }), tape: tape.value },

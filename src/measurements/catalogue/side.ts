@@ -1,95 +1,57 @@
 /** Heights and depths read at the side, and the heights to the floor. */
-import { judged, observer, own, seen, type Measure } from '../measure.ts'
+import { judged, observer, own, seen, type MeasureRule } from '../measure.ts'
+import { SIDE_WORDS as W } from './side.words.ts'
 
-const length = { kind: 'length', group: 'at the side', readingsNeeded: 2 } as const
+const length = { kind: 'length', readingsNeeded: 2 } as const
 const HIP_DEPTHS = '77 to 301 mm from waist to hip in the same surveys'
 
 export const SIDE = {
   waistToBustLevel: {
     ...length,
+    ...W.waistToBustLevel,
     id: 'waistToBustLevel',
-    label: 'Waist to bust level',
-    spoken: 'waist to bust level',
     definition: 'waistToBustLevel/vertical-natural-waist',
-    from: 'the cord at the waist',
-    to: 'the level of the apexes',
-    words: 'Straight up at the side from the cord to the level of the apexes. It is a height.',
-    alone:
-      'Stand a ruler upright at your side with its zero on the cord. Hold a second ruler level at the apex so that the two cross, and read the crossing in the mirror.',
-    moves: 'the bust line',
     tolerance: own(5),
     plausible: seen(39, 211, 'the women of ANSUR 1988 (2208), chest height less waist height'),
   },
   armpitToWaist: {
     ...length,
+    ...W.armpitToWaist,
     id: 'armpitToWaist',
-    label: 'Armpit to waist',
-    spoken: 'armpit to waist',
     definition: 'armpitToWaist/natural-waist-at-side',
-    from: 'the level of the armpit',
-    to: 'the cord at the waist, at the side',
-    words: 'Down the side from the level of the armpit to the cord.',
-    alone:
-      'Hold a card level up into the armpit, drop the arm over it, and let the tape hang from the card to the cord.',
-    moves: 'the side seam',
     tolerance: own(6),
     plausible: seen(105, 268, 'the women of ANSUR 1988 (2208), axilla height less waist height'),
   },
   waistToHighHip: {
     ...length,
+    ...W.waistToHighHip,
     id: 'waistToHighHip',
-    label: 'Waist to high hip',
-    spoken: 'waist to high hip',
     definition: 'waistToHighHip/natural-waist-at-side',
-    from: 'the cord at the waist, at the side',
-    to: 'the level of the high hip',
-    words: 'Down the side on the skin from the cord to the level of the high hip girth.',
-    alone: 'Leave a second elastic at the high hip. Hang the tape at the side between the two.',
-    moves: 'the level of the high hip',
     tolerance: own(5),
     plausible: judged(40, 220, `about half of ${HIP_DEPTHS}`),
   },
   waistToHip: {
     ...length,
+    ...W.waistToHip,
     id: 'waistToHip',
-    label: 'Waist to hip',
-    spoken: 'waist to hip',
     definition: 'waistToHip/natural-waist-at-side',
-    from: 'the cord at the waist, at the side',
-    to: 'the level of the hip girth',
-    words: 'Down the side on the skin from the cord to the level of the hip girth.',
-    alone: 'Leave a second elastic at the hip. Hang the tape at the side between the two.',
-    moves: 'the level of the hip',
     tolerance: own(5),
     plausible: seen(77, 301),
   },
   waistToFloor: {
     ...length,
+    ...W.waistToFloor,
     id: 'waistToFloor',
-    label: 'Waist to floor',
-    spoken: 'waist to floor',
     definition: 'waistToFloor/natural-waist-at-side-no-shoes',
-    from: 'the cord at the waist, at the side',
-    to: 'the floor',
-    words: 'From the cord at the side straight to the floor, without shoes.',
-    alone: 'Hang the tape from the cord with a small weight on its end and read it at the cord.',
-    moves: 'the length of a dress',
     tolerance: own(5),
     plausible: seen(811, 1234),
   },
   stature: {
     ...length,
+    ...W.stature,
     id: 'stature',
-    label: 'Stature',
-    spoken: 'stature',
     definition: 'stature/no-shoes',
-    from: 'the floor',
-    to: 'the top of the head',
-    words: 'From the floor to the top of the head, without shoes, standing tall.',
-    alone:
-      'Stand with your back to a wall, lay a book flat on your head and against the wall, step away, measure up to the lower edge of the book.',
-    moves: 'nothing; it checks the other lengths',
     tolerance: observer(6),
     plausible: judged(1200, 2100, '1394 to 1870 mm in the same surveys, widened'),
   },
-} as const satisfies Record<string, Measure>
+} as const satisfies Record<string, MeasureRule>
