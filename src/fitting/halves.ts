@@ -10,6 +10,7 @@ import { edge, type Side } from '../draft/piece.ts'
 import type { Step } from '../draft/step.ts'
 import type { Body } from '../measurements/confirmed.ts'
 import { fixed } from '../units/amount.ts'
+import { capital } from '../units/capital.ts'
 import { mm } from '../units/length.ts'
 import { HEADS } from './complaints/heads.ts'
 import { inForce, sideOf, type Correction } from './correction.ts'
@@ -24,7 +25,7 @@ export interface Corrected {
   readonly refused: readonly Refusal[]
   /** What each wedge did, by correction id. */
   readonly wedges: Readonly<Record<string, Wedge>>
-  /** Darts that an operation had to draw, by correction id; words in `ops/said.ts`. */
+  /** Darts that an operation had to draw, by correction id; words in `ops/said.words.ts`. */
   readonly notes: Readonly<Record<string, readonly string[]>>
 }
 
@@ -129,7 +130,7 @@ function operationStep(
   return {
     verb: 'change',
     piece: named === 'both' ? 'front' : named,
-    words: words.charAt(0).toUpperCase() + words.slice(1),
+    words: capital(words),
     amount: fixed(amount),
     why: HEADS[c.because.complaint].name,
     lights: changed.map((e) => e.path),

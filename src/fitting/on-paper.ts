@@ -8,7 +8,6 @@ import { CHOICES, type ChoiceId } from '../draft/choices.ts'
 import { pieceOf, type Draft } from '../draft/draft.ts'
 import { dartTips } from '../draft/dart-tips.ts'
 import type { AnyDart, HalfId, Piece } from '../draft/piece.ts'
-import { DART_WORDS, EDGE_WORDS } from '../draft/piece.words.ts'
 import { record } from '../draft/record.ts'
 import { sentence } from '../draft/sentence.ts'
 import { flatten } from '../geometry/path.ts'
@@ -18,8 +17,9 @@ import { formatLength, printedMm, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { correctedDraft } from './apply.ts'
 import { inForce, type Correction } from './correction.ts'
+import { ON_PAPER_WORDS } from './on-paper.words.ts'
 import type { Operation } from './ops/operation.ts'
-import { paperWords } from './ops/paper-words.ts'
+import { paperWork } from './ops/paper-work.ts'
 import { operationSaid } from './ops/said.ts'
 import type { Base } from './preview.ts'
 
@@ -55,7 +55,7 @@ export function workFor(
   if (c.kind === 'close-wedge')
     return after.steps
       .filter((s) => s.verb === 'wedge' && !before.steps.some((old) => same(old, s)))
-      .map((s) => `${capital(s.piece)}. ${sentence(s, units)}`)
+      .map((s) => ON_PAPER_WORDS.stepOf(s.piece, sentence(s, units)))
   if (c.kind === 'withdraw') return []
   if (c.choice === 'lengthAdded') return lengthened(before, after, units)
   const cut = c.operation ? operationWork(c.operation, before, units) : []
@@ -71,27 +71,27 @@ export function workFor(
 /** What the operation is, and then, where it has words of its own, what is cut and taped. */
 const operationWork = (op: Operation, before: Draft, units: UnitChoice): readonly string[] => {
   const { words, amount } = operationSaid(op)
-  return [`${capital(words)}, ${formatLength(amount, units)}.`, ...paperWords(op, before, units)]
+  return [ON_PAPER_WORDS.does(words, formatLength(amount, units)), ...paperWork(op, before, units)]
 }
 const same = (a: object, b: object): boolean =>
   JSON.stringify({ ...a, lights: 0 }) === JSON.stringify({ ...b, lights: 0 })
 
 const turned = (id: ChoiceId, before: Draft, after: Draft, units: UnitChoice): string =>
-  `${capital(CHOICES[id].label)}: ${formatLength(before.choices[id], units)} becomes ${formatLength(after.choices[id], units)}.`
+  ON_PAPER_WORDS.turned(
+    CHOICES[id].label,
+    formatLength(before.choices[id], units),
+    formatLength(after.choices[id], units),
+  )
 
 /** Cut across between bust line and waist line: everything below moves as one. */
 function lengthened(before: Draft, after: Draft, units: UnitChoice): string[] {
   const by =
     printedMm(after.choices.lengthAdded, units) - printedMm(before.choices.lengthAdded, units)
   const say = formatLength(mm(Math.abs(by)), units)
-  const act =
-    by > 0
-      ? `Lay a strip of paper under the cut and spread it by ${say}, the fold in one line. Tape.`
-      : `Overlap the cut by ${say}, the fold in one line. Tape.`
   return [
-    'Back and front alike. Rule a line square to the fold half way between bust line and waist line and cut along it.',
-    act,
-    'Draw the side seam smooth across the cut, and the legs of the darts straight from tip to mouth again.',
+    ON_PAPER_WORDS.cutAcross,
+    by > 0 ? ON_PAPER_WORDS.spread(say) : ON_PAPER_WORDS.overlap(say),
+    ON_PAPER_WORDS.smoothAcross,
   ]
 }
 
@@ -108,17 +108,16 @@ function moved(
     const [p, q] = [a[name], b[name]]
     if (!name.startsWith(`${half}.`) || !q) return []
     const letter = name.slice(half.length + 1)
-    if (!p) return [`mark ${letter} anew as the steps say`]
+    if (!p) return [ON_PAPER_WORDS.markAnew(letter)]
     const way = ways(mm(q[0] - p[0]), mm(q[1] - p[1]), units)
-    return way === '' ? [] : [`${letter} ${way}`]
+    return way === '' ? [] : [ON_PAPER_WORDS.letter(letter, way)]
   })
   const [old, now] = [pieceOf(before, half), pieceOf(after, half)]
   spots.push(...tipsMoved(old, now, units))
   const lines = changedLines(old, now)
-  const move = taped ? 'To check it, or instead of cutting, measured from where they were:' : 'Move'
   return [
-    ...(spots.length > 0 ? [`${capital(half)}. ${move} ${spots.join('; ')}.`] : []),
-    ...(lines.length > 0 ? [`${capital(half)}. Draw anew: ${lines.join(', ')}.`] : []),
+    ...(spots.length > 0 ? [ON_PAPER_WORDS.move(half, spots, taped)] : []),
+    ...(lines.length > 0 ? [ON_PAPER_WORDS.drawAnew(half, lines)] : []),
   ]
 }
 
@@ -128,18 +127,20 @@ function tipsMoved(before: Piece, after: Piece, units: UnitChoice): string[] {
   return dartTips(after).flatMap(({ name, words, at }) => {
     const was = old.get(name)
     const way = was ? ways(mm(at.x - was.x), mm(at.y - was.y), units) : ''
-    return way === '' ? [] : [`the ${words} ${way}`]
+    return way === '' ? [] : [ON_PAPER_WORDS.tip(words, way)]
   })
 }
 
 /** "0.5 cm out and 1.2 cm down"; empty where the printed place is the same. */
 function ways(across: Mm, down: Mm, units: UnitChoice): string {
-  const part = (by: Mm, plus: string, minus: string): string[] => {
+  const part = (by: Mm, plus: Way, minus: Way): string[] => {
     const size = mm(Math.abs(printedMm(by, units)))
-    return size === 0 ? [] : [`${formatLength(size, units)} ${by > 0 ? plus : minus}`]
+    const say = ON_PAPER_WORDS[by > 0 ? plus : minus]
+    return size === 0 ? [] : [say(formatLength(size, units))]
   }
-  return [...part(across, 'out', 'in'), ...part(down, 'down', 'up')].join(' and ')
+  return ON_PAPER_WORDS.ways([...part(across, 'out', 'in'), ...part(down, 'down', 'up')])
 }
+type Way = 'out' | 'in' | 'down' | 'up'
 
 function changedLines(before: Piece, after: Piece): string[] {
   const edges = after.edges.filter((e) => {
@@ -150,7 +151,7 @@ function changedLines(before: Piece, after: Piece): string[] {
     return Math.max(far(e, old), far(old, e)) > PENCIL
   })
   return [
-    ...edges.map((e) => `the ${EDGE_WORDS[e.name]}`),
+    ...edges.map((e) => ON_PAPER_WORDS.edge(e.name)),
     ...movedDarts(before.darts, after.darts, ['upperTip', 'inner', 'outer', 'lowerTip']),
     ...movedDarts(before.edgeDarts, after.edgeDarts, ['tip', 'upper', 'lower']),
   ]
@@ -166,7 +167,7 @@ function movedDarts<K extends string>(
     const old = before.find((o) => o.name === d.name)
     return !old || corners.some((k) => distance(d[k], old[k]) > PENCIL)
   })
-  return moved.map((d) => `the ${DART_WORDS[d.name]}`)
+  return moved.map((d) => ON_PAPER_WORDS.dart(d.name))
 }
 type DartWith<K extends string> = { readonly name: AnyDart } & Readonly<Record<K, Point>>
 
@@ -178,8 +179,6 @@ function finishing(before: Draft, after: Draft, units: UnitChoice): string[] {
     const [old, now] = [a[name], b[name]]
     if (now === undefined || (old !== undefined && printedMm(old, units) === printedMm(now, units)))
       return []
-    return [`Cut anew: ${piece.words.toLowerCase()}, now ${formatLength(now, units)} long.`]
+    return [ON_PAPER_WORDS.cutAnew(piece.words, formatLength(now, units))]
   })
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)

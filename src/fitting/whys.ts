@@ -15,6 +15,7 @@ import type { Cause, ComplaintId } from './complaints/complaint.ts'
 import type { ReachName, Reaches } from './reaches.ts'
 import type { Beside, Doubt, Lean, LineSays } from './rules/beside.ts'
 import { EASE_ENOUGH, EASE_LEAST, STRETCHED, type Level } from './rules/gates.ts'
+import { WHYS_WORDS, type Found } from './whys.words.ts'
 
 /** A sentence with its lengths, to be set in her unit. */
 export type Words = readonly (string | Mm)[]
@@ -198,13 +199,7 @@ function ofLine(remedy: Cause['remedy'], { lines = [] }: Known): Read | undefine
     remedy.kind === 'see'
       ? lines.find(({ complaint }) => complaint === remedy.complaint)
       : undefined
-  return (
-    line && {
-      shown: true,
-      leans: 'for',
-      said: [`Read was, ${line.read}. Lines come before folds: that speaks for it.`],
-    }
-  )
+  return line && { shown: true, leans: 'for', said: WHYS_WORDS.line(line.read) }
 }
 function read(reading: Reading, known: Known, id: ComplaintId): Read | undefined {
   switch (reading.kind) {
@@ -235,8 +230,7 @@ function ofEase(level: Level, tight: boolean, draft: Draft): Read | undefined {
     mm(found.ease),
     tight,
     [EASE_LEAST[level], EASE_ENOUGH[level]],
-    ['By the numbers it is ', found.ease, ` larger round the ${level} than the tape`],
-    `the ${level}`,
+    WHYS_WORDS.ease(level, found.ease),
   )
 }
 function ofRoom(
@@ -246,41 +240,26 @@ function ofRoom(
   const half = reaches[drafted]
   if (half === undefined) return undefined
   const { label } = measure(body)
-  if (!knows(draft.body, body))
-    return {
-      leans: 'open',
-      said: [`${label} is not taped, so the numbers say nothing yet: tape it.`],
-    }
+  if (!knows(draft.body, body)) return { leans: 'open', said: WHYS_WORDS.notTaped(label) }
   const room = mm(half - lengthOf(draft.body, body) / halves)
-  const what = halves === 2 ? 'On each half it has ' : 'It has '
-  return {
-    ...between(
-      room,
-      tight,
-      span,
-      [what, room, ` of room beside the taped ${low(label)}`],
-      low(label),
-    ),
-    tape: body,
-  }
+  return { ...between(room, tight, span, WHYS_WORDS.room(label, room, halves)), tape: body }
 }
 /** Less than the least speaks for tightness, enough against it; looseness the other way. */
 function between(
   room: Mm,
   tight: boolean,
   [least, enough]: readonly [number, number],
-  found: Words,
-  what: string,
+  found: Found,
 ): Read {
   if (room < least)
     return tight
-      ? { leans: 'for', said: [...found, '; ', mm(least), ' is the least. That speaks for it.'] }
-      : { leans: 'against', said: [...found, `. That is not loose: tape ${what} once more first.`] }
+      ? { leans: 'for', said: WHYS_WORDS.tight(found, mm(least)) }
+      : { leans: 'against', said: WHYS_WORDS.notLoose(found) }
   if (room >= enough)
     return tight
-      ? { leans: 'against', said: [...found, `. That is enough: tape ${what} once more first.`] }
-      : { leans: 'for', said: [...found, '; ', mm(enough), ' is plenty. That speaks for it.'] }
-  return { leans: 'open', said: [...found, '. That leaves it open: the test decides.'] }
+      ? { leans: 'against', said: WHYS_WORDS.enough(found) }
+      : { leans: 'for', said: WHYS_WORDS.loose(found, mm(enough)) }
+  return { leans: 'open', said: WHYS_WORDS.open(found) }
 }
 function ofTape(body: MeasurementId, draft: Draft): Read {
   const { label } = measure(body)
@@ -288,19 +267,9 @@ function ofTape(body: MeasurementId, draft: Draft): Read {
     ? {
         drawn: true,
         leans: 'against',
-        said: [
-          `It is drawn to your tape: ${low(label)} `,
-          lengthOf(draft.body, body),
-          '. Tape it once more first; if that stands, look at the next cause.',
-        ],
+        said: WHYS_WORDS.drawnTo(label, lengthOf(draft.body, body)),
       }
-    : {
-        drawn: true,
-        leans: 'for',
-        said: [
-          `${label} is not taped: the draft took it from the size, so it may well be off. Tape it.`,
-        ],
-      }
+    : { drawn: true, leans: 'for', said: WHYS_WORDS.fromSize(label) }
 }
 function ofEdge(
   { piece, edges }: Extract<Reading, { kind: 'edge' }>,
@@ -309,41 +278,19 @@ function ofEdge(
 ): Read | undefined {
   if (longer !== undefined)
     return longer > STRETCHED
-      ? {
-          shown: true,
-          leans: 'for',
-          said: ['It is sewn ', longer, ' longer than it was drawn. It stretched.'],
-        }
-      : {
-          leans: 'against',
-          said: ['It is sewn as it was drawn, within ', mm(STRETCHED), ': it did not stretch.'],
-        }
+      ? { shown: true, leans: 'for', said: WHYS_WORDS.stretched(longer) }
+      : { leans: 'against', said: WHYS_WORDS.notStretched(mm(STRETCHED)) }
   const found = pieceOf(draft, piece).edges.find((e) => edges.includes(e.name))
   if (!found) return undefined
   const long = mm(pathLength(found.path))
-  return {
-    leans: 'open',
-    said: [
-      'It was drawn ',
-      long,
-      ' long on the half. Lay a tape on the sewn edge: over ',
-      mm(STRETCHED),
-      ' longer, and it stretched.',
-    ],
-  }
+  return { leans: 'open', said: WHYS_WORDS.layTape(long, mm(STRETCHED)) }
 }
 /** Cap ease that woven cloth takes without gathers, mm. Common practice, no source. */
 const CAP_TAKES = [8, 30] as const
 function ofCap(over: boolean, { cap, frontArmhole, backArmhole }: Reaches): Read | undefined {
   if (cap === undefined || frontArmhole === undefined || backArmhole === undefined) return undefined
   const extra = mm(cap - frontArmhole - backArmhole)
-  return between(
-    extra,
-    !over,
-    CAP_TAKES,
-    ['The cap is ', extra, ' longer than the armhole'],
-    'both',
-  )
+  return between(extra, !over, CAP_TAKES, WHYS_WORDS.cap(extra))
 }
 /** The widest mouth one dart holds well, mm: public tutorials on oversized darts, 38 to 44. */
 const WIDEST = 44
@@ -351,59 +298,25 @@ function ofDart({ bustDart, frontWaistDart }: Reaches): Read | undefined {
   const widest = Math.max(bustDart ?? 0, frontWaistDart ?? 0)
   if (widest === 0) return undefined
   return widest > WIDEST
-    ? {
-        leans: 'for',
-        said: [
-          'Its mouth is ',
-          mm(widest),
-          '; ',
-          mm(WIDEST),
-          ' is the most one dart holds. That speaks for it.',
-        ],
-      }
-    : {
-        leans: 'against',
-        said: ['Its mouth is ', mm(widest), ', which one dart holds: look to the sewing first.'],
-      }
+    ? { leans: 'for', said: WHYS_WORDS.dartWide(mm(widest), mm(WIDEST)) }
+    : { leans: 'against', said: WHYS_WORDS.dartHolds(mm(widest)) }
 }
 /** A tip nearer the bust tip than this pokes, mm: public pages on darts, 13 to 64 seen. */
 const NEAREST = 13
 function ofTip({ dartTip }: Reaches): Read | undefined {
   if (dartTip === undefined) return undefined
   return dartTip < NEAREST
-    ? {
-        leans: 'for',
-        said: [
-          'The dart ends ',
-          mm(dartTip),
-          ' from the bust tip; ',
-          mm(NEAREST),
-          ' is the least. That speaks for it.',
-        ],
-      }
-    : {
-        leans: 'against',
-        said: [
-          'The dart ends ',
-          mm(dartTip),
-          ' from the bust tip as drawn: mark the bust tip once more first.',
-        ],
-      }
+    ? { leans: 'for', said: WHYS_WORDS.tipNear(mm(dartTip), mm(NEAREST)) }
+    : { leans: 'against', said: WHYS_WORDS.tipFar(mm(dartTip)) }
 }
 /** A hem may climb by less than this without anything being wrong, mm. Judgement. */
 export const CLIMBS = 30
-const MOVE_WORDS = {
-  armsForward: 'With both arms forward',
-  armsUp: 'With both arms up',
-  sit: 'Sitting',
-} as const
-function ofMoves(which: keyof typeof MOVE_WORDS, seen: Moves | undefined): Read | undefined {
+function ofMoves(
+  which: 'armsForward' | 'armsUp' | 'sit',
+  seen: Moves | undefined,
+): Read | undefined {
   if (!seen?.freedom) return undefined
-  const rose: Words = seen.rose ? [', and the hem rose by ', seen.rose] : []
-  const free = seen.freedom === 'free'
-  const does = `${MOVE_WORDS[which]} it ${free ? 'was free' : 'pulled'}`
-  return free && (seen.rose ?? 0) < CLIMBS
-    ? { leans: 'against', said: [does, ...rose, '. That speaks against it.'] }
-    : { shown: true, leans: 'for', said: [does, ...rose, '. That speaks for it.'] }
+  return seen.freedom === 'free' && (seen.rose ?? 0) < CLIMBS
+    ? { leans: 'against', said: WHYS_WORDS.moved(which, seen, false) }
+    : { shown: true, leans: 'for', said: WHYS_WORDS.moved(which, seen, true) }
 }
-const low = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1)

@@ -5,6 +5,7 @@
 import { causeId, complaintOf } from '../complaints/catalogue.ts'
 import type { Complaint, ComplaintId } from '../complaints/complaint.ts'
 import { SHORTHAND, TEST_SHORTHAND } from '../complaints/shorthand.ts'
+import { JUDGE_WORDS } from './judge.words.ts'
 
 export type Answers = Readonly<Record<string, boolean>>
 
@@ -135,5 +136,5 @@ const stems = (text: string): ReadonlySet<string> =>
 /** "N1.1 bust shaping too small", for reasons. */
 export const causeSaid = (id: ComplaintId, number: number): string => {
   const cause = complaintOf(id).causes.find((x) => x.number === number)
-  return `${causeId(id, number)} (${cause?.name ?? 'unknown'})`
+  return JUDGE_WORDS.cause(causeId(id, number), cause?.name)
 }

@@ -5,6 +5,7 @@ import type { Pin } from '../half-amount.ts'
 import { causeSaid, type ReadAnswers } from './answers.ts'
 import { byLean, NOTHING_BESIDE, type Beside } from './beside.ts'
 import type { Asked } from './judged.ts'
+import { JUDGE_WORDS } from './judge.words.ts'
 
 /**
  * Tests not made yet that still could tell something: first those of the work done at the pin,
@@ -72,13 +73,13 @@ export function whatTells(
     return [
       {
         complaint: c.id,
-        what: `${yes.map((n) => causeSaid(c.id, n)).join(' and ')} are different work. Which pin makes it vanish, with no new fold?`,
+        what: JUDGE_WORDS.differentWork(yes.map((n) => causeSaid(c.id, n))),
       },
     ]
   if (tests.length === 0) return [{ complaint: c.id, what: noneSaid(c, open) }]
   return tests.map(({ number, ask }) => ({
     complaint: c.id,
-    what: `Test ${number}: ${ask}`,
+    what: JUDGE_WORDS.test(number, ask),
     test: number,
   }))
 }
@@ -89,8 +90,9 @@ function noneSaid(c: Complaint, open: readonly number[]): string {
     ({ number }) => open.includes(number) && !c.tests.some(({ yes }) => yes.includes(number)),
   )
   const look = untested.flatMap(({ name, remedy }) =>
-    remedy.kind === 'see' ? [`${name} (${complaintOf(remedy.complaint).name})`] : [name],
+    remedy.kind === 'see'
+      ? [JUDGE_WORDS.causeOf(name, complaintOf(remedy.complaint).name)]
+      : [name],
   )
-  const besides = look.length > 0 ? ` Look besides for: ${look.join('; ')}.` : ''
-  return `Every test was answered no, so none of its causes is shown. Press the muslin, put it on again with the arms down, and pin and measure it once more; until then the draft stays.${besides}`
+  return JUDGE_WORDS.allNo(look)
 }

@@ -7,10 +7,11 @@ import { mm, type Mm } from '../../units/length.ts'
 import type { ComplaintId } from '../complaints/complaint.ts'
 import type { AmountRules } from '../half-amount.ts'
 import type { NewCorrection } from '../preview.ts'
-import { refusalSaid } from '../refusal.ts'
+import { refusalSaid } from '../refusal.words.ts'
 import { besides, receiverOf, widened } from './besides.ts'
 import { decide, type Decision } from './decide.ts'
 import type { Drawable, OnDraft } from './drawable.ts'
+import { DRAWN_WORDS } from './drawn.words.ts'
 import type { EditAmount } from './edit-amounts.ts'
 import type { Reported } from './judged.ts'
 import { correctionsFor, type NotDrawn } from './to-corrections.ts'
@@ -43,7 +44,7 @@ export function attempted(
       !facts.full.includes('front.waistDart')
     ) {
       facts = { ...facts, full: [...facts.full, 'front.waistDart'] }
-      said.push(`In the waist dart it would add ${tenth(wider.by)} mm round the ${wider.level}.`)
+      said.push(DRAWN_WORDS.wouldWiden(tenth(wider.by), wider.level))
       continue
     }
     if (!refused || !bad || bad.kind === 'withdraw') {
@@ -64,14 +65,14 @@ export function attempted(
     const other = into !== undefined && refused.why.id !== 'edgeSlants'
     if (attempt < ATTEMPTS && other && !facts.full?.includes(into)) {
       facts = { ...facts, full: [...(facts.full ?? []), into] }
-      said.push(`${complaint}: ${why} The other dart is tried.`)
+      said.push(DRAWN_WORDS.otherDart(complaint, why))
       continue
     }
     const part = partOf(left, complaint, on)
     const cap = attempt < ATTEMPTS ? capAt(decision, complaint, part) : 0
     if (cap >= rules.smallest || (part > 0 && isDegrees(decision, complaint))) {
       own = { ...own, caps: { ...own.caps, [complaint]: cap } }
-      said.push(`${complaint}: ${why} So much as can be drawn is drawn now, the rest is watched.`)
+      said.push(DRAWN_WORDS.inPart(complaint, why))
       continue
     }
     gaveUp.push(...lost(decision, complaint, why))
@@ -140,6 +141,6 @@ function lost(decision: Decision, complaint: ComplaintId, why: string): NotDrawn
       complaint,
       target,
       op,
-      why: `${tenth(applied)} mm cannot be drawn here. ${why}`,
+      why: DRAWN_WORDS.notHere(tenth(applied), why),
     }))
 }

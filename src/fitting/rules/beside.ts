@@ -6,6 +6,7 @@
 import type { MeasurementId } from '../../measurements/catalogue.ts'
 import { causeId } from '../complaints/catalogue.ts'
 import type { Cause, Complaint, ComplaintId, Test } from '../complaints/complaint.ts'
+import { JUDGE_WORDS } from './judge.words.ts'
 
 export type Lean = 'for' | 'against' | 'open'
 /** A line as it was read, and the complaint that it names or speaks against. */
@@ -34,10 +35,7 @@ export const NOTHING_BESIDE: Beside = { named: [], denied: [], leans: {}, shown:
 /** The line that speaks against a complaint, as a sentence that says what to do first. */
 export function deniedByLine(id: ComplaintId, { denied }: Beside): string | undefined {
   const line = denied.find(({ complaint }) => complaint === id)
-  return (
-    line &&
-    `Read was, ${line.read}. Lines come before folds, and this one speaks against it: look at the line once more and set it right before anything is changed.`
-  )
+  return line && JUDGE_WORDS.lineDenies(line.read)
 }
 
 /** The one open cause that a line proves: it is another complaint, and the line names that. */

@@ -1,11 +1,11 @@
 /** What a change does besides: a dart that is drawn, an edge at a slant, width below a waist dart. */
 import { pieceOf, type Draft } from '../../draft/draft.ts'
 import { sewnEase, type EaseLevel } from '../../draft/ease.ts'
-import { EDGE_WORDS } from '../../draft/piece.words.ts'
 import { wedgeAt } from '../ops/closing.ts'
-import { NOTE_WORDS } from '../ops/said.ts'
+import { NOTE_WORDS } from '../ops/said.words.ts'
 import type { NewCorrection } from '../preview.ts'
 import type { OnDraft, Tried } from './drawable.ts'
+import { DRAWN_WORDS } from './drawn.words.ts'
 import { tenth } from './told.ts'
 
 /** The dart a turn goes into, by its piece. */
@@ -14,12 +14,6 @@ export const receiverOf = (c: NewCorrection): string | undefined =>
     ? `${c.operation.piece}.${c.operation.into}`
     : undefined
 
-const LEVEL_WORDS: Readonly<Record<EaseLevel, string>> = {
-  bust: 'bust',
-  waist: 'waist',
-  highHip: 'high hip',
-  hip: 'hip',
-}
 /** Ease at a level that is changed by less than this is not told, mm round the body. Judgement. */
 const TOLD = 3
 
@@ -27,14 +21,12 @@ const TOLD = 3
 export function widened(
   before: Draft,
   { draft }: Tried,
-): { level: string; by: number } | undefined {
+): { level: EaseLevel; by: number } | undefined {
   const is = sewnEase(draft)
   return sewnEase(before)
     .flatMap(({ level, sewn }) => {
       const now = is.find((e) => e.level === level)
-      return now && now.sewn - sewn > TOLD
-        ? [{ level: LEVEL_WORDS[level], by: now.sewn - sewn }]
-        : []
+      return now && now.sewn - sewn > TOLD ? [{ level, by: now.sewn - sewn }] : []
     })
     .at(-1)
 }
@@ -50,11 +42,7 @@ export function besides(
   return [
     ...[...new Set(tried.notes)].map((note) => NOTE_WORDS[note] ?? note),
     ...slanted(on, list),
-    ...(wider
-      ? [
-          `Below the waist the front turns along: ${tenth(wider.by)} mm more round the ${wider.level}.`,
-        ]
-      : []),
+    ...(wider ? [DRAWN_WORDS.turnsAlong(tenth(wider.by), wider.level)] : []),
   ]
 }
 
@@ -68,9 +56,14 @@ function slanted({ tries }: OnDraft, list: readonly NewCorrection[]): readonly s
     const { piece, edge, width } = c.operation
     const across = wedgeAt(pieceOf(tries([]).draft, piece), c.operation)?.across
     if (across === undefined || across < Math.abs(width) * SLANT_TOLD) return []
-    const point = piece === 'front' ? 'bust tip' : 'blade point'
     return [
-      `The ${piece} ${EDGE_WORDS[edge]} runs slantwise to the ${point} there: to ${width > 0 ? 'take' : 'give'} it ${tenth(Math.abs(width))} mm of length the wedge is ${tenth(across)} mm wide, and the dart opens by as much more.`,
+      DRAWN_WORDS.slants({
+        piece,
+        edge,
+        closes: width > 0,
+        width: tenth(Math.abs(width)),
+        across: tenth(across),
+      }),
     ]
   })
 }

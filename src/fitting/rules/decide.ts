@@ -9,9 +9,10 @@ import { STANDARD_RULES, type AmountRules, type Pin } from '../half-amount.ts'
 import { NOTHING_BESIDE, unsaid, type LineSays } from './beside.ts'
 import type { EditAmount } from './edit-amounts.ts'
 import { offScale } from './gates.ts'
-import { ONE_CAUSE } from './interactions.ts'
+import { INTERACTION_WORDS } from './interactions.words.ts'
 import { judge } from './judge.ts'
 import type { Asked, Facts, HeldBack, Judged, Reported } from './judged.ts'
+import { JUDGE_WORDS } from './judge.words.ts'
 import { apart } from './pins.ts'
 import {
   askedInTurn,
@@ -43,10 +44,7 @@ export function decide(
   facts: Facts,
   rules: AmountRules = STANDARD_RULES,
 ): Decision {
-  if (offScale(facts.reaches))
-    return none(
-      `The test square is ${facts.reaches.testSquare} mm and should be 100 mm: print at full size and cut anew. The draft stays.`,
-    )
+  if (offScale(facts.reaches)) return none(JUDGE_WORDS.squareOff(facts.reaches.testSquare ?? 0))
   let list = bySides(reported, rules).flatMap((r) =>
     r.map(({ report, pins, side }) => judge(report, pins, side, facts, rules)),
   )
@@ -117,7 +115,7 @@ const inOrder = (a: Judged, b: Judged): number =>
 
 /** A line that names what was not said is told: it comes before the folds that were. */
 const lineFirst = ({ complaint, read }: LineSays): string =>
-  `Lines come before folds, and one says more (${read}): take up “${complaintOf(complaint).name}” as well.`
+  JUDGE_WORDS.lineFirst(read, complaintOf(complaint).name)
 
 function summed(
   list: readonly Judged[],
@@ -141,7 +139,11 @@ function summed(
     heldBack: list.flatMap((j) => j.heldBack),
     asks: [...asks, ...doubts],
     choices,
-    reasons: [...list.flatMap(({ reasons }) => reasons), ...(gapes ? [ONE_CAUSE] : []), ...lines],
+    reasons: [
+      ...list.flatMap(({ reasons }) => reasons),
+      ...(gapes ? [INTERACTION_WORDS.oneCause] : []),
+      ...lines,
+    ],
     changes,
   }
 }

@@ -8,6 +8,7 @@ import type { ComplaintId } from '../complaints/complaint.ts'
 import { radians } from '../../units/angle.ts'
 import type { Reaches } from '../reaches.ts'
 import { openingAt, turnOf } from '../rotation.ts'
+import { JUDGE_WORDS } from './judge.words.ts'
 
 export type Derived =
   | { readonly kind: 'amount'; readonly raw: number }
@@ -19,7 +20,7 @@ export function derivedAmount(id: ComplaintId, r: Reaches): Derived | undefined 
   switch (id) {
     case 'B4': {
       const short = minus(r.dartTipWanted, r.dartTip)
-      return above(short, 'the tip already lies as far from the bust tip as is wanted.')
+      return above(short, JUDGE_WORDS.enough.tip)
     }
     case 'B6': {
       const apart = minus(r.apexSpacing, r.apexSpacingDraft)
@@ -28,15 +29,9 @@ export function derivedAmount(id: ComplaintId, r: Reaches): Derived | undefined 
     case 'B7':
       return tooWide(r)
     case 'L6':
-      return above(
-        minus(capEase(r), r.capEaseWanted),
-        'the cap has no more ease than the cloth takes.',
-      )
+      return above(minus(capEase(r), r.capEaseWanted), JUDGE_WORDS.enough.capOver)
     case 'L7':
-      return above(
-        minus(r.capEaseWanted, capEase(r)),
-        'the cap has as much ease as the cloth takes.',
-      )
+      return above(minus(r.capEaseWanted, capEase(r)), JUDGE_WORDS.enough.capUnder)
     default:
       return undefined
   }
@@ -46,7 +41,7 @@ const above = (raw: number | undefined, enough: string): Derived | undefined =>
     ? undefined
     : raw > 0
       ? { kind: 'amount', raw }
-      : { kind: 'enough', why: `by the lengths given ${enough}` }
+      : { kind: 'enough', why: enough }
 const minus = (a: number | undefined, b: number | undefined): number | undefined =>
   a === undefined || b === undefined ? undefined : a - b
 
@@ -62,9 +57,6 @@ function tooWide({ frontWaistDart: mouth, apexToWaist: leg }: Reaches): Derived 
   const turn = turnOf(mouth, leg)
   if (turn === undefined) return undefined
   if (turn <= DART_ANGLE_MOST && mouth <= DART_MOST.front)
-    return {
-      kind: 'enough',
-      why: 'the dart is under 22° and 44 mm: it is sewn or pressed, not drafted, so that it bubbles. Sew it to a fine end and press it over a curve.',
-    }
+    return { kind: 'enough', why: JUDGE_WORDS.enough.dart }
   return { kind: 'amount', raw: openingAt(radians(turn / 2), leg) }
 }

@@ -3,6 +3,7 @@
  * it no drawing of this garment carries, and which of two darts takes a turn up.
  */
 import type { Draft } from '../../draft/draft.ts'
+import type { EaseLevel } from '../../draft/ease.ts'
 import { record } from '../../draft/record.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import type { AmountRules } from '../half-amount.ts'
@@ -11,6 +12,7 @@ import type { Why } from '../refusal.ts'
 import { attempted } from './attempted.ts'
 import { receiverOf, widened } from './besides.ts'
 import type { Decision } from './decide.ts'
+import { DRAWN_WORDS } from './drawn.words.ts'
 import type { Facts, Reported } from './judged.ts'
 import type { NotDrawn } from './to-corrections.ts'
 import { tenth } from './told.ts'
@@ -32,7 +34,7 @@ export interface Tried {
   readonly draft: Draft
   /** The first that is refused, by its place in the list. */
   readonly refused: { readonly at: number; readonly why: Why } | undefined
-  /** Darts that had to be drawn; words in `ops/said.ts`. */
+  /** Darts that had to be drawn; words in `ops/said.words.ts`. */
   readonly notes: readonly string[]
 }
 
@@ -51,7 +53,7 @@ export interface TakenUp {
   /** What its mouth grows by, and what the body gains round it below the waist, mm. */
   readonly opens: Mm
   readonly wider: Mm
-  readonly level: string
+  readonly level: EaseLevel
 }
 
 /** Round a level of the body less than this is not seen: the least of a level line, mm. Judgement. */
@@ -81,16 +83,14 @@ export function decideOn(reported: readonly Reported[], on: OnDraft, rules: Amou
   }
 }
 
-const takenUpSaid = ({ into, opens, wider, level }: TakenUp, at: number): string => {
-  const dart = into === 'front.bustDart' ? 'side bust dart' : 'waist dart'
-  const below =
-    wider > SPOILS
-      ? `adds ${tenth(wider)} mm round the ${level}`
-      : 'leaves the width below the waist'
-  return at === 0
-    ? `The ${dart} takes it up: it opens ${tenth(opens)} mm and ${below}.`
-    : `Taken up by the ${dart} instead, it opens ${tenth(opens)} mm and ${below}. Which of the two is yours to choose.`
-}
+const takenUpSaid = ({ into, opens, wider, level }: TakenUp, at: number): string =>
+  DRAWN_WORDS.takenUp(
+    into,
+    tenth(opens),
+    wider > SPOILS ? tenth(wider) : undefined,
+    level,
+    at === 0,
+  )
 
 function takenUp(on: OnDraft, { corrections }: Drawable): TakenUp | undefined {
   const into = corrections

@@ -6,6 +6,7 @@
 import type { ComplaintId, Work } from '../complaints/complaint.ts'
 import type { ReachName, Reaches } from '../reaches.ts'
 import type { EditAmount } from './edit-amounts.ts'
+import { GATE_WORDS } from './gates.words.ts'
 import { tenth } from './told.ts'
 
 export type Level = 'bust' | 'waist' | 'hip'
@@ -59,7 +60,7 @@ export function contradicted(id: ComplaintId, reaches: Reaches): Contradiction |
     if (ease !== undefined && ease >= EASE_ENOUGH[tight])
       return {
         level: tight,
-        why: `By its numbers the draft has ${Math.round(ease)} mm of ease at the ${tight}; with ${EASE_ENOUGH[tight]} mm and more it is not tight there. Tape the ${tight} again, and the muslin round the ${tight}, before anything is changed.`,
+        why: GATE_WORDS.notTight(tight, Math.round(ease), EASE_ENOUGH[tight]),
       }
   }
   if (loose && id !== 'A2') {
@@ -67,7 +68,7 @@ export function contradicted(id: ComplaintId, reaches: Reaches): Contradiction |
     if (ease !== undefined && ease <= EASE_LEAST[loose])
       return {
         level: loose,
-        why: `By its numbers the draft has only ${Math.round(ease)} mm of ease at the ${loose}; ${EASE_LEAST[loose]} mm is the least. Tape the ${loose} again before anything is taken in.`,
+        why: GATE_WORDS.notLoose(loose, Math.round(ease), EASE_LEAST[loose]),
       }
   }
   return undefined
@@ -88,12 +89,11 @@ export function leavesTooLittle(
   if (round <= ease - EASE_LEAST[level]) return undefined
   return {
     level,
-    why: `${id}: ${tenth(round)} mm round the body would leave ${tenth(ease - round)} mm of ease at the ${level}; ${EASE_LEAST[level]} mm is the least. Pin it again, standing at ease.`,
+    why: GATE_WORDS.tooLittle(id, level, tenth(round), tenth(ease - round), EASE_LEAST[level]),
   }
 }
 /** Cloth that can be pinned away is there: the number by tape may be what is wrong. */
-export const tapeAgain = (level: Level): string =>
-  `Tape the ${level} again: what was pinned away there speaks against its number.`
+export const tapeAgain = (level: Level): string => GATE_WORDS.tapeAgain(level)
 
 /** An edge sewn longer than drafted by more than this is stretched: sewing, not the draft, mm. */
 export const STRETCHED = 3

@@ -32,6 +32,7 @@ import {
   type Contradiction,
 } from './gates.ts'
 import type { Asked, Facts, Judged, Reported } from './judged.ts'
+import { JUDGE_WORDS as W } from './judge.words.ts'
 import { absurd, halfOf, oddPin, wayOf, wrongWay } from './pins.ts'
 import { howItCame, pastCap, tenth } from './told.ts'
 import { broughtByTape } from './tape-proposals.ts'
@@ -49,9 +50,7 @@ export function judge(
   const beside = facts.beside ?? NOTHING_BESIDE
   const answers = withEdge(c, given, longer)
   const read = readAnswers(id, answers)
-  const unread = read.unread.map(
-    (key) => `${id}: the answer “${key}” names no cause or test of it.`,
-  )
+  const unread = read.unread.map((key) => W.unread(id, key))
   const open = c.causes.map(({ number }) => number).filter((n) => !read.no.includes(n))
   const base = {
     id,
@@ -76,7 +75,7 @@ export function judge(
     ...base,
     status: 'ask',
     asks,
-    reasons: [...asks.map(({ what }) => `${id}: ${what}`), ...unread],
+    reasons: [...asks.map(({ what }) => W.of(id, what)), ...unread],
     ...more,
   })
 
@@ -89,17 +88,16 @@ export function judge(
   )
   const stretched = stretchedCause(c)
   if (stretch !== undefined && stretched?.remedy.kind === 'making')
-    return nothing(
-      `${id}: the edge is sewn ${tenth(stretch)} mm longer than drafted; over 3 mm is stretch from sewing. ${stretched.remedy.advice}`,
-      [causeId(id, stretched.number)],
-    )
+    return nothing(W.stretched(id, tenth(stretch), stretched.remedy.advice), [
+      causeId(id, stretched.number),
+    ])
   if (made?.remedy.kind === 'making')
-    return nothing(`${causeSaid(id, made.number)}: ${made.remedy.advice}`, [
+    return nothing(W.making([causeSaid(id, made.number)], made.remedy.advice), [
       causeId(id, made.number),
     ])
 
   const left = leftAlone(c, read)
-  if (left) return nothing(`${id}: ${left}`)
+  if (left) return nothing(W.of(id, left))
   const rest = leftOver(id, read, pins, side, facts, rules)
   const odd = rest ? undefined : oddPin(id, pins, rules)
   if (odd?.small) return nothing(odd.why)
@@ -135,7 +133,7 @@ export function judge(
   const to = complaintOf(leads)
   const causes = chain.map(({ of, number }) => causeId(of, number))
   const along = { causes, leads, kind: to.kind, order: to.order, found: [cause.number] }
-  if (remedy.kind === 'making') return nothing(`${causes.join(', ')}: ${remedy.advice}`, causes)
+  if (remedy.kind === 'making') return nothing(W.making(causes, remedy.advice), causes)
   if (remedy.kind === 'tape')
     return ask([{ complaint: id, what: remedy.advice, tape: remedy.ids }], along)
 
@@ -144,7 +142,7 @@ export function judge(
       [
         {
           complaint: id,
-          what: 'Say on which side it is pinned, left or right: the sides are not averaged.',
+          what: W.whichSide,
         },
       ],
       along,
@@ -154,34 +152,26 @@ export function judge(
     return ask([{ complaint: id, what: remedy.never.why }], along)
   const own = workFor(workAt(remedy, pin), facts, pin?.where)
   const derived = pin ? undefined : derivedAmount(leads, facts.reaches)
-  if (derived?.kind === 'enough') return nothing(`${id}: ${derived.why}`, causes)
+  if (derived?.kind === 'enough') return nothing(W.of(id, derived.why), causes)
   const signed = pin ? halfOf(pins, own.readAs) : derived?.raw
   const work = wayOf(own, leads, signed ?? 0)
-  if (work.edits.length === 0)
-    return nothing(`${id}: this garment has no part for it. ${elsewhere(facts)}`, causes)
+  if (work.edits.length === 0) return nothing(W.noPart(id, elsewhere(facts)), causes)
   const brought = broughtByTape(leads, work.edits[0]?.way, facts.moved)
   const raw = signed === undefined ? undefined : Math.abs(signed) - brought
   if (raw !== undefined && brought > 0 && raw < rules.smallest)
-    return nothing(
-      `${id}: the tape has said the same since: ${tenth(brought)} mm on the half piece. The draft follows the number; sew it and look again.`,
-      causes,
-    )
+    return nothing(W.tapeSaidIt(id, tenth(brought)), causes)
   if (raw === undefined)
     return ask(
       [
         {
           complaint: id,
-          what: `Pin or read how much, at the ${to.where}, and say how it was read.`,
+          what: W.howMuch(to.where),
         },
       ],
       { ...along, work },
     )
   const how = pin?.how ?? 'level'
-  if (raw < rules.smallest)
-    return nothing(
-      `${id}: ${tenth(raw)} mm on the half piece is under ${rules.smallest} mm; nobody cuts truer than that.`,
-      causes,
-    )
+  if (raw < rules.smallest) return nothing(W.under(id, tenth(raw), rules.smallest), causes)
   const cap = capFor(leads, id, work, rules)
   const wrong = pin && wrongWay(pin, work)
   const odder = wrong ?? absurd(raw, work, cap)
@@ -202,30 +192,14 @@ export function judge(
     edits: sided,
     heldBack: pastCap(id, sided),
     reasons: [
-      `${chain.map(({ of, number }) => causeSaid(of, number)).join(' = ')}.`,
-      ...(proved && proved.cause === settled
-        ? [
-            `${id}: no test is asked for, the line says it (${proved.read}); lines come before folds.`,
-          ]
-        : []),
-      ...(likeliest
-        ? [`${id}: the likeliest, not proved; look at it again on the next muslin.`]
-        : []),
+      W.causes(chain.map(({ of, number }) => causeSaid(of, number))),
+      ...(proved && proved.cause === settled ? [W.lineSaysIt(id, proved.read)] : []),
+      ...(likeliest ? [W.likeliest(id)] : []),
       ...howItCame(id, pins, raw, work, cap, rules, sided[0]?.applied),
-      ...(missing.length > 0 && facts.darts === undefined
-        ? [`${id}: no angle without ${missing.join(', ')}.`]
-        : []),
-      ...(pin?.side === 'one' && CENTRED.every((w) => w !== pin.where)
-        ? [`${id}: repeated on the other side; say so if the other side lies as it should.`]
-        : []),
-      ...(underarmHeld(remedy, facts)
-        ? [
-            `${id}: the underarm stays where its level was taped; the armhole changes by as much, look at it on the next muslin.`,
-          ]
-        : []),
-      ...(cutInOne(facts) && leads !== id && leads.startsWith('SH')
-        ? [`${id}: on a sleeve cut in one the overarm swings about the side neck.`]
-        : []),
+      ...(missing.length > 0 && facts.darts === undefined ? [W.noAngle(id, missing)] : []),
+      ...(pin?.side === 'one' && CENTRED.every((w) => w !== pin.where) ? [W.repeated(id)] : []),
+      ...(underarmHeld(remedy, facts) ? [W.underarmStays(id)] : []),
+      ...(cutInOne(facts) && leads !== id && leads.startsWith('SH') ? [W.swings(id)] : []),
       ...unread,
     ],
   }
@@ -268,8 +242,8 @@ function leftOver(
     edits: sided,
     heldBack: pastCap(id, sided),
     reasons: [
-      `${chain.map(({ of, number }) => causeSaid(of, number)).join(' = ')}.`,
-      `${id}: ${tenth(watched.left)} mm were left over by the last muslin, and ${pin.how} of ${tenth(pin.value)} mm is read now: ${tenth(raw)} mm, the mean on the half piece, are applied.`,
+      W.causes(chain.map(({ of, number }) => causeSaid(of, number))),
+      W.leftOver(id, tenth(watched.left), pin.how, tenth(pin.value), tenth(raw)),
     ],
   }
 }
@@ -295,11 +269,9 @@ function overTaken(
 
 /** What does have meaning where a part is missing. */
 function elsewhere({ garment }: Facts): string {
-  if (garment === 'blouse')
-    return 'Its sleeve is cut in one: swing the overarm about the side neck, move the underarm, or change the sweep.'
-  if (garment === 'sleeve')
-    return 'Its sleeve is set in: change the cap, its width, its length or its pitch.'
-  return 'It has no sleeve: change the armhole or the shoulder.'
+  if (garment === 'blouse') return W.elsewhere.cutIn
+  if (garment === 'sleeve') return W.elsewhere.setIn
+  return W.elsewhere.none
 }
 
 const CENTRED = ['cf', 'cb', 'centre', 'allRound'] as const

@@ -4,6 +4,7 @@
  */
 import type { ComplaintId, Way, Work } from '../complaints/complaint.ts'
 import { clothOf, halfAmount, type AmountRules, type Pin } from '../half-amount.ts'
+import { JUDGE_WORDS } from './judge.words.ts'
 import { tenth } from './told.ts'
 
 /** Where the way is open a reading under nought goes the other way: up for down, in for out. */
@@ -64,12 +65,12 @@ export function oddPin(
   if (most < smallest)
     return {
       small: true,
-      why: `${id}: ${tenth(most)} mm is under ${smallest} mm: nothing is missing or over there that could be cut.`,
+      why: JUDGE_WORDS.nothingThere(id, tenth(most), smallest),
     }
   if (pins.some((p) => p.value < 0 && p.how !== 'level') && !EITHER_WAY.includes(id))
     return {
       small: false,
-      why: `A ${pin.how} of ${tenth(pin.value)} mm is less than nothing. Read it again; if it goes the other way, it is another complaint.`,
+      why: JUDGE_WORDS.lessThanNothing(pin.how, tenth(pin.value)),
     }
   return undefined
 }
@@ -80,14 +81,12 @@ const [ROUNDS_WORTH, ODD] = [5, 100]
 /** With the work known: more than any fitting takes. */
 export const absurd = (raw: number, work: Work, cap: number): string | undefined =>
   work.capUnit !== 'deg' && raw > Math.max(ODD, ROUNDS_WORTH * cap)
-    ? `${tenth(raw)} mm on the half piece is past anything a fitting changes; the most of a round is ${tenth(cap)} mm. Read it again, in millimetres, and tape the numbers it rests on.`
+    ? JUDGE_WORDS.absurd(tenth(raw), tenth(cap))
     : undefined
 
 /** Cloth pinned away where some is wanting, or cut open where there is too much. */
 export function wrongWay({ how }: Pin, { moves }: Work): string | undefined {
-  if (moves === 'out' && (how === 'fold' || how === 'pinch'))
-    return `A ${how} takes cloth away, and here some is wanting. Open the seam or slit it where it strains and read the gap.`
-  if (moves === 'in' && how === 'slit')
-    return 'A slit lets cloth in, and here there is too much. Pin it away and read the fold.'
+  if (moves === 'out' && (how === 'fold' || how === 'pinch')) return JUDGE_WORDS.takesAway(how)
+  if (moves === 'in' && how === 'slit') return JUDGE_WORDS.letsIn
   return undefined
 }

@@ -19,6 +19,7 @@ import type { HowRead } from '../pinned.ts'
 import type { NewCorrection } from '../preview.ts'
 import { capEaseFor } from './cap-height.ts'
 import type { Decision } from './decide.ts'
+import { DRAWN_WORDS } from './drawn.words.ts'
 import { readFor, type EditAmount } from './edit-amounts.ts'
 import type { Judged } from './judged.ts'
 
@@ -63,9 +64,9 @@ function ofJudged(j: Judged, draft: Draft, round: number, rules: AmountRules): C
   const notDrawn: NotDrawn[] = []
   for (const [act, e] of acts) {
     if ('choice' in act && j.side && !SIDED.includes(act.choice))
-      notDrawn.push({ complaint: j.id, target: e.target, op: e.op, why: ONE_SIDE })
+      notDrawn.push({ complaint: j.id, target: e.target, op: e.op, why: DRAWN_WORDS.oneSide })
     else if ('choice' in act && !GARMENTS[draft.garment].choices.includes(act.choice))
-      notDrawn.push({ complaint: j.id, target: e.target, op: e.op, why: NOT_READ })
+      notDrawn.push({ complaint: j.id, target: e.target, op: e.op, why: DRAWN_WORDS.noSuchPart })
     else if ('choice' in act)
       corrections.push({
         kind: 'turn-choice',
@@ -87,10 +88,6 @@ function ofJudged(j: Judged, draft: Draft, round: number, rules: AmountRules): C
   return { corrections, notDrawn }
 }
 
-const NOT_READ =
-  'This garment has no such part to change. Look at the other causes of the complaint.'
-const ONE_SIDE =
-  'It moves the centre line, which both sides share. Pin both sides, or look for the cause at the shoulder or the side of this one.'
 /** Choices that leave the centre line and the neck where they are, so that one side may have its own. */
 const SIDED: readonly ChoiceId[] = [
   'easeBust',
@@ -231,9 +228,7 @@ function actOf(j: Judged, e: EditAmount, draft: Draft): Act {
     case 'STRIP+':
     case 'STRIP-':
       return blouse
-        ? {
-            why: 'The sleeve is cut in one: there is no width across to change. Change the ease at the bust, or let the overarm up.',
-          }
+        ? { why: DRAWN_WORDS.noWidthAcross }
         : operation({ op: 'STRIP', piece, by: mm(e.op === 'STRIP+' ? e.applied : -e.applied) })
     case 'DROP':
       return operation({ op: 'DROP', by: mm(e.applied) })
@@ -303,10 +298,7 @@ function edgeAct(
   if (part === 'centre')
     return { operation: { op: 'DARTSHAPE', piece, dart: 'waistDart', by: mm(e.applied) } }
   if (part === 'side') return { choice: 'easeBust', by }
-  if (blouse)
-    return {
-      why: 'The sleeve is cut in one: there is no armhole to move. Swing the overarm, or move the underarm.',
-    }
+  if (blouse) return { why: DRAWN_WORDS.noArmhole }
   if (e.point === 'shoulderTip')
     return {
       operation: { op: 'MOVE', piece: 'both', point: 'shoulderTip', out: mm(by), down: mm(0) },
@@ -392,9 +384,7 @@ function sleeveAct(j: Judged, e: EditAmount, by: number, draft: Draft): Act {
     case 'CAP+':
     case 'CAP-': {
       const ease = capEaseFor(draft, e.op === 'CAP+' ? e.applied : -e.applied)
-      return ease === undefined
-        ? { why: 'No cap of this width is so high. Change the width of the sleeve first.' }
-        : { choice: 'capEase', by: ease }
+      return ease === undefined ? { why: DRAWN_WORDS.noSuchCap } : { choice: 'capEase', by: ease }
     }
     case 'CAPLEN':
       return { choice: 'capEase', by }
@@ -407,8 +397,6 @@ function sleeveAct(j: Judged, e: EditAmount, by: number, draft: Draft): Act {
       // Where the seam over the shoulder moves, the cap is drawn anew from both armholes.
       return j.leads.startsWith('SH') ? { told: true } : { choice: 'sleevePitch', by }
     default:
-      return {
-        why: 'The sleeve is drawn without a dart at the elbow. Ease the back seam in, or lengthen the sleeve.',
-      }
+      return { why: DRAWN_WORDS.noElbowDart }
   }
 }

@@ -11,6 +11,7 @@ import { mm } from '../../units/length.ts'
 import { editAmounts } from './edit-amounts.ts'
 import { leavesTooLittle, TAPE_AT, tapeAgain } from './gates.ts'
 import { EVEN_PART, FIRST, OPPOSED, SAME_SLACK, TOGETHER } from './interactions.ts'
+import { INTERACTION_WORDS } from './interactions.words.ts'
 import type { Facts, HeldBack, Judged } from './judged.ts'
 import { pastCap, tenth } from './told.ts'
 
@@ -45,7 +46,7 @@ export function explained(list: readonly Judged[]): Judged[] {
       edits: [],
       heldBack: [],
       asks: [],
-      reasons: [`${j.id} comes from ${found.to}, which explains both: it is changed once.`],
+      reasons: [INTERACTION_WORDS.comesFrom(j.id, found.to)],
     }
   })
 }
@@ -57,7 +58,7 @@ export function opposed(list: readonly Judged[], choices: Choice[]): Judged[] {
     if (!x || !y) continue
     const amounts = [x.edits[0]?.applied ?? 0, y.edits[0]?.applied ?? 0] as const
     choices.push({ between: [a, b], why, amounts })
-    const said = `${a} and ${b}: ${why}. ${a} would change ${tenth(amounts[0])} mm, ${b} ${tenth(amounts[1])} mm: choose one.`
+    const said = INTERACTION_WORDS.chooseOne([a, b], why, [tenth(amounts[0]), tenth(amounts[1])])
     out = out.map((j) =>
       j === x || j === y
         ? {
@@ -98,7 +99,7 @@ function leftOver(
   facts: Facts,
   rules: AmountRules,
 ): Judged {
-  const said = `${j.id}: ${why}. ${even} takes its part; ${tenth(Math.max(0, left))} mm are left.`
+  const said = INTERACTION_WORDS.takesItsPart(j.id, why, even, tenth(Math.max(0, left)))
   if (left < rules.smallest || !j.work)
     return { ...j, status: 'nothing', edits: [], heldBack: [], reasons: [...j.reasons, said] }
   const { edits } = editAmounts(
@@ -130,12 +131,13 @@ export function sameSlack(list: readonly Judged[]): Judged[] {
         const [keep, drop] = turned ? [a.id, a] : [a.id, b]
         const other = turned ? b : a
         const said = turned
-          ? `N1 and B9 describe one slack; the wedge at the neck made it vanish, so it is taken there (${tenth(b.edits[0]?.applied ?? 0)} mm) and not above the bust (${tenth(a.edits[0]?.applied ?? 0)} mm).`
-          : `${keep} and ${drop.id} describe one slack: ${why}. It is not taken twice (${tenth(other.edits[0]?.applied ?? 0)} mm there, ${tenth(drop.edits[0]?.applied ?? 0)} mm here).`
+          ? INTERACTION_WORDS.atTheNeck([a.id, b.id], [firstOf(a), firstOf(b)])
+          : INTERACTION_WORDS.notTwice([keep, drop.id], why, [firstOf(other), firstOf(drop)])
         out = out.map((j) => (j === drop ? held(j, said) : j))
       }
   return out
 }
+const firstOf = (j: Judged): number => tenth(j.edits[0]?.applied ?? 0)
 /** Neck: a cause that the radial tuck proves. */
 const vanishes = (j: Judged): boolean => j.found.some((n) => n === 1 || n === 3)
 
@@ -148,7 +150,7 @@ export function waiting(list: readonly Judged[]): Judged[] {
       for (const id of before)
         out = out.map((j) =>
           j.id === id && j.status === 'change' && j !== a
-            ? held(j, `${id} waits for ${first}: ${why}.`)
+            ? held(j, INTERACTION_WORDS.waitsFor(id, first, why))
             : j,
         )
     }
@@ -178,19 +180,11 @@ export function grouped(list: readonly Judged[]): Judged[] {
       taken[j.kind] ??= j.id
       return j
     }
-    return held(
-      j,
-      `${j.id} waits: one change of ${KIND_WORDS[j.kind]} a round, and ${first} comes first.`,
-    )
+    return held(j, INTERACTION_WORDS.oneOfAKind(j.id, j.kind, first))
   })
 }
 const areOne = (a: ComplaintId, b: ComplaintId): boolean =>
   TOGETHER.some((group) => group.includes(a) && group.includes(b))
-const KIND_WORDS: Readonly<Record<Kind, string>> = {
-  length: 'length or balance',
-  shape: 'shoulder or bust',
-  girth: 'girth or sleeve',
-}
 
 /**
  * One talk at a time: a test is not asked for while another complaint comes first, explains this
@@ -200,8 +194,9 @@ export function askedInTurn(list: readonly Judged[]): Judged[] {
   return list.reduce<Judged[]>(
     (out, j) => {
       const first = tested(j) ? firstBefore(j, out) : undefined
-      const said = `${j.id} is asked about when ${first} is settled.`
-      return first ? out.map((x) => (x === j ? { ...j, asks: [], reasons: [said] } : x)) : out
+      if (!first) return out
+      const said = INTERACTION_WORDS.inTurn(j.id, first)
+      return out.map((x) => (x === j ? { ...j, asks: [], reasons: [said] } : x))
     },
     [...list],
   )
@@ -228,7 +223,7 @@ export function provedFirst(list: readonly Judged[]): Judged[] {
     const other =
       j.guess &&
       list.find((o) => o.kind === j.kind && !o.guess && (o.status === 'change' || tested(o)))
-    return other ? held(j, `${j.id} is only likely: ${other.id} comes first.`) : j
+    return other ? held(j, INTERACTION_WORDS.onlyLikely(j.id, other.id)) : j
   })
 }
 

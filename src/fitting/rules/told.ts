@@ -3,6 +3,7 @@ import type { ComplaintId, Work } from '../complaints/complaint.ts'
 import { clothOf, isPinned, type AmountRules, type Pin } from '../half-amount.ts'
 import type { Mm } from '../../units/length.ts'
 import { readFor } from './edit-amounts.ts'
+import { JUDGE_WORDS } from './judge.words.ts'
 import type { HeldBack, Judged } from './judged.ts'
 
 export const tenth = (x: number): number => Math.round(x * 10) / 10
@@ -16,7 +17,7 @@ export const pastCap = (id: ComplaintId, edits: Judged['edits']): readonly HeldB
             target: e.target,
             op: e.op,
             mm: e.heldBack,
-            why: 'past the most of one round: watch it on the next muslin',
+            why: JUDGE_WORDS.pastCap,
           },
         ]
       : [],
@@ -32,15 +33,19 @@ export function howItCame(
   applied: number | undefined,
 ): readonly string[] {
   const [pin] = pins
-  if (!pin) return [`${id}: ${tenth(raw)} mm, from the lengths given.`]
-  const cloth =
-    pins.length > 1 ? 'the mean of both sides' : `${tenth(Math.abs(clothOf(pin)))} mm of cloth`
-  const share =
-    work.moves === 'in' && isPinned(readFor(work, pin.how))
-      ? ` ${Math.round(rules.takeInShare * 100)} in a hundred of a pinned take-in:`
-      : ''
-  const most = `${tenth(cap)}${work.capUnit === 'deg' ? '°' : ' mm'}`
+  if (!pin) return [JUDGE_WORDS.fromLengths(id, tenth(raw))]
+  const shared = work.moves === 'in' && isPinned(readFor(work, pin.how))
   return [
-    `${id}: ${pin.how} of ${tenth(pin.value)} mm at ${pin.where} is ${cloth}; ${tenth(raw)} mm on the half piece.${share} ${tenth(applied ?? 0)} mm are applied, the most of a round is ${most}.`,
+    JUDGE_WORDS.howItCame(id, {
+      how: pin.how,
+      value: tenth(pin.value),
+      where: pin.where,
+      cloth: pins.length > 1 ? undefined : tenth(Math.abs(clothOf(pin))),
+      raw: tenth(raw),
+      share: shared ? Math.round(rules.takeInShare * 100) : undefined,
+      applied: tenth(applied ?? 0),
+      most: tenth(cap),
+      degrees: work.capUnit === 'deg',
+    }),
   ]
 }
