@@ -3,6 +3,7 @@
  * was zuerst gefragt wird. Beobachtungen stehen mit ihrem Zeichen und Längen in Millimetern, mit
  * Punkt; der Bildschirm setzt Namen und ihre Einheit dafür ein.
  */
+import { plainNumber } from '../../units/number.ts'
 import { HOW_READ, PLACE_WORDS } from '../pin.words.de.ts'
 import type { JUDGE_WORDS as English } from './judge.words.ts'
 
@@ -44,7 +45,7 @@ export const JUDGE_WORDS: typeof English = {
     `${id}: ${left} mm sind vom letzten Probeteil übrig, jetzt sind ${value} mm abgelesen (${HOW_READ[how].word}): ${raw} mm, das Mittel auf dem halben Teil, werden genommen.`,
   fromLengths: (id, raw) => `${id}: ${raw} mm, aus den Längen gerechnet.`,
   howItCame: (id, of) =>
-    `${id}: ${of.value} mm abgelesen (${HOW_READ[of.how].word}, ${PLACE_WORDS[of.where]}), das ${of.cloth === undefined ? 'Mittel beider Seiten' : `sind ${of.cloth} mm Stoff`}; ${of.raw} mm auf dem halben Teil.${of.share === undefined ? '' : ` Von dem, was abgesteckt ist, ${of.share} von hundert:`} ${of.applied} mm werden genommen, das meiste einer Runde ${of.degrees ? `ist ${String(of.most).replace('.', ',')}°` : `sind ${of.most} mm`}.`,
+    `${id}: ${of.value} mm abgelesen (${HOW_READ[of.how].word}, ${PLACE_WORDS[of.where]}), das ${of.cloth === undefined ? 'Mittel beider Seiten' : `sind ${of.cloth} mm Stoff`}; ${of.raw} mm auf dem halben Teil.${of.share === undefined ? '' : ` Von dem, was abgesteckt ist, ${of.share} von hundert:`} ${of.applied} mm werden genommen, das meiste einer Runde ${of.degrees ? `ist ${plainNumber(of.most)}°` : `sind ${of.most} mm`}.`,
   pastCap: 'Mehr, als eine Runde ändert: Sieh beim nächsten Probeteil wieder hin.',
   squareOff: (side) =>
     `Das Prüfquadrat misst ${side} mm und sollte 100 mm haben: Druck in voller Größe und schneide neu zu. Der Schnitt bleibt.`,
