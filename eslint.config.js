@@ -2,6 +2,7 @@ import js from '@eslint/js'
 import svelte from 'eslint-plugin-svelte'
 import globals from 'globals'
 import ts from 'typescript-eslint'
+import { words } from './scripts/lint/words-apart.mjs'
 
 /** The pure rooms: no page, no clock, no chance, no store. Dates and ids come in as arguments. */
 const PURE = [
@@ -16,6 +17,8 @@ const PURE = [
   'layout',
   'handover',
 ]
+/** Where what she reads already stands apart from the code, in files of words. */
+const WORDS_APART = ['src/geometry/**']
 const EDGES = ['src/capture/detector*.ts', 'src/capture/photo.ts', 'src/capture/camera-worker.ts']
 
 export default ts.config(
@@ -43,6 +46,12 @@ export default ts.config(
         { selector: 'ExportDefaultDeclaration > ClassDeclaration', message: 'Named exports only.' },
       ],
     },
+  },
+  {
+    files: WORDS_APART,
+    ignores: ['**/*.words.ts', '**/*.words.*.ts', '**/*sources.ts'],
+    plugins: { words },
+    rules: { 'words/apart': 'error' },
   },
   {
     files: PURE.map((room) => `src/${room}/**/*.ts`),

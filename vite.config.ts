@@ -6,6 +6,7 @@ import { contentSecurityPolicy } from './scripts/csp.mjs'
 import { firstScript } from './scripts/first-script.mjs'
 import { keptForOffline } from './scripts/offline.mjs'
 import { copyModelRuntime } from './scripts/model-runtime.mjs'
+import { languageOf, otherLanguages, wordsOf } from './scripts/words.mjs'
 import { CHROMIUM_FLAGS, findChromium } from './scripts/chromium.mjs'
 
 const here = (path: string): string => new URL(path, import.meta.url).pathname
@@ -19,54 +20,83 @@ const alias = {
   '@tensorflow/tfjs-backend-webgpu': here('./src/capture/absent/webgpu-backend.ts'),
 }
 
-export default defineConfig({
-  base: './',
-  plugins: [svelte(), arucoModule(), copyModelRuntime(), contentSecurityPolicy(), keptForOffline()],
-  optimizeDeps: { exclude: ['js-aruco2'] },
-  resolve: { alias },
-  worker: { format: 'es', plugins: () => [arucoModule()] },
-  build: {
-    target: 'es2022',
-    chunkSizeWarningLimit: 2000,
-    // The faces keep their names, so that the stylesheet of the guide can ask for them too.
-    rolldownOptions: {
-      output: {
-        codeSplitting: firstScript(here('./src/main.ts')),
-        assetFileNames: ({ names }) =>
-          names[0]?.endsWith('.woff2') ? 'faces/[name][extname]' : 'assets/[name]-[hash][extname]',
+export default defineConfig(({ mode }) => {
+  const language = languageOf(mode)
+  const english = language === 'en'
+  return {
+    base: './',
+    plugins: [
+      wordsOf(language),
+      svelte(),
+      arucoModule(),
+      copyModelRuntime(),
+      contentSecurityPolicy(),
+      ...(english ? [otherLanguages()] : []),
+      keptForOffline(language),
+    ],
+    optimizeDeps: { exclude: ['js-aruco2'] },
+    resolve: { alias },
+    worker: { format: 'es', plugins: () => [wordsOf(language), arucoModule()] },
+    build: {
+      target: 'es2022',
+      emptyOutDir: english,
+      copyPublicDir: english,
+      chunkSizeWarningLimit: 2000,
+      // The faces keep their names, so that the stylesheet of the guide can ask for them too.
+      rolldownOptions: {
+        input: here(english ? './index.html' : `./${language}.html`),
+        output: {
+          codeSplitting: firstScript(here('./src/main.ts')),
+          assetFileNames: ({ names }) =>
+            names[0]?.endsWith('.woff2')
+              ? 'faces/[name][extname]'
+              : 'assets/[name]-[hash][extname]',
+        },
       },
     },
-  },
-  test: {
-    // A loaded machine is no fault: nothing here measures time.
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
-    projects: [
-      {
-        extends: true,
-        test: {
-          name: 'unit',
-          include: ['tests/**/*.test.ts'],
-          exclude: ['tests/**/*.svelte.test.ts', 'tests/journeys/**'],
-          environment: 'node',
-        },
-      },
-      {
-        extends: true,
-        test: {
-          name: 'components',
-          include: ['tests/**/*.svelte.test.ts'],
-          browser: {
-            enabled: true,
-            headless: true,
-            screenshotFailures: false,
-            provider: playwright({
-              launchOptions: { executablePath: findChromium() ?? 'chromium', args: CHROMIUM_FLAGS },
-            }),
-            instances: [{ browser: 'chromium' }],
+    test: {
+      // A loaded machine is no fault: nothing here measures time.
+      testTimeout: 120_000,
+      hookTimeout: 120_000,
+      projects: [
+        {
+          extends: true,
+          test: {
+            name: 'unit',
+            include: ['tests/**/*.test.ts'],
+            exclude: ['tests/**/*.svelte.test.ts', 'tests/**/*.de.test.ts', 'tests/journeys/**'],
+            environment: 'node',
           },
         },
-      },
-    ],
-  },
+        {
+          extends: true,
+          plugins: [wordsOf('de')],
+          test: {
+            name: 'german',
+            include: ['tests/**/*.de.test.ts'],
+            environment: 'node',
+          },
+        },
+        {
+          extends: true,
+          test: {
+            name: 'components',
+            include: ['tests/**/*.svelte.test.ts'],
+            browser: {
+              enabled: true,
+              headless: true,
+              screenshotFailures: false,
+              provider: playwright({
+                launchOptions: {
+                  executablePath: findChromium() ?? 'chromium',
+                  args: CHROMIUM_FLAGS,
+                },
+              }),
+              instances: [{ browser: 'chromium' }],
+            },
+          },
+        },
+      ],
+    },
+  }
 })

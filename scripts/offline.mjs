@@ -9,8 +9,26 @@ import { VitePWA } from 'vite-plugin-pwa'
 /** The PDF code and its face are the largest files, under 1 MB each. */
 const LARGEST_KEPT_BYTES = 3_000_000
 
-export function keptForOffline() {
+/** The install card of each language's page. */
+const CARD = {
+  en: {
+    page: './',
+    file: 'manifest.webmanifest',
+    description:
+      'Draft from your own numbers, sew a muslin, say what you see, and keep every round.',
+  },
+  de: {
+    page: './de.html',
+    file: 'manifest.de.webmanifest',
+    description:
+      'Zeichne aus deinen eigenen Maßen, nähe ein Probeteil, sag, was du siehst, und behalte jede Runde.',
+  },
+}
+
+export function keptForOffline(/** @type {keyof typeof CARD} */ language) {
+  const { page, file, description } = CARD[language]
   return VitePWA({
+    manifestFilename: file,
     registerType: 'prompt',
     injectRegister: false,
     includeManifestIcons: false,
@@ -18,14 +36,13 @@ export function keptForOffline() {
       id: './',
       name: 'Tapetrue',
       short_name: 'Tapetrue',
-      description:
-        'Draft from your own numbers, sew a muslin, say what you see, and keep every round.',
-      start_url: './',
+      description,
+      start_url: page,
       scope: './',
       display: 'standalone',
       background_color: '#e3decf',
       theme_color: '#e3decf',
-      lang: 'en',
+      lang: language,
       icons: [
         { src: 'favicon.svg', sizes: 'any', type: 'image/svg+xml' },
         { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },

@@ -35,7 +35,7 @@ const STEPS = [
   ['types', 'npx', ['svelte-check', '--tsconfig', './tsconfig.json', '--fail-on-warnings']],
   ['lint', 'npx', ['eslint', '.', '--max-warnings', '0']],
   ['format', 'npx', ['prettier', '--check', '--log-level', 'warn', '.']],
-  ['unit and property tests', 'npx', ['vitest', 'run', '--project', 'unit']],
+  ['unit and property tests', 'npx', ['vitest', 'run', '--project', 'unit', '--project', 'german']],
   ['components in a browser', 'npx', ['vitest', 'run', '--project', 'components']],
   ['build', 'npx', ['vite', 'build', '--logLevel', 'warn']],
   ['journeys', 'npx', ['playwright', 'test']],

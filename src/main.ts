@@ -5,6 +5,7 @@ import { openStore } from './storage/store.ts'
 import { Desk } from './ui/example/desk.svelte.ts'
 import NoStore from './ui/NoStore.svelte'
 import { Offline } from './ui/offline.svelte.ts'
+import { pageInstead } from './ui/language.ts'
 import { hungParts } from './ui/rail/hung-parts.svelte.ts'
 import { pageMemory, pageStore, Preferences } from './ui/preferences.svelte.ts'
 import Root from './ui/Root.svelte'
@@ -19,6 +20,9 @@ void begin(page)
 async function begin(target: HTMLElement): Promise<void> {
   const dark = window.matchMedia('(prefers-color-scheme: dark)').matches
   const preferences = new Preferences(pageStore(), dark)
+  const other = pageInstead(preferences.language, navigator.languages)
+  // The dev server has one language only, whichever page is asked for.
+  if (other && import.meta.env.PROD) return location.replace(other + location.hash)
   const opened = await openStore()
   if (!opened.ok) {
     target.replaceChildren()

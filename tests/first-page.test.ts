@@ -37,8 +37,10 @@ test.each([
   expect(first.filter((path) => heavy.test(path))).toEqual([])
 })
 
+const opening = (page: string): readonly (string | undefined)[] =>
+  [...readFileSync(join(SRC, '..', page), 'utf8').matchAll(/<li>(\w+)<\/li>/g)].map(
+    ([, word]) => word,
+  )
 test('the tape that lies there before the scripts says the words of the tape, in its order', () => {
-  const html = readFileSync(join(SRC, '../index.html'), 'utf8')
-  const words = [...html.matchAll(/<li>(\w+)<\/li>/g)].map(([, word]) => word)
-  expect(words).toEqual(PLACE_IDS.map((id) => PLACE_WORDS[id]))
+  expect(opening('index.html')).toEqual(PLACE_IDS.map((id) => PLACE_WORDS[id]))
 })

@@ -1,9 +1,10 @@
 /**
- * How she likes the table set: units, light, which hand holds the phone, number keys. Kept in
+ * How she likes the table set: units, light, which hand holds the phone, number keys, language. Kept in
  * localStorage when the browser allows it; when it does not, they last until the page closes.
  */
 import { createContext } from 'svelte'
 import type { UnitChoice } from '../units/format.ts'
+import { isLanguage, type Language } from './language.ts'
 
 export type Light = 'day' | 'lamp'
 export type Hand = 'left' | 'right'
@@ -13,6 +14,8 @@ interface Kept {
   light: Light
   hand: Hand
   numberKeys: boolean
+  /** Until she chooses one, the browser’s. */
+  language?: Language
 }
 /** The two calls of Storage that are used, so a test can hand in its own. */
 export type PreferenceStore = Pick<Storage, 'getItem' | 'setItem'>
@@ -72,6 +75,13 @@ export class Preferences {
     this.#keep({ numberKeys })
   }
 
+  get language(): Language | undefined {
+    return this.#kept.language
+  }
+  set language(language: Language) {
+    this.#keep({ language })
+  }
+
   #keep(change: Partial<Kept>) {
     this.#kept = { ...this.#kept, ...change }
     try {
@@ -100,6 +110,7 @@ function read(store: PreferenceStore | undefined): Partial<Kept> {
   if ('hand' in found && (found.hand === 'left' || found.hand === 'right')) kept.hand = found.hand
   if ('numberKeys' in found && typeof found.numberKeys === 'boolean')
     kept.numberKeys = found.numberKeys
+  if ('language' in found && isLanguage(found.language)) kept.language = found.language
   return kept
 }
 

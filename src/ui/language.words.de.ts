@@ -1,0 +1,4 @@
+import type { LANGUAGE as Here, LANGUAGE_NAMES as Names } from './language.words.ts'
+
+export const LANGUAGE: typeof Here = 'de'
+export const LANGUAGE_NAMES: typeof Names = { en: 'English', de: 'Deutsch' }
