@@ -1,14 +1,15 @@
 /**
  * npm run learn:finder   learns the weights of the finder from tests/fitting/phrases/tuned*.json
- * and the ways of saying, and writes src/fitting/finding/weights.ts. `-- --cross` only prints
- * how well it does on fifths of the phrases it was not shown. Seeded: the same phrases give the
- * same file.
+ * and the ways of saying, and writes src/fitting/finding/weights.words.ts; learn:finder:german
+ * does the same for German, from the phrases of its folder. `-- --cross` only prints how well it
+ * does on fifths of the phrases it was not shown. Seeded: the same phrases give the same file.
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { featuresOf } from '../../src/fitting/finding/features.ts'
 import { hear } from '../../src/fitting/finding/hear.ts'
 import { tenthsOf, toldWeights } from '../../src/fitting/finding/letters.ts'
 import { learn, scoresOf, type Example, type Learnt } from './learn.ts'
+import { TAUGHT } from './taught.words.ts'
 import { drawnWays } from './ways.ts'
 
 /** Chosen by cross-validation on the tuned phrases alone. */
@@ -23,9 +24,6 @@ const leastOf = (name: string): number =>
   /[&_]/.test(name) ? LEAST_PAIRS : /^[=~]/.test(name) ? LEAST_WORDS : 1
 const FIFTHS = 5
 
-const PHRASES = new URL('../../tests/fitting/phrases/', import.meta.url)
-const OUT = new URL('../../src/fitting/finding/weights.ts', import.meta.url)
-
 interface Row {
   readonly phrase: string
   readonly expect: readonly string[]
@@ -36,10 +34,10 @@ const example = ({ phrase, expect }: Row, weight: number): Example => ({
   right: expect,
   weight,
 })
-const rows: readonly Row[] = readdirSync(PHRASES)
+const rows: readonly Row[] = readdirSync(TAUGHT.phrases)
   .filter((name) => name.startsWith('tuned'))
   .sort()
-  .flatMap((name) => JSON.parse(readFileSync(new URL(name, PHRASES), 'utf8')) as Row[])
+  .flatMap((name) => JSON.parse(readFileSync(new URL(name, TAUGHT.phrases), 'utf8')) as Row[])
   .filter((row) => row.also === undefined)
 const classes = [...new Set(rows.flatMap((r) => r.expect))]
 const written = rows.map((row) => example(row, 1))
@@ -85,7 +83,7 @@ if (process.argv.includes('--cross')) {
     return told === '' ? [] : [`${name} ${told}`]
   })
   writeFileSync(
-    OUT,
+    TAUGHT.weights,
     `/**
  * Weights of the finder: a feature, then two letters for each complaint it speaks for or against
  * (letters.ts). Written by scripts/finding/learn-weights.ts from our own phrases; not edited by hand.

@@ -12,6 +12,7 @@ import {
   halvesOf,
   viewWith,
 } from '../../src/ui/fitting/figure-places.ts'
+import { POINTED_AT } from '../../src/ui/fitting/pointed-at.ts'
 import { GAPS, pointedIn, type Spoken } from '../../src/ui/fitting/spoken.ts'
 
 const SLEEVES: readonly SleeveKind[] = ['cutIn', 'setIn', 'none']
@@ -31,6 +32,11 @@ test('every spot can be named in the sentence, and naming it turns the figure to
     }
   expect(halvesOf('all round')).toEqual(['left', 'right'])
   expect(halvesOf('left side')).toEqual(['left'])
+})
+test('every word of the sentence is something to the finder, but that no folds show', () => {
+  for (const gap of Object.values(GAPS))
+    for (const { word } of gap.words)
+      expect(POINTED_AT[word]?.length ?? 0, word).toBeGreaterThan(word === 'none' ? -1 : 0)
 })
 test('on a phone every spot is 44 px wide and high and covers no other', () => {
   // A phone of 390 px: less 16 px at either side of the page and of the sheet.

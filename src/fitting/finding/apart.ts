@@ -2,20 +2,8 @@
  * A sentence taken apart where she joins things: at full stops, commas, "and", "but", "also".
  * Whether a clause is a complaint of its own is decided by what is heard in it, not here.
  */
+import { JOINING, JOINING_PHRASES } from './apart.words.ts'
 import type { Word } from './hear.ts'
-
-/** Words that join two complaints as often as two halves of one. */
-const JOINING = new Set(
-  'and but also plus while whereas yet though although additionally besides'.split(' '),
-)
-/** "As well as" and "on top of that" join too. */
-const JOINING_PHRASES: readonly (readonly string[])[] = [
-  ['as', 'well', 'as'],
-  ['as', 'well'],
-  ['on', 'top', 'of', 'that'],
-  ['in', 'addition'],
-  ['together', 'with'],
-]
 
 export function clausesOf(words: readonly Word[]): readonly (readonly Word[])[] {
   const clauses: Word[][] = [[]]

@@ -8,6 +8,7 @@ import { featuresOf, featuresOfOne, tellingFeatures } from './features.ts'
 import { hearWords, isContent, wordsOf, type Heard, type Hearing, type Word } from './hear.ts'
 import { CONCEPTS, kindOf, type ConceptId } from './lexicon.ts'
 import { clausesOf } from './apart.ts'
+import { BECAUSE_WORDS } from './find.words.ts'
 import { pullsOf, pullOf, ranked, type Share } from './rank.ts'
 import { understoodIn, type Understood } from './understood.ts'
 
@@ -182,11 +183,9 @@ function becauseOf(hearing: Hearing, phrase: string, id: ComplaintId): string {
     said.push(
       h.first < 0
         ? CONCEPTS[h.concept].said
-        : `“${textOf(hearing.words.slice(h.first, h.last + 1), phrase)}”`,
+        : BECAUSE_WORDS.quoted(textOf(hearing.words.slice(h.first, h.last + 1), phrase)),
     )
     if (said.length === MOST_REASONS) break
   }
-  return said.length === 0 ? '' : `Because of ${listed(said)}.`
+  return said.length === 0 ? '' : BECAUSE_WORDS.because(said)
 }
-const listed = (said: readonly string[]): string =>
-  said.length < 2 ? said.join('') : `${said.slice(0, -1).join(', ')} and ${said.at(-1) ?? ''}`

@@ -2,11 +2,14 @@
  * What is heard in a stretch of words: concepts with the words that said them, joined into finer
  * places where two belong together, turned over where she denies or wishes them.
  */
+import { takenApart } from './compounds.ts'
+import { CONTRASTS, DENIALS, ENOUGH, NOT } from './hear.words.ts'
 import { kindOf, PHRASES, type Branch, type ConceptId } from './lexicon.ts'
-import { PLAIN_WORDS, SMALL_WORDS } from './plain-words.ts'
+import { PLAIN_WORDS, SMALL_WORDS } from './plain.words.ts'
+import { reunited } from './reunited.ts'
 import { mended } from './spelling.ts'
 import { stem } from './stem.ts'
-import { tokensOf, type Token } from './tokens.ts'
+import { tokensOf } from './tokens.ts'
 
 export interface Heard {
   readonly concept: ConceptId
@@ -33,15 +36,22 @@ export interface Hearing {
   readonly heard: readonly Heard[]
 }
 
-const DENIALS = new Set(['not', 'no', 'never', 'without', 'none', 'nor'])
 /** A denial or a wish reaches this many words on. */
 const REACH = 4
 
 export function wordsOf(typed: string): readonly Word[] {
-  return tokensOf(typed).map((token: Token) => {
-    const word = mended(token.word)
-    return { ...token, word, stem: stem(word), small: SMALL_WORDS.has(word) }
-  })
+  const tokens = tokensOf(typed).flatMap((token) =>
+    takenApart(token.word).map((word, i) => ({
+      ...token,
+      word: mended(word),
+      afterStop: token.afterStop && i === 0,
+    })),
+  )
+  return reunited(tokens).map((token) => ({
+    ...token,
+    stem: stem(token.word),
+    small: SMALL_WORDS.has(token.word),
+  }))
 }
 
 export function hear(typed: string): Hearing {
@@ -165,7 +175,7 @@ function turnedOver(each: Found, all: readonly Found[], words: readonly Word[]):
   const covered = (at: number) => all.some((f) => f !== each && at >= f.first && at <= f.last)
   const wished = before((at) => all.some((f) => f.concept === 'want' && f.first === at))
   const denied = before((at) => DENIALS.has(words[at]?.word ?? '') && !covered(at))
-  const enough = words[each.last + 1]?.word === 'enough'
+  const enough = ENOUGH.has(words[each.last + 1]?.word ?? '')
   const opposite = OPPOSITE[each.concept]
   if (opposite && wished !== (denied && enough)) return { ...each, concept: opposite }
   return denied && kindOf(each.concept) === 'sign' ? { ...each, denied: true } : each
@@ -191,10 +201,9 @@ function isLeftOut(each: Found, words: readonly Word[]): boolean {
   if (kindOf(each.concept) !== 'place') return false
   let at = each.first - 1
   while (at > 0 && words[at]?.small && !DENIALS.has(words[at]?.word ?? '')) at -= 1
-  if (words[at]?.word !== 'not') return false
+  if (!NOT.has(words[at]?.word ?? '')) return false
   return words[at]?.afterStop === true || CONTRASTS.has(words[at - 1]?.word ?? '')
 }
-const CONTRASTS = new Set(['but', 'and', 'only'])
 
 /** Two concepts close together that make a finer one. */
 const JOINS: readonly (readonly [ConceptId, ConceptId, ConceptId])[] = [

@@ -2,16 +2,28 @@
  * The lexicon as a tree of stems: every way of saying a concept is a path through it. Small words
  * are left out of the paths unless they make the difference ("my bottom" is not "the bottom").
  */
-import type { Concept, ConceptKind } from './concept.ts'
-import { FIGURES } from './lexicon/figures.ts'
-import { PLACES } from './lexicon/places.ts'
-import { SIGNS } from './lexicon/signs.ts'
-import { DIRECTIONS, MOVEMENTS, RELATIONS, SIDES } from './lexicon/ways.ts'
+import type { ConceptKind, Saying } from './concept.ts'
+import { FIGURES } from './lexicon/figures.words.ts'
+import { PARTS, PLACES } from './lexicon/places.words.ts'
+import { SIGNS } from './lexicon/signs.words.ts'
+import { DIRECTIONS, MOVEMENTS, RELATIONS, SIDES } from './lexicon/ways.words.ts'
+import { NOT_IN_PATHS } from './plain.words.ts'
 import { stem } from './stem.ts'
 import { tokensOf } from './tokens.ts'
 
+const BY_KIND = {
+  place: PLACES,
+  part: PARTS,
+  sign: SIGNS,
+  direction: DIRECTIONS,
+  side: SIDES,
+  movement: MOVEMENTS,
+  figure: FIGURES,
+  relation: RELATIONS,
+} as const
 const ALL = {
   ...PLACES,
+  ...PARTS,
   ...SIGNS,
   ...DIRECTIONS,
   ...SIDES,
@@ -20,19 +32,22 @@ const ALL = {
   ...RELATIONS,
 } as const
 export type ConceptId = keyof typeof ALL
-export const CONCEPTS: Readonly<Record<ConceptId, Concept>> = ALL
+export const CONCEPTS: Readonly<Record<ConceptId, Saying>> = ALL
 export const CONCEPT_IDS = Object.keys(ALL) as readonly ConceptId[]
 export const isConceptId = (text: string): text is ConceptId => text in ALL
-export const kindOf = (id: ConceptId): ConceptKind => CONCEPTS[id].kind
+
+const KIND_OF: Readonly<Record<string, ConceptKind>> = Object.fromEntries(
+  (Object.keys(BY_KIND) as readonly ConceptKind[]).flatMap((kind) =>
+    Object.keys(BY_KIND[kind]).map((id) => [id, kind] as const),
+  ),
+)
+export const kindOf = (id: ConceptId): ConceptKind => KIND_OF[id] as ConceptKind
 
 export interface Branch {
   readonly next: Map<string, Branch>
   /** What a phrase that ends here means. */
   readonly means: ConceptId[]
 }
-
-/** Never part of a path: they may stand anywhere between the words of a phrase. */
-const NOT_IN_PATHS = new Set('a an the of is are at your be it and'.split(' '))
 
 const branch = (): Branch => ({ next: new Map(), means: [] })
 

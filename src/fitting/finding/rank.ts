@@ -6,7 +6,7 @@
 import { isComplaintId, type ComplaintId } from '../complaints/complaint.ts'
 import type { Features } from './features.ts'
 import { readWeights } from './letters.ts'
-import { WEIGHTS } from './weights.ts'
+import { WEIGHTS } from './weights.words.ts'
 
 export interface Share {
   readonly id: ComplaintId

@@ -3,7 +3,7 @@
  * word, two in a long one. A slip is a letter too many, too few, wrong, or two changed over.
  */
 import { LEXICON_STEMS, LEXICON_WORDS } from './lexicon.ts'
-import { PLAIN_WORDS, SMALL_WORDS } from './plain-words.ts'
+import { PLAIN_WORDS, SMALL_WORDS } from './plain.words.ts'
 import { stem } from './stem.ts'
 
 /** Shorter words have too many neighbours. */
@@ -12,8 +12,12 @@ const SHORTEST_MENDED = 4
 const TWO_SLIPS_FROM = 7
 
 const PLAIN_STEMS = new Set([...PLAIN_WORDS, ...SMALL_WORDS].map(stem))
-const isKnown = (word: string): boolean =>
+export const isKnown = (word: string): boolean =>
   LEXICON_STEMS.has(stem(word)) || PLAIN_STEMS.has(stem(word)) || SMALL_WORDS.has(word)
+
+/** As it is spelt there, or in another form. */
+export const isOfLexicon = (word: string): boolean =>
+  LEXICON_WORDS.has(word) || LEXICON_STEMS.has(stem(word))
 
 /** The word itself when it is known or nothing lies near. */
 export function mended(word: string): string {

@@ -2,9 +2,9 @@
  * The spoken sentence: its gaps and the words that fill them, and what of it the finder hears
  * beside the words she types.
  */
-import { hear } from '../../fitting/finding/hear.ts'
 import type { ConceptId } from '../../fitting/finding/lexicon.ts'
 import type { Fold } from '../parts/folds.ts'
+import { POINTED_AT } from './pointed-at.ts'
 
 export type GapId = 'where' | 'sides' | 'cloth' | 'folds' | 'towards'
 export type Spoken = Readonly<Partial<Record<GapId, string>>>
@@ -125,29 +125,13 @@ export function inFull(spoken: Spoken): string | undefined {
   return `At the ${where},${sides ? ` ${sides},` : ''} the cloth is ${cloth}${run ? ` and ${run}` : ''}.`
 }
 
-/** Other words for what the finder knows by another name. */
-const HEARD_AS: Readonly<Partial<Record<string, string>>> = {
-  'front closing': 'button placket',
-  'below the waist in front': 'tummy',
-  'front sleeve edge': 'front armhole',
-  'back sleeve edge': 'back armhole',
-  'sleeve opening under the arm': 'underarm sleeve edge',
-  'back waist dart': 'waist dart back waist',
-  'middle back': 'back',
-  off: 'gapes',
-  up: 'rides up',
-  bulging: 'bulges',
-  level: 'horizontal fold',
-  upright: 'vertical fold',
-  slantwise: 'diagonal fold',
-}
 /** What she pointed at and chose, as the finder hears it; nothing before place and cloth are said. */
 export function pointedIn(spoken: Spoken): readonly ConceptId[] {
   const { where, sides, cloth, folds, towards } = spoken
   const run = folds === 'none' ? undefined : folds
   if (!where || (!cloth && !run)) return []
-  const words = [where, sides, cloth, run, run && towards].map((w) => w && (HEARD_AS[w] ?? w))
-  return [...new Set(words.flatMap((w) => (w ? hear(w).heard.map((h) => h.concept) : [])))]
+  const said = [where, sides, cloth, run, run && towards]
+  return [...new Set(said.flatMap((word) => (word ? (POINTED_AT[word] ?? []) : [])))]
 }
 
 /** The dial shows four ways a fold can lie; the sentence knows three. */

@@ -20,6 +20,11 @@ export const SMALL_WORDS: ReadonlySet<string> = new Set(
   ).split(' '),
 )
 
+/** Never part of a path: they may stand anywhere between the words of a phrase. */
+export const NOT_IN_PATHS: ReadonlySet<string> = new Set(
+  'a an the of is are at your be it and'.split(' '),
+)
+
 export const PLAIN_WORDS: ReadonlySet<string> = new Set(
   (
     'able above ache across add afraid again age ago air alike alive alone already always angry animal ' +
