@@ -6,6 +6,7 @@ import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 import { record } from '../draft/record.ts'
 import { measure, MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
 import { mm, type Mm } from '../units/length.ts'
+import { LENGTH_WORDS } from './compare.words.ts'
 
 export interface Change {
   /** `front.sleeveEdge`, `napeToWaist`, `lengthAdded`. */
@@ -54,14 +55,16 @@ export function lengthWords(name: string): string {
   if (!piece || !part) throw new Error(`compare: no length is called ${name}`)
   const whose = PIECE_WORDS[piece as PieceId] ?? piece
   const dart = DART_WORDS[part as AnyDart]
-  return dart ? `${whose} ${dart}, width` : `${whose} ${EDGE_WORDS[part as EdgeName] ?? part}`
+  return dart
+    ? LENGTH_WORDS.dart(whose, dart)
+    : LENGTH_WORDS.edge(whose, EDGE_WORDS[part as EdgeName] ?? part)
 }
 
 /** "front waist dart, upper tip", from the name of a tip in a record. */
 export function tipWords(name: string): string {
   const [piece = '', part = '', end] = name.split('.')
   const dart = DART_WORDS[part as AnyDart] ?? part
-  return `${PIECE_WORDS[piece as PieceId] ?? piece} ${dart}, ${end ? `${end} ` : ''}tip`
+  return LENGTH_WORDS.tip(PIECE_WORDS[piece as PieceId] ?? piece, dart, end)
 }
 
 function measurements(before: Draft, after: Draft): Change[] {

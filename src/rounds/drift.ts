@@ -50,14 +50,18 @@ const strayed = (was: Places, now: Places, kind: 'point' | 'tip'): readonly Drif
     return [{ name, kind, was: there, now: b && mm(apart ?? 0) }]
   })
 
-/** Steps whose words would be others now, as they were printed. */
+/**
+ * Steps whose words would be others now, as they were printed. Where not one is worded as now the
+ * round went on paper in another language, and nothing is told of it.
+ */
 export function driftedWords(round: Round): readonly string[] {
   const was = round.printed?.words
   if (!was) return []
   const now = new Set(
     redraft(round).draft.steps.map((step) => `${stepTitle(step)} ${sentence(step, FROZEN_UNITS)}`),
   )
-  return was.filter((words) => !now.has(words))
+  const other = was.filter((words) => !now.has(words))
+  return other.length === was.length ? [] : other
 }
 
 const names = (a: object, b: object): string[] => [

@@ -6,17 +6,17 @@
  */
 import type { ComplaintId } from '../fitting/complaints/complaint.ts'
 import type { LineSays } from '../fitting/rules/beside.ts'
+import { LIES_WORDS, LINE_READ, LINE_WORDS } from './first-things.words.ts'
 
-export const FIRST_THINGS = {
-  pressed: 'The muslin is pressed, allowances pressed the way they will lie.',
-  grain: 'The grain was laid as marked: along the centres, and down the sleeve.',
-  square: 'The printed square measured right, or the pieces were drawn by hand.',
-  underwear: 'Under it is what will be worn under the garment.',
-  arms: 'Arms hang down, weight on both feet, eyes on a mirror or a camera.',
-  levels: 'Bust, waist and hip lines and both centres are drawn on the cloth.',
-} as const
-export type FirstThing = keyof typeof FIRST_THINGS
-export const FIRST_THING_IDS = Object.keys(FIRST_THINGS) as readonly FirstThing[]
+export const FIRST_THING_IDS = [
+  'pressed',
+  'grain',
+  'square',
+  'underwear',
+  'arms',
+  'levels',
+] as const
+export type FirstThing = (typeof FIRST_THING_IDS)[number]
 
 export interface Ticked {
   readonly thing: FirstThing
@@ -24,57 +24,23 @@ export interface Ticked {
   readonly on: string
 }
 
-interface LineReading {
-  readonly word: string
-  /** The complaint the line itself names. */
-  readonly says: ComplaintId | undefined
-}
-interface MuslinLine {
-  readonly word: string
-  readonly readings: Readonly<Record<string, LineReading>>
-}
-const right = (word: string): LineReading => ({ word, says: undefined })
-const says = (word: string, complaint: ComplaintId): LineReading => ({ word, says: complaint })
-
-/** The lines drawn on a muslin, and how each may lie; what it then says is in our own table. */
-export const LINES = {
+/**
+ * The lines drawn on a muslin, and how each may lie: the complaint it then names in our own table,
+ * or none where it lies as it should.
+ */
+const LINES = {
   waist: {
-    word: 'Waist line',
-    readings: {
-      true: right('level, on the waist'),
-      above: says('above the waist all round', 'W1'),
-      frontUp: says('up at the centre front', 'B2'),
-      frontDown: says('down at the centre front', 'W5'),
-      backUp: says('up at the centre back', 'K3'),
-      oneSide: says('lower on one side', 'SH8'),
-    },
+    true: undefined,
+    above: 'W1',
+    frontUp: 'B2',
+    frontDown: 'W5',
+    backUp: 'K3',
+    oneSide: 'SH8',
   },
-  side: {
-    word: 'Side seam',
-    readings: {
-      true: right('plumb'),
-      forward: says('its lower end swings forward', 'W6'),
-      backward: says('its lower end swings back', 'W7'),
-      bows: says('it bows', 'W8'),
-    },
-  },
-  centres: {
-    word: 'Centre front and back',
-    readings: {
-      true: right('plumb'),
-      lean: says('they lean', 'X1'),
-    },
-  },
-  hem: {
-    word: 'Hem',
-    readings: {
-      true: right('level with the floor'),
-      frontUp: says('up at the centre front', 'W10'),
-      backUp: says('up at the centre back', 'K3'),
-      uneven: says('uneven', 'W11'),
-    },
-  },
-} as const satisfies Readonly<Record<string, MuslinLine>>
+  side: { true: undefined, forward: 'W6', backward: 'W7', bows: 'W8' },
+  centres: { true: undefined, lean: 'X1' },
+  hem: { true: undefined, frontUp: 'W10', backUp: 'K3', uneven: 'W11' },
+} as const satisfies Readonly<Record<string, Readonly<Record<string, ComplaintId | undefined>>>>
 export type LineId = keyof typeof LINES
 export const LINE_IDS = Object.keys(LINES) as readonly LineId[]
 
@@ -84,8 +50,17 @@ export interface LineSeen {
   readonly reading: string
   readonly on: string
 }
-export const readingsOf = (line: LineId): Readonly<Record<string, LineReading>> =>
-  LINES[line].readings
+interface LineReading {
+  readonly word: string
+  /** The complaint the line itself names. */
+  readonly says: ComplaintId | undefined
+}
+export function readingsOf(line: LineId): Readonly<Record<string, LineReading>> {
+  const words: Readonly<Record<string, string>> = LIES_WORDS[line]
+  return Object.fromEntries(
+    Object.entries(LINES[line]).map(([id, says]) => [id, { word: words[id] ?? id, says }]),
+  )
+}
 
 export interface Before {
   readonly firstThings: readonly Ticked[]
@@ -110,7 +85,7 @@ export function linesSay(before: Pick<Before, 'lines'>): {
     const reading = readingOf(before, line)
     const lies = reading === undefined ? undefined : readingsOf(line)[reading]
     if (!lies) return []
-    const read = `${LINES[line].word.toLowerCase()}: ${lies.word}`
+    const read = LINE_READ(LINE_WORDS[line], lies.word)
     const others = Object.values(readingsOf(line)).flatMap((r) => (r.says ? [r.says] : []))
     return [{ names: lies.says, others, read }]
   })

@@ -20,13 +20,6 @@ const LETTER: Readonly<Record<Lettered, string>> = {
   waistFold: 'C',
   nape: 'A',
 }
-export const ANCHOR_WORDS: Readonly<Record<Anchor, string>> = {
-  sideNeck: 'side neck',
-  apex: 'bust tip',
-  waistFold: 'waist',
-  nape: 'nape',
-  grain: 'grain line',
-}
 /** What a piece can be laid over on; the first is where most changes show least shifted. */
 export const ANCHORS: Readonly<Record<HalfId, readonly Lettered[]>> = {
   front: ['apex', 'sideNeck', 'waistFold'],

@@ -9,20 +9,8 @@ import type { Zone } from './zones.ts'
 /** Movements that a fitting is tried in. Common practice, no source. */
 export const MOVEMENTS = ['armsForward', 'armsUp', 'handsToNeck', 'bend', 'sit'] as const
 export type Movement = (typeof MOVEMENTS)[number]
-export const MOVEMENT_WORDS: Readonly<Record<Movement, string>> = {
-  armsForward: 'Both arms reach forward',
-  armsUp: 'Both arms go up beside the head',
-  handsToNeck: 'Both hands go to the nape',
-  bend: 'Bend from the hips',
-  sit: 'Sit on a chair',
-}
 export const FREEDOMS = ['free', 'pulls', 'cannot'] as const
 export type Freedom = (typeof FREEDOMS)[number]
-export const FREEDOM_WORDS: Readonly<Record<Freedom, string>> = {
-  free: 'free',
-  pulls: 'pulls',
-  cannot: 'cannot be done',
-}
 
 export interface Moved {
   readonly movement: Movement
@@ -40,11 +28,6 @@ export interface ZoneNote {
 
 export const VERDICTS = ['anotherMuslin', 'wearable', 'readyForCloth'] as const
 export type Verdict = (typeof VERDICTS)[number]
-export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
-  anotherMuslin: 'another muslin',
-  wearable: 'wearable as it is',
-  readyForCloth: 'ready for cloth',
-}
 export interface Judged {
   readonly verdict: Verdict
   readonly on: string

@@ -11,17 +11,6 @@ export const ZONES = [
 ] as const
 export type Zone = (typeof ZONES)[number]
 
-export const ZONE_WORDS: Readonly<Record<Zone, string>> = {
-  neck: 'neck',
-  shoulder: 'shoulder',
-  bust: 'bust',
-  armhole: 'armhole',
-  back: 'back',
-  waist: 'waist and hip',
-  sleeve: 'sleeve',
-  whole: 'the whole garment',
-}
-
 /** The letters that our table of complaints begins its ids with. */
 const LETTERS: Readonly<Record<string, Zone>> = {
   N: 'neck',

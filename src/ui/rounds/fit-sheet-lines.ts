@@ -12,17 +12,10 @@ import { courseOf } from '../../rounds/course.ts'
 import { lineOf } from '../../rounds/line.ts'
 import { redraft } from '../../rounds/redraft.ts'
 import type { Round } from '../../rounds/round.ts'
-import {
-  clothOf,
-  FREEDOM_WORDS,
-  freedomOf,
-  MOVEMENT_WORDS,
-  MOVEMENTS,
-  noteOf,
-  VERDICT_WORDS,
-  verdictOf,
-} from '../../rounds/worn.ts'
-import { ZONE_WORDS, ZONES } from '../../rounds/zones.ts'
+import { clothOf, freedomOf, MOVEMENTS, noteOf, verdictOf } from '../../rounds/worn.ts'
+import { FREEDOM_WORDS, MOVEMENT_WORDS, VERDICT_WORDS } from '../../rounds/worn.words.ts'
+import { ZONES } from '../../rounds/zones.ts'
+import { ZONE_WORDS } from '../../rounds/zones.words.ts'
 import { formatLength, type UnitChoice } from '../../units/format.ts'
 import { mm } from '../../units/length.ts'
 import { asText, capital, correctionSaid } from '../fitting/change-words.ts'
