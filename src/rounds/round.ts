@@ -17,7 +17,10 @@ import type { Zone } from './zones.ts'
 /** What she saw on this round's muslin, whether or not it led to a correction. */
 export interface Seen {
   readonly complaint: ComplaintId
-  /** Where it was settled: a cause of the complaint, 'unsettled', or 'nothing to change'. */
+  /**
+   * Where it was settled: a cause of the complaint by its id (by its name in older rounds),
+   * 'unsettled', or 'nothing to change'.
+   */
   readonly answer: string
   readonly pinned?: Pinned
   readonly on: string

@@ -1,7 +1,7 @@
 /** The invented example made from its seed by the same calls that her own acts make. */
 import { redraft } from '../../rounds/redraft.ts'
 import { fitMuslin } from '../../fitting/fit-muslin.ts'
-import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { causeId, complaintOf } from '../../fitting/complaints/catalogue.ts'
 import type { Decision } from '../../fitting/rules/decide.ts'
 import type { Reported } from '../../fitting/rules/judged.ts'
 import type { NewCorrection } from '../../fitting/preview.ts'
@@ -85,5 +85,7 @@ const seenOf = (
     const cause = complaintOf(id).causes.find(({ number }) => found.includes(number))
     const because = corrections.flatMap((c) => (c.kind === 'withdraw' ? [] : [c.because]))
     const own = because.find(({ complaint }) => complaint === id)
-    return own && cause ? [{ complaint: id, answer: cause.name, pinned: own.pinned }] : []
+    return own && cause
+      ? [{ complaint: id, answer: causeId(id, cause.number), pinned: own.pinned }]
+      : []
   })

@@ -6,7 +6,7 @@
 import { find, type Found, type PutRight, type SleeveKind } from '../../fitting/finding/find.ts'
 import type { ConceptId } from '../../fitting/finding/lexicon.ts'
 import type { Understood } from '../../fitting/finding/understood.ts'
-import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { causeId, complaintOf } from '../../fitting/complaints/catalogue.ts'
 import type { ComplaintId, PinPlace, Test } from '../../fitting/complaints/complaint.ts'
 import {
   STANDARD_RULES,
@@ -237,7 +237,7 @@ export class FitTalk {
     if (decision.decision === 'nothing') return 'nothing to change'
     const own = decision.changes.find((j) => j.id === id)
     const cause = complaintOf(id).causes.find(({ number }) => own?.found.includes(number))
-    return cause?.name ?? 'unsettled'
+    return cause ? causeId(id, cause.number) : 'unsettled'
   }
 
   say = (phrase: string): void => {

@@ -69,18 +69,7 @@ export const CHANGED_WORDS: typeof EnglishChanged = {
   partOf: (piece, part) => `${piece}, ${part}`,
 }
 
-const NUMBERS = [
-  'keine',
-  'eine',
-  'zwei',
-  'drei',
-  'vier',
-  'fünf',
-  'sechs',
-  'sieben',
-  'acht',
-  'neun',
-]
+const NUMBERS = ['keine', 'eine', 'zwei', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun']
 const number = (count: number): string => NUMBERS[count] ?? `${count}`
 const some = (count: number, how: string): string[] =>
   count === 0 ? [] : [`${number(count)} ${how}`]

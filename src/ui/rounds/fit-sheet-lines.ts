@@ -23,6 +23,8 @@ import { paperSaid } from './record-words.ts'
 import { becauseSaid, decisionsOf } from './round-words.ts'
 import { answerSaid } from './said-between.ts'
 import { optionsOf, optionWord } from './words-between.ts'
+import { DATE_WORDS } from '../../units/dates.words.ts'
+import { FIT_SHEET_WORDS } from './record.words.ts'
 
 const line = (kind: InstructionLine['kind'], text: string): InstructionLine => ({ kind, text })
 const part = (head: string, lines: readonly InstructionLine[]): readonly InstructionLine[] =>
@@ -37,52 +39,58 @@ export function roundLines(round: Round, units: UnitChoice): readonly Instructio
   const { draft } = redraft(round)
   const length = (value: number): string => formatLength(mm(value), units)
   return [
-    line('title', `Round ${round.number}`),
+    line('title', FIT_SHEET_WORDS.round(round.number)),
     line(
       'text',
-      `Begun ${round.startedOn}, ${round.printed ? `on paper ${round.printed.on}` : 'not on paper yet'}${round.from ? '; it goes on from an earlier round' : ''}.`,
+      FIT_SHEET_WORDS.days(
+        DATE_WORDS.day(round.startedOn),
+        round.printed && DATE_WORDS.day(round.printed.on),
+        round.from !== undefined,
+      ),
     ),
-    ...(cloth ? [line('text', `Sewn of ${cloth}.`)] : []),
-    ...(verdict ? [line('text', `The muslin is ${VERDICT_WORDS[verdict]}.`)] : []),
+    ...(cloth ? [line('text', FIT_SHEET_WORDS.sewnOf(cloth))] : []),
+    ...(verdict ? [line('text', FIT_SHEET_WORDS.verdict(VERDICT_WORDS[verdict]))] : []),
     ...part(
-      'Changes up to this round',
+      FIT_SHEET_WORDS.changes,
       decisionsOf(round).flatMap(({ correction, takenBack }) =>
         texts([
-          `${asText(correctionSaid(correction), units)}${takenBack ? ' Taken back.' : ''}`,
+          `${asText(correctionSaid(correction), units)}${takenBack ? ` ${FIT_SHEET_WORDS.takenBack}` : ''}`,
           asText(becauseSaid(correction), units),
         ]),
       ),
     ),
     ...part(
-      'What was seen on the muslin',
+      FIT_SHEET_WORDS.seen,
       round.seen.map(({ complaint, answer, pinned, on }) => {
-        const read = pinned ? `, ${length(whole(pinned))}` : ''
-        return line('text', `${on}: ${HEADS[complaint].name}${read}; ${answerSaid(answer)}.`)
+        const read = pinned && length(whole(pinned))
+        const settled = answerSaid(complaint, answer)
+        const day = DATE_WORDS.day(on)
+        return line('text', FIT_SHEET_WORDS.seenLine(day, HEADS[complaint].name, read, settled))
       }),
     ),
     ...part(
-      'Movements',
+      FIT_SHEET_WORDS.movements,
       MOVEMENTS.flatMap((movement) => {
         const freedom = freedomOf(round, movement)
         return freedom ? texts([`${MOVEMENT_WORDS[movement]}: ${FREEDOM_WORDS[freedom]}.`]) : []
       }),
     ),
-    ...part('Notes', [
+    ...part(FIT_SHEET_WORDS.notes, [
       ...texts(round.notes.split('\n').filter((text) => text.trim() !== '')),
       ...ZONES.flatMap((zone) => {
         const note = noteOf(round, zone)
         return note ? texts([`${capital(ZONE_WORDS[zone])}: ${note}`]) : []
       }),
     ]),
-    ...part('Put on paper', texts(round.paperWork.map(paperSaid))),
+    ...part(FIT_SHEET_WORDS.putOnPaper, texts(round.paperWork.map(paperSaid))),
     ...part(
-      'Numbers',
+      FIT_SHEET_WORDS.numbers,
       MEASUREMENT_IDS.flatMap((id) => {
         const value = round.body.values[id]
         return value === undefined ? [] : [line('number', `${measure(id).label}  ${length(value)}`)]
       }),
     ),
-    ...part('Choices that are not the usual ones', choiceLines(round, units)),
+    ...part(FIT_SHEET_WORDS.choices, choiceLines(round, units)),
     ...draft.pieces.flatMap((piece): InstructionLine[] =>
       pairedId(piece.id) in FIGURED
         ? [{ ...line('head', capital(PIECE_WORDS[piece.id])), figure: piece.id }]
@@ -117,9 +125,9 @@ export function courseLinesSaid(
   const steps = courseOf(lineOf(rounds, last))
   return [
     line('title', garmentName),
-    line('text', `${rounds.length} rounds, up to round ${last.number}.`),
+    line('text', FIT_SHEET_WORDS.upTo(rounds.length, last.number)),
     ...part(
-      'The course',
+      FIT_SHEET_WORDS.course,
       steps.map(({ round, corrected, open }) => {
         const zones = ZONES.flatMap((zone) => {
           const by = corrected[zone]
@@ -127,8 +135,8 @@ export function courseLinesSaid(
             ? []
             : [`${ZONE_WORDS[zone]} ${by > 0 ? '+' : '−'}${formatLength(mm(Math.abs(by)), units)}`]
         })
-        const left = `${open.length === 0 ? 'no complaint' : open.map((id) => HEADS[id].name).join(', ')} open`
-        return line('text', `Round ${round}: ${zones.join(', ') || 'nothing corrected'}; ${left}.`)
+        const left = open.map((id) => HEADS[id].name)
+        return line('text', FIT_SHEET_WORDS.courseLine(round, zones, left))
       }),
     ),
   ]

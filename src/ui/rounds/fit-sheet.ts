@@ -12,6 +12,7 @@ import { redraft } from '../../rounds/redraft.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { UnitChoice } from '../../units/format.ts'
 import { courseLinesSaid, FIGURED, roundLines } from './fit-sheet-lines.ts'
+import { SHEET_WORDS } from './record.words.ts'
 
 export interface FitSheetOrder {
   readonly garmentName: string
@@ -31,8 +32,8 @@ export async function fitSheetPdf(order: FitSheetOrder): Promise<Uint8Array> {
   const { pagesPdf } = await import('../../output/pdf.ts')
   const [first] = order.rounds
   const title = order.history
-    ? `${order.garmentName}, all rounds`
-    : `${order.garmentName}, round ${first?.number ?? ''}`
+    ? SHEET_WORDS.titleAll(order.garmentName)
+    : SHEET_WORDS.titleOne(order.garmentName, first?.number)
   return pagesPdf((face) => fitSheetPages(order, face), order.font, title)
 }
 
@@ -44,7 +45,7 @@ export function fitSheetPages(order: FitSheetOrder, face: Face): readonly Page[]
   return [
     ...(course.length > 0 ? stepsPages(course, paper, garmentName, face) : []),
     ...rounds.flatMap((round) => {
-      const foot = `${garmentName} · round ${round.number}`
+      const foot = SHEET_WORDS.foot(garmentName, round.number)
       const room = figureRoom(paper)
       // Two drawings and their words on one page.
       const half = { width: room.width, height: room.height / 2 - 8 }

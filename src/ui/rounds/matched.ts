@@ -7,6 +7,7 @@ import type { PhotoHere } from '../../storage/load.ts'
 import { formatLength, type UnitChoice } from '../../units/format.ts'
 import type { Mm } from '../../units/length.ts'
 import type { PixelSize } from './photo-address.svelte.ts'
+import { MATCHED_WORDS } from './photos.words.ts'
 
 export type Matched =
   | { readonly standing: 'unread' }
@@ -32,20 +33,15 @@ export function matchSaid(
   rounds: readonly [number, number],
   units: UnitChoice,
 ): readonly string[] {
-  if (by === 'marks')
-    return ['Lined up by your two marks. Sizes are made alike by them, so they cannot be compared.']
+  if (by === 'marks') return [MATCHED_WORDS.byMarks]
   const { apart, card, cardsDisagree } = match
-  if (!apart)
-    return ['No card: sizes are made alike by shoulders and hips, so they cannot be compared.']
-  const with_ =
-    card === 'both' ? 'the cards' : `the card of round ${rounds[card === 'later' ? 1 : 0]}`
+  if (!apart) return [MATCHED_WORDS.noCard]
+  const withCard = card === 'both' ? undefined : rounds[card === 'later' ? 1 : 0]
   const said = [
-    `Lined up by ${with_}, shoulders and hips; still apart by ${small(apart.shoulders, units)} at the shoulders and ${small(apart.hips, units)} at the hips.`,
+    MATCHED_WORDS.linedUp(withCard, small(apart.shoulders, units), small(apart.hips, units)),
   ]
   if (cardsDisagree !== undefined && Math.abs(cardsDisagree - 1) > CARDS_APART)
-    said.push(
-      `The two cards tell scales ${Math.round(100 * Math.abs(cardsDisagree - 1))} in a hundred apart: look at folds, not at sizes.`,
-    )
+    said.push(MATCHED_WORDS.cardsDisagree(Math.round(100 * Math.abs(cardsDisagree - 1))))
   return said
 }
 

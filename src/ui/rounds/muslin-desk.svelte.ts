@@ -8,17 +8,13 @@ import type { Fetched } from '../../capture/detector-weights.ts'
 import { linesOf } from '../../capture/muslin-lines.ts'
 import type { View } from '../../capture/reading.ts'
 import type { Session } from '../session.svelte.ts'
+import { READING_WORDS } from './photos.words.ts'
 
 export interface ToRead {
   readonly sha256: string
   readonly view: View
   readonly round: number
 }
-
-const FAILED =
-  'The photos could not be read: the model did not arrive, or this browser blocks WebAssembly. ' +
-  'Connect once and try again. The photos lie side by side meanwhile.'
-const GONE = 'A photo is locked, or not in this browser, so it cannot be read.'
 
 export class MuslinDesk {
   reading = $state.raw(false)
@@ -58,7 +54,7 @@ export class MuslinDesk {
     const stopped = (): boolean => run !== this.#run
     this.reading = true
     this.problem = undefined
-    this.status = 'Fetching the model that finds shoulders and hips: 13 MB, once.'
+    this.status = READING_WORDS.fetching
     try {
       const camera = this.camera()
       await camera.warm((fetched) => {
@@ -67,16 +63,16 @@ export class MuslinDesk {
       for (const [k, photo] of photos.entries()) {
         if (stopped()) return
         this.fetched = undefined
-        this.status = `Reading photo ${k + 1} of ${photos.length}: round ${photo.round}.`
+        this.status = READING_WORDS.reading(k + 1, photos.length, photo.round)
         const refused = await this.#one(camera, photo)
         if (stopped()) return
         if (refused !== undefined) this.problem = refused
       }
-      this.status = this.problem === undefined ? 'The photos are read.' : ''
+      this.status = this.problem === undefined ? READING_WORDS.read : ''
     } catch {
       if (stopped()) return
       this.status = ''
-      this.problem = FAILED
+      this.problem = READING_WORDS.failed
       this.dropCamera()
     } finally {
       if (!stopped()) {
@@ -89,7 +85,7 @@ export class MuslinDesk {
   /** Why this photo was not read, or undefined. */
   async #one(camera: Camera, { sha256, view }: ToRead): Promise<string | undefined> {
     const blob = await this.#session.readPhoto(sha256)
-    if (!blob) return GONE
+    if (!blob) return READING_WORDS.gone
     const opened = await this.darkroom.decode(blob)
     if (!opened.ok) return opened.reason
     const { reading, sight } = await camera.muslin(view, opened.picture)
@@ -105,7 +101,7 @@ export class MuslinDesk {
     this.#run += 1
     this.reading = false
     this.fetched = undefined
-    this.status = 'Stopped. What was read is kept; go on when you like.'
+    this.status = READING_WORDS.stopped
     this.dropCamera()
   }
   leave = (): void => {

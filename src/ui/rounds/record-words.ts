@@ -1,26 +1,18 @@
-/** Words for what is kept of a round. */
+/** How a round stands, and what of it left the program for the table. */
 import { isAside } from '../../rounds/line.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { PaperWork } from '../../rounds/worn.ts'
-
-export const PAPER_WORDS: Readonly<Record<PaperWork['how'], string>> = {
-  sheets: 'sheets to paste',
-  roll: 'one large sheet',
-  byHand: 'drawn by hand',
-  projector: 'thrown by a projector',
-  drawing: 'a drawing for a cutter',
-  cuttingPlan: 'the cutting plan',
-  sewingPlan: 'the sewing plan',
-}
+import { DATE_WORDS } from '../../units/dates.words.ts'
+import { COMPARE_WORDS } from './compare.words.ts'
+import { PAPER_SAID } from './record.words.ts'
 
 /** "on paper 2026-11-25", "being drawn", "set aside" */
 export const standingSaid = (rounds: readonly Round[], round: Round): string =>
   round.printed
-    ? `on paper ${round.printed.on}`
+    ? COMPARE_WORDS.onPaper(DATE_WORDS.day(round.printed.on))
     : isAside(rounds, round)
-      ? 'set aside'
-      : 'being drawn'
+      ? COMPARE_WORDS.aside
+      : COMPARE_WORDS.beingDrawn
 
-/** "2026-11-25: sheets to paste, A4, 14 sheets" */
 export const paperSaid = ({ how, on, about }: PaperWork): string =>
-  `${on}: ${PAPER_WORDS[how]}${about ? `, ${about}` : ''}`
+  PAPER_SAID(DATE_WORDS.day(on), how, about)

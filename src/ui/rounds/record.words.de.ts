@@ -129,8 +129,7 @@ export const FIT_SHEET_WORDS: typeof EnglishFitSheet = {
   putOnPaper: 'Zu Papier gebracht',
   numbers: 'Maße',
   choices: 'Wahl, die vom Üblichen abweicht',
-  upTo: (rounds, last) =>
-    `${rounds} ${rounds === 1 ? 'Runde' : 'Runden'}, bis zu Runde ${last}.`,
+  upTo: (rounds, last) => `${rounds} ${rounds === 1 ? 'Runde' : 'Runden'}, bis zu Runde ${last}.`,
   course: 'Der Verlauf',
   courseLine: (round, zones, open) =>
     `Runde ${round}: ${zones.join(', ') || 'nichts geändert'}; ${open.length === 0 ? 'nichts' : open.join(', ')} offen.`,

@@ -1,5 +1,4 @@
 /** Sentences about rounds: what lies between two of them, and what a newer program would print. */
-import type { HowRead } from '../../fitting/pinned.ts'
 import { isHalf, type EdgeName, type PieceId } from '../../draft/piece.ts'
 import { EDGE_WORDS, PIECE_WORDS } from '../../draft/piece.words.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
@@ -11,16 +10,10 @@ import type { Round } from '../../rounds/round.ts'
 import { printedMm, type UnitChoice } from '../../units/format.ts'
 import { capital, shareWords, type Said } from '../fitting/change-words.ts'
 import type { ChangeRow } from '../parts/changes.ts'
-import { saidBetween } from './said-between.ts'
+import { CHANGED_WORDS, SUMMARY } from './compare.words.ts'
+import { BECAUSE, DRIFT_WORDS } from './record.words.ts'
+import { causeSaid, saidBetween } from './said-between.ts'
 import { pickedBetween } from './words-between.ts'
-
-const HOW_WORDS: Readonly<Record<HowRead, string>> = {
-  wholeFold: 'whole fold',
-  foldToPin: 'fold to pin',
-  seamToPin: 'seam to pin',
-  levelError: 'line to elastic',
-  slitOpen: 'opening of a slit',
-}
 
 export const betweenRounds = (before: Round, after: Round): Comparison =>
   compare(redraft(before).draft, redraft(after).draft)
@@ -56,7 +49,7 @@ function rowWords({ name, words }: Change): string {
   const [piece, part] = placeOf(name)
   return piece === undefined || isHalf(piece)
     ? words
-    : `${PIECE_WORDS[piece]}, ${EDGE_WORDS[part as EdgeName] ?? part}`
+    : CHANGED_WORDS.partOf(PIECE_WORDS[piece], EDGE_WORDS[part as EdgeName] ?? part)
 }
 
 /** `front.side`: the piece and the part; a measurement or a choice has no piece. */
@@ -65,32 +58,20 @@ function placeOf(name: string): readonly [piece: PieceId | undefined, part: stri
   return [Object.hasOwn(PIECE_WORDS, piece) ? (piece as PieceId) : undefined, part]
 }
 
-/** The sentence under the heading: "3 numbers changed. One complaint gone, one new." */
+/** The sentence under the heading, of `changed` numbers. */
 export function summary(changed: number, before: Round, after: Round): string {
-  const words = pickedBetween(before, after).length
   const lines = saidBetween(before, after)
   const count = (how: string): number => lines.filter((l) => l.how === how).length
-  const parts = [
-    some(count('gone'), 'gone'),
-    some(count('better'), 'better'),
-    some(count('same') + count('again'), 'said again'),
-    some(count('worse'), 'worse'),
-    some(count('new'), 'new'),
-  ].filter((part) => part !== '')
-  const counted = [
-    ...(changed > 0 ? [`${number(changed)} ${changed === 1 ? 'number' : 'numbers'}`] : []),
-    ...(words > 0 ? [`${number(words)} ${words === 1 ? 'choice' : 'choices'} of words`] : []),
-  ]
-  const numbers =
-    counted.length === 0
-      ? 'No number changed.'
-      : `${capital(counted.join(' and ').toLowerCase())} changed.`
-  return parts.length === 0 ? numbers : `${numbers} Of what you said: ${parts.join(', ')}.`
+  return SUMMARY({
+    numbers: changed,
+    picked: pickedBetween(before, after).length,
+    gone: count('gone'),
+    better: count('better'),
+    again: count('same') + count('again'),
+    worse: count('worse'),
+    new: count('new'),
+  })
 }
-const some = (count: number, how: string): string =>
-  count === 0 ? '' : `${number(count).toLowerCase()} ${how}`
-const NUMBERS = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine']
-const number = (count: number): string => NUMBERS[count] ?? `${count}`
 
 /** What the program now draws otherwise than the paper of this round; undefined when nothing. */
 export function driftSaid(round: Round): string | undefined {
@@ -98,20 +79,21 @@ export function driftSaid(round: Round): string | undefined {
   if (names.length === 0) return undefined
   const lengths = names.filter((n) => round.printed && n in round.printed.record.lengths)
   const shown = lengths.slice(0, 3).map(lengthWords)
-  const more = names.length - shown.length
-  const rest = more > 0 ? [`${more} ${shown.length > 0 ? 'more' : 'points'}`] : []
-  return `The program has changed since: it would now print other numbers for ${[...shown, ...rest].join(', ')}. Your paper of round ${round.number} stays as it is; what is drawn here is the new reckoning.`
+  return DRIFT_WORDS.numbers(shown, names.length - shown.length, round.number)
 }
 
 /** Why a correction was made: the cause, what was read, how much of it was taken. */
 export function becauseSaid(c: Decision): Said {
   const { complaint, cause, pinned, watch, round } = c.because
-  return [
-    `Because of muslin ${round}: ${HEADS[complaint].name.toLowerCase()}, ${cause}. Read `,
-    pinned.read,
-    ` ${HOW_WORDS[pinned.how]}, ${shareWords(pinned.share)} changed.`,
-    ...(watch === 0 ? [] : [' Watch ', watch, ' next time.']),
-  ]
+  return BECAUSE({
+    round,
+    complaint: HEADS[complaint].name,
+    cause: causeSaid(complaint, cause),
+    read: pinned.read,
+    how: pinned.how,
+    share: shareWords(pinned.share),
+    watch,
+  })
 }
 
 export type Decision = Exclude<Correction, { kind: 'withdraw' }>

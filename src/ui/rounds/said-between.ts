@@ -1,10 +1,12 @@
 /** What was said of two muslins: gone, better, the same, worse, new; and how a thing seen is told in words. */
+import { causeId, complaintOf } from '../../fitting/complaints/catalogue.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { ComplaintId } from '../../fitting/complaints/complaint.ts'
 import { whole } from '../../fitting/pinned.ts'
 import type { Round, Seen } from '../../rounds/round.ts'
 import type { Mm } from '../../units/length.ts'
 import type { Said } from '../fitting/change-words.ts'
+import { SAID_WORDS } from './compare.words.ts'
 
 export interface SaidLine {
   readonly complaint: ComplaintId
@@ -51,16 +53,21 @@ function less(was: Mm | undefined, is: Mm | undefined): 'better' | 'same' | 'wor
 const latestSeen = (round: Round): ReadonlyMap<ComplaintId, Seen> =>
   new Map(round.seen.map((s) => [s.complaint, s]))
 
-/** "Gaping armhole, from 1.2 cm to 0.6 cm." */
+/** What was read of it on both muslins, on one, or on neither. */
 export function lineSaid({ name, before, after }: SaidLine): Said {
   if (before !== undefined && after !== undefined)
-    return before === after
-      ? [`${name}, still `, after, '.']
-      : [`${name}, from `, before, ' to ', after, '.']
+    return before === after ? SAID_WORDS.still(name, after) : SAID_WORDS.fromTo(name, before, after)
   const read = after ?? before
-  return read === undefined ? [`${name}.`] : [`${name}, `, read, '.']
+  return read === undefined ? SAID_WORDS.unread(name) : SAID_WORDS.read(name, read)
 }
 
 /** Where it was settled, as one word or two. */
-export const answerSaid = (answer: string): string =>
-  answer === 'unsettled' ? 'undecided' : answer
+export function answerSaid(complaint: ComplaintId, answer: string): string {
+  if (answer === 'unsettled') return SAID_WORDS.undecided
+  return answer === 'nothing to change' ? SAID_WORDS.nothingToChange : causeSaid(complaint, answer)
+}
+
+/** A cause by its id; the words of one that was kept by name stay as they were kept. */
+export const causeSaid = (complaint: ComplaintId, cause: string): string =>
+  complaintOf(complaint).causes.find(({ number }) => causeId(complaint, number) === cause)?.name ??
+  cause

@@ -8,8 +8,8 @@ import { VIEWS, type View } from '../../capture/reading.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { LiveTools, Read, Shot, Shots } from '../measure/photos/live-desk.svelte.ts'
 import { headPatch } from '../measure/photos/patch.ts'
-import { VIEW_WORDS } from '../measure/photos/words.ts'
 import type { Session } from '../session.svelte.ts'
+import { TAKE_WORDS } from './photos.words.ts'
 
 interface Workers {
   readonly camera: () => Camera
@@ -21,10 +21,6 @@ export interface Kept {
   /** Why one was not kept, or was kept without its head covered. */
   readonly problem: string | undefined
 }
-
-const UNCOVERED = (view: View): string =>
-  `The head could not be covered in the ${view} photo. It is kept, under paper on the screen only.`
-const NOT_KEPT = 'A photo was not kept. Take it once more.'
 
 /** One sitting: its tools, and what becomes of the shots when it ends. */
 export class Sitting {
@@ -60,7 +56,7 @@ export class Sitting {
         ? (shot as Read)
         : await this.#underway.get(view)?.catch(() => undefined)
       const jpeg = covered && read ? await this.#coveredOf(shot, read) : shot.photo.jpeg
-      if (!jpeg) problem = UNCOVERED(view)
+      if (!jpeg) problem = TAKE_WORDS.uncovered(view)
       const about = { view, garmentId: round.garmentId, roundId: round.id }
       const sha256 = await session.keepPhoto(jpeg ?? shot.photo.jpeg, about)
       const kept =
@@ -71,7 +67,7 @@ export class Sitting {
             reading: read.reading,
             ...(read.sight && { muslin: read.sight }),
           })))
-      if (!kept) return { count, problem: session.problem ?? NOT_KEPT }
+      if (!kept) return { count, problem: session.problem ?? TAKE_WORDS.notKept }
       URL.revokeObjectURL(shot.url)
       count += 1
     }
@@ -86,11 +82,8 @@ export class Sitting {
   }
 }
 
-/** "Front and back of muslin 2 are kept." */
+/** Which views were kept, in one sentence; empty where none was. */
 export function keptSaid(shots: Shots, round: number): string {
-  const views = VIEWS.filter((view) => shots[view]).map((view) => VIEW_WORDS[view].toLowerCase())
-  const last = views.pop()
-  if (last === undefined) return ''
-  const all = views.length > 0 ? `${views.join(', ')} and ${last}` : last
-  return `Kept with round ${round}: ${all}.`
+  const views = VIEWS.filter((view) => shots[view])
+  return views.length === 0 ? '' : TAKE_WORDS.kept(views, round)
 }

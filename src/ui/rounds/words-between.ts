@@ -6,6 +6,7 @@ import { PIECE_WORDS } from '../../draft/piece.words.ts'
 import { redraft } from '../../rounds/redraft.ts'
 import type { Round } from '../../rounds/round.ts'
 import { capital } from '../fitting/change-words.ts'
+import { CHANGED_WORDS } from './compare.words.ts'
 
 export interface WordChange {
   /** "Neck shape", "A piece". */
@@ -20,8 +21,16 @@ export function wordsBetween(before: Round, after: Round): readonly WordChange[]
   const come = now.filter((id) => !old.includes(id))
   return [
     ...pickedBetween(before, after),
-    ...gone.map((id) => ({ name: capital(PIECE_WORDS[id]), before: 'a piece', after: 'none' })),
-    ...come.map((id) => ({ name: capital(PIECE_WORDS[id]), before: 'none', after: 'a piece' })),
+    ...gone.map((id) => ({
+      name: capital(PIECE_WORDS[id]),
+      before: CHANGED_WORDS.aPiece,
+      after: CHANGED_WORDS.noPiece,
+    })),
+    ...come.map((id) => ({
+      name: capital(PIECE_WORDS[id]),
+      before: CHANGED_WORDS.noPiece,
+      after: CHANGED_WORDS.aPiece,
+    })),
   ]
 }
 const piecesOf = (round: Round): readonly PieceId[] => redraft(round).draft.pieces.map((p) => p.id)
