@@ -35,7 +35,7 @@ const VULGAR: Readonly<Record<string, string>> = {
 }
 
 const UNIT_WORDS: Readonly<Record<string, WrittenUnit>> = {
-  ...UNIT_NAMES,
+  ...Object.fromEntries(UNIT_NAMES),
   cm: 'cm',
   mm: 'mm',
   m: 'm',

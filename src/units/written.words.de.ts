@@ -1,4 +1,3 @@
-/** Was zu einer getippten Länge gesagt wird, und welche Einheiten sie tragen darf. */
 import type {
   FEET_NAMES as EnglishFeet,
   UNIT_NAMES as EnglishUnits,
@@ -20,11 +19,11 @@ export const WRITTEN_WORDS: typeof English = {
     `„${shown}“: ${fraction} steht auf keinem Zolllineal. Schreib Halbe, Viertel, Achtel oder Sechzehntel, etwa 16 1/4.`,
 }
 
-export const UNIT_NAMES: typeof EnglishUnits = {
-  zentimeter: 'cm',
-  millimeter: 'mm',
-  meter: 'm',
-  zoll: 'in',
-  inch: 'in',
-}
+export const UNIT_NAMES: typeof EnglishUnits = new Map([
+  ['zentimeter', 'cm'],
+  ['millimeter', 'mm'],
+  ['meter', 'm'],
+  ['zoll', 'in'],
+  ['inch', 'in'],
+])
 export const FEET_NAMES: typeof EnglishFeet = "'|ft\\.?|fuß|fuss"

@@ -17,21 +17,21 @@ export const WRITTEN_WORDS = {
 }
 
 /** Small letters; `written.ts` knows the marks cm, mm, m, in and ". */
-export const UNIT_NAMES: Readonly<Record<string, WrittenUnit>> = {
-  centimetre: 'cm',
-  centimetres: 'cm',
-  centimeter: 'cm',
-  centimeters: 'cm',
-  millimetre: 'mm',
-  millimetres: 'mm',
-  millimeter: 'mm',
-  millimeters: 'mm',
-  metre: 'm',
-  metres: 'm',
-  meter: 'm',
-  meters: 'm',
-  inch: 'in',
-  inches: 'in',
-}
+export const UNIT_NAMES: ReadonlyMap<string, WrittenUnit> = new Map([
+  ['centimetre', 'cm'],
+  ['centimetres', 'cm'],
+  ['centimeter', 'cm'],
+  ['centimeters', 'cm'],
+  ['millimetre', 'mm'],
+  ['millimetres', 'mm'],
+  ['millimeter', 'mm'],
+  ['millimeters', 'mm'],
+  ['metre', 'm'],
+  ['metres', 'm'],
+  ['meter', 'm'],
+  ['meters', 'm'],
+  ['inch', 'in'],
+  ['inches', 'in'],
+])
 /** Parts of a pattern. */
 export const FEET_NAMES: string = "'|ft\\.?|foot|feet"

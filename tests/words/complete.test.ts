@@ -10,11 +10,12 @@ const SAME: ReadonlySet<string> = new Set(['English', 'Deutsch'])
 /** Words that no German sentence has. */
 const ENGLISH_LEFT = /\b(the|and|with|from|your|you|of|to|is|are|which|where)\b/i
 
+/** A Map is keyed by the words of its own language: its entries are not held against each other. */
 type Leaf = readonly [path: string, value: unknown]
 function leaves(value: unknown, path: string): readonly Leaf[] {
-  if (typeof value !== 'object' || value === null || value instanceof RegExp) return [[path, value]]
-  const inside = value instanceof Map || value instanceof Set ? [...value] : value
-  return Object.entries(inside).flatMap(([key, v]) => leaves(v, `${path}.${key}`))
+  const plain = typeof value === 'object' && value !== null
+  if (!plain || value instanceof RegExp || value instanceof Map) return [[path, value]]
+  return Object.entries(value).flatMap(([key, v]) => leaves(v, `${path}.${key}`))
 }
 const load = import.meta.glob<Record<string, unknown>>('../../src/**/*.words*.ts')
 const english = Object.keys(load).filter((path) => path.endsWith('.words.ts'))
