@@ -3,8 +3,8 @@
  * what was still complained of, and the zones that go up and down instead of settling, with the
  * causes that were not tried yet. A correction is read only by its complaint and its one amount.
  */
-import { causeId, complaintOf } from '../fitting/complaints/catalogue.ts'
-import type { ComplaintId } from '../fitting/complaints/complaint.ts'
+import { complaintOf } from '../fitting/complaints/catalogue.ts'
+import { causeId, type ComplaintId } from '../fitting/complaints/complaint.ts'
 import { keptCause } from '../fitting/complaints/kept-causes.ts'
 import type { Correction } from '../fitting/correction.ts'
 import { mm, type Mm } from '../units/length.ts'

@@ -115,7 +115,7 @@ test('a change says why: what was read, what part was taken, what is left', () =
   const [one] = decisionsOf(open)
   expect(one?.takenBack).toBe(false)
   expect(asText(becauseSaid(one!.correction), CM)).toBe(
-    'Because of muslin 1: gaping armhole, bust shaping. Read 2.0 cm whole fold, all of it changed. Watch 0.5 cm next time.',
+    'Because of muslin 1: gaping armhole, bust fuller than the darts hold. Read 2.0 cm whole fold, all of it changed. Watch 0.5 cm next time.',
   )
   expect(decisionsOf(withCorrection(open, taken)).map((d) => d.takenBack)).toEqual([true])
 })

@@ -59,7 +59,7 @@ test('the history says each round, what was seen, what was decided, and the cour
     'Round 1: nothing corrected; Gaping armhole open.',
     'Round 2: bust −1.2 cm; no complaint open.',
     'Sewn of calico, invented.',
-    'Gaping armhole, 1.2 cm; bust shaping.',
+    'Gaping armhole, 1.2 cm; bust fuller than the darts hold.',
     'Invented blouse · round 2 · 1 of',
   ])
     expect(words).toContain(part)

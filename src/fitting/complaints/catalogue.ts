@@ -2,9 +2,10 @@
 import { ARMHOLE } from './armhole.ts'
 import { BACK } from './back.ts'
 import { BUST } from './bust.ts'
-import { COMPLAINT_IDS, type Complaint, type ComplaintId } from './complaint.ts'
+import { COMPLAINT_IDS, isComplaintId, type Complaint, type ComplaintId } from './complaint.ts'
 import { DRAPED } from './draped.ts'
 import { HEADS } from './heads.ts'
+import { keptCause, type KeptCause } from './kept-causes.ts'
 import { NECK } from './neck.ts'
 import { SHOULDER } from './shoulder.ts'
 import { SLEEVE } from './sleeve.ts'
@@ -35,5 +36,9 @@ export function complaintOf(id: ComplaintId): Complaint {
 }
 export const catalogued = (): readonly ComplaintId[] => COMPLAINT_IDS.filter((id) => BY_ID.has(id))
 
-/** "N1.2": the second cause of N1. */
-export const causeId = (id: ComplaintId, number: number): string => `${id}.${number}`
+/** What a kept cause says; what names none comes back as it was kept. */
+export function causeWords(kept: KeptCause): string {
+  const [id = '', number] = keptCause(kept).split('.')
+  const causes = isComplaintId(id) ? complaintOf(id).causes : []
+  return causes.find((cause) => String(cause.number) === number)?.name ?? kept.cause
+}

@@ -1,13 +1,12 @@
 /**
  * What a complaint is, as data: its signs, the tests that tell its causes apart, and for every
  * cause the operation on the half piece, how a pin is read for it and how much of it a round may
- * use. Words for her stand in the same record and nowhere in the rules that read it.
+ * use. Its words stand apart, beside each zone, and nowhere in the rules that read it.
  */
 import type { AnyDart, EdgeName } from '../../draft/piece.ts'
 import type { MeasurementId } from '../../measurements/catalogue.ts'
 import type { ReachName } from '../reaches.ts'
 import type { Head } from './heads.ts'
-import type { SourceId } from './sources.ts'
 
 // prettier-ignore
 export const COMPLAINT_IDS = [
@@ -24,6 +23,8 @@ export const COMPLAINT_IDS = [
 export type ComplaintId = (typeof COMPLAINT_IDS)[number]
 export const isComplaintId = (id: string): id is ComplaintId =>
   COMPLAINT_IDS.some((known) => known === id)
+/** "N1.2": the second cause of N1. */
+export const causeId = (id: ComplaintId, number: number): string => `${id}.${number}`
 
 /** What can be done to a half piece; a plus lets out or lengthens, a minus takes in or shortens. */
 // prettier-ignore
@@ -129,26 +130,52 @@ export interface Test {
   readonly leaves?: { readonly on: boolean; readonly why: string }
 }
 
-export type Evidence =
-  'operative text' | 'partly seen' | 'heading only' | 'common practice' | 'memory'
+/** Where a complaint and its correction come from; its words stand in sources.words.ts. */
+// prettier-ignore
+export type SourceId =
+  | 'R1' | 'R2' | 'R3' | 'R8' | 'R12' | 'R13' | 'R14' | 'R16' | 'R17' | 'R19' | 'R20' | 'R21'
+  | 'R22' | 'R23' | 'R24' | 'R43' | 'PUBLIC' | 'CP' | 'MEM'
+/** How much of the source was seen; its words stand there too. */
+export type Evidence = 'operative' | 'partly' | 'heading' | 'practice' | 'memory'
 
-/** An entry without its head, which stands in heads.ts. */
-export interface ComplaintBody {
-  readonly id: ComplaintId
+/** What she reads of a complaint; its name stands apart in heads.words.ts. */
+export interface ComplaintWords {
   /** Other ways she may say it. */
   readonly said: readonly string[]
+  /** The place, as it is named standing alone. */
   readonly where: string
   readonly sign: string
-  readonly causes: readonly Cause[]
-  readonly tests: readonly Test[]
+  /** Causes, tests and advice by the numbers of the causes and tests. */
+  readonly causes: Readonly<Record<number, string>>
+  readonly tests: Readonly<Record<number, string>>
+  readonly advice?: Readonly<Record<number, string>>
+  readonly trueAfter: readonly string[]
+  readonly doNot: string
+}
+
+/** Numbers of the causes a yes points to; with a reason where an answer leaves the draft alone. */
+export type TestRule = Test['yes'] | Pick<Test, 'yes' | 'leaves'>
+
+/** The rules of a complaint. Its words say how many causes and tests there are. */
+export interface ComplaintRules<Words extends ComplaintWords = ComplaintWords> {
+  readonly causes: { readonly [N in keyof Words['causes']]: Remedy }
+  readonly tests: { readonly [N in keyof Words['tests']]: TestRule }
   /** Usual amounts on the half piece, mm; undefined where none is given. */
   readonly usual: readonly [number, number] | undefined
   /** Most in one round as the table gives it, mm or degrees; undefined where another entry decides. */
   readonly cap: number | undefined
-  readonly trueAfter: readonly string[]
-  readonly doNot: string
   readonly source: readonly SourceId[]
   readonly evidence: Evidence
+}
+
+/** An entry without its head, which stands in heads.ts. */
+export interface ComplaintBody
+  extends
+    Omit<ComplaintWords, 'causes' | 'tests' | 'advice'>,
+    Omit<ComplaintRules, 'causes' | 'tests'> {
+  readonly id: ComplaintId
+  readonly causes: readonly Cause[]
+  readonly tests: readonly Test[]
 }
 
 export interface Complaint extends Head, ComplaintBody {}

@@ -1,9 +1,9 @@
 /**
  * Complaints at the shoulder. A seam over the shoulder is the overarm seam of a sleeve cut in one.
- * A table, one entry a complaint: longer than other files for that reason.
  */
-import type { ComplaintBody, Edit } from './complaint.ts'
-import { causes, edit, letOut, making, place, see, takeIn, tests } from './work.ts'
+import type { Edit } from './complaint.ts'
+import { SHOULDER_WORDS as W } from './shoulder.words.ts'
+import { edit, letOut, making, place, see, takeIn, zone } from './work.ts'
 
 const tip = { point: 'shoulderTip' } as const
 const under = { point: 'underarm' } as const
@@ -20,223 +20,107 @@ const tipAlong = (way: 'in' | 'out'): readonly Edit[] => [
   edit('EDGE', 'back.armhole', way, tip),
 ]
 
-export const SHOULDER: readonly ComplaintBody[] = [
-  {
-    id: 'SH1',
-    said: [
-      'folds from neck to armpit',
-      'loose at the shoulder tip',
-      'a wing at the top of the armhole',
-    ],
-    where: 'shoulder tip to underarm, front and back',
-    sign: 'Loose folds run slantwise from the neck point to the underarm; the tip stands off, the underarm feels low.',
-    causes: causes(
-      ['drafted slope too flat for these shoulders', takeIn('perPiece', 13, slope('down'))],
-      ['shoulder too long', see('SH3', 1)],
-      [
-        'shoulder pads are missing',
-        making('Pad it as the garment will be worn, then look again; leave the draft.'),
-      ],
-    ),
-    tests: tests(
-      [
-        'Pin the seam deeper at the tip and to nothing at the neck. Do front and back folds both go?',
-        [1],
-      ],
-      ['Does folding back the overhang at the tip take them away?', [2]],
-    ),
+export const SHOULDER = zone(W, {
+  SH1: {
+    causes: {
+      1: takeIn('perPiece', 13, slope('down')),
+      2: see('SH3', 1),
+      3: making(W.SH1.advice[3]),
+    },
+    tests: { 1: [1], 2: [2] },
     usual: [5, 13],
     cap: 13,
-    trueAfter: [
-      'armhole at the shoulder',
-      'side seam length',
-      'cap unchanged where the armhole is',
-    ],
-    doNot:
-      'Do not forget the underarm: it drops by as much, or the armhole grows tight. Do not change one side alone unless one shoulder is lower.',
     source: ['R1', 'R3', 'R23'],
-    evidence: 'operative text',
+    evidence: 'operative',
   },
-  {
-    id: 'SH2',
-    said: ['pulls at the shoulder tip', 'a line across the chest', 'seam tight at the arm'],
-    where: 'shoulder tip to the centres',
-    sign: 'Taut lines from the tip towards both centres, folds across the base of the neck, the armhole strains at the tip.',
-    causes: causes(
-      ['drafted slope too steep', letOut('perPiece', 13, slope('up'))],
-      ['shoulder too short', see('SH4', 1)],
-      ['back or chest too narrow', see('B11', 1)],
-    ),
-    tests: tests(
-      [
-        'Open the shoulder seam from the tip inwards. Do the folds drop, and does the seam gap?',
-        [1],
-      ],
-      ['No gap, but the armhole cuts in?', [2]],
-      ['Does an upright slit from mid shoulder to the notch open?', [3]],
-    ),
+  SH2: {
+    causes: { 1: letOut('perPiece', 13, slope('up')), 2: see('SH4', 1), 3: see('B11', 1) },
+    tests: { 1: [1], 2: [2], 3: [3] },
     usual: [5, 13],
     cap: 13,
-    trueAfter: ['armhole', 'cap, where the armhole is not raised with it'],
-    doNot: 'Do not widen the neck to cure it.',
     source: ['R1', 'R3', 'R13'],
-    evidence: 'operative text',
+    evidence: 'operative',
   },
-  {
-    id: 'SH3',
-    said: ['shoulders too wide', 'sleeve falls down', 'narrow shoulders'],
-    where: 'outer shoulder, top of the armhole',
-    sign: 'The armhole seam lies past the bone, with upright folds beside it; the sleeve looks too long.',
-    causes: causes(
-      ['shoulder too long', takeIn('asRead', 15, tipAlong('in'), { marked: true })],
-      ['neck too wide', see('N5', 1)],
-      ['chest and back too wide altogether', see('B10', 1)],
-    ),
-    tests: tests(
-      ['Lift the arm to find the joint. Does the seam lie past it, with the neck end right?', [1]],
-      ['Is the neck end off the neck?', [2]],
-      ['Do the folds run the whole height of the armhole?', [3]],
-    ),
+  SH3: {
+    causes: {
+      1: takeIn('asRead', 15, tipAlong('in'), { marked: true }),
+      2: see('N5', 1),
+      3: see('B10', 1),
+    },
+    tests: { 1: [1], 2: [2], 3: [3] },
     usual: [6, 19],
     cap: 15,
-    trueAfter: ['armhole smooth, square at the tip', 'sleeve cap'],
-    doNot: 'Do not pare the armhole below the notch.',
     source: ['R1', 'R3', 'R13', 'PUBLIC'],
-    evidence: 'operative text',
+    evidence: 'operative',
   },
-  {
-    id: 'SH4',
-    said: ['armhole cuts into the shoulder', 'sleeve pulls up', 'broad shoulders'],
-    where: 'outer shoulder',
-    sign: 'The armhole seam lies inside the bone; cap and shoulder strain, the sleeve rides up.',
-    causes: causes(
-      ['shoulder too short', letOut('asRead', 13, tipAlong('out'))],
-      ['chest or back too narrow', see('K1', 1)],
-      ['sleeve cap too low', see('L1', 1)],
-    ),
-    tests: tests(
-      ['Cut the armhole seam open at the top. Do the edges spread there?', [1]],
-      ['Do they spread mostly at the blade or the chest?', [2]],
-    ),
+  SH4: {
+    causes: { 1: letOut('asRead', 13, tipAlong('out')), 2: see('K1', 1), 3: see('L1', 1) },
+    tests: { 1: [1], 2: [2] },
     usual: [6, 16],
     cap: 13,
-    trueAfter: ['armhole', 'cap'],
-    doNot: 'Do not let out the cap seam alone by more than 5 mm.',
     source: ['R1', 'R3'],
-    evidence: 'operative text',
+    evidence: 'operative',
   },
-  {
-    id: 'SH5',
-    said: ['forward shoulders', 'bunches behind the shoulder', 'sleeve pulls to the front'],
-    where: 'outer half of the shoulder seam',
-    sign: 'The seam lies behind the bone at the tip and right at the neck; a fold in the hollow beside the front armhole.',
-    causes: causes(
-      [
-        'shoulder joint carried forward',
-        place('asRead', 13, [
-          edit('SWAP', 'front.shoulder', 'in', tip),
-          edit('SWAP', 'back.shoulder', 'out', tip),
-          edit('PITCH', 'sleeve.cap', 'forward'),
-        ]),
-      ],
-      ['a rounded back pulls the whole seam', see('K3', 1)],
-      [
-        'seam drawn in the wrong place',
-        place('asRead', 13, [
-          edit('SWAP', 'front.shoulder', 'in', tip),
-          edit('SWAP', 'back.shoulder', 'out', tip),
-        ]),
-      ],
-    ),
-    tests: tests(
-      ['Is the neck end right and only the tip behind the bone?', [1]],
-      ['Is the whole seam behind?', [2]],
-    ),
+  SH5: {
+    causes: {
+      1: place('asRead', 13, [
+        edit('SWAP', 'front.shoulder', 'in', tip),
+        edit('SWAP', 'back.shoulder', 'out', tip),
+        edit('PITCH', 'sleeve.cap', 'forward'),
+      ]),
+      2: see('K3', 1),
+      3: place('asRead', 13, [
+        edit('SWAP', 'front.shoulder', 'in', tip),
+        edit('SWAP', 'back.shoulder', 'out', tip),
+      ]),
+    },
+    tests: { 1: [1], 2: [2] },
     usual: [6, 13],
     cap: 13,
-    trueAfter: ['armhole in one line', 'shoulder lengths equal', 'cap notch'],
-    doNot: 'Do not change the whole slope for it. Do not move the underarm notches.',
     source: ['R22', 'R1', 'CP'],
-    evidence: 'partly seen',
+    evidence: 'partly',
   },
-  {
-    id: 'SH6',
-    said: ['the seam shows from the front'],
-    where: 'shoulder seam',
-    sign: 'The seam lies before the bone, along all of it or at the tip.',
-    causes: causes(
-      [
-        'upright posture',
-        place('asRead', 13, [
-          edit('SWAP', 'front.shoulder', 'out', tip),
-          edit('SWAP', 'back.shoulder', 'in', tip),
-        ]),
-      ],
-      [
-        'moved too far before',
-        place('asRead', 13, [
-          edit('SWAP', 'front.shoulder', 'out', tip),
-          edit('SWAP', 'back.shoulder', 'in', tip),
-        ]),
-      ],
-      ['back too long above the blades', see('K5', 1)],
-    ),
-    tests: tests(
-      ['Is the seam before the bone, measured at neck and tip?', [1, 2]],
-      ['Is there a level fold across the upper back?', [3]],
-    ),
+  SH6: {
+    causes: {
+      1: place('asRead', 13, [
+        edit('SWAP', 'front.shoulder', 'out', tip),
+        edit('SWAP', 'back.shoulder', 'in', tip),
+      ]),
+      2: place('asRead', 13, [
+        edit('SWAP', 'front.shoulder', 'out', tip),
+        edit('SWAP', 'back.shoulder', 'in', tip),
+      ]),
+      3: see('K5', 1),
+    },
+    tests: { 1: [1, 2], 2: [3] },
     usual: [3, 13],
     cap: 13,
-    trueAfter: ['neck curve where its end moved', 'armhole', 'cap notch'],
-    doNot: 'Do not move the neck end without drawing both necks again.',
     source: ['R1', 'CP'],
-    evidence: 'partly seen',
+    evidence: 'partly',
   },
-  {
-    id: 'SH7',
-    said: ['armhole pokes out at the top'],
-    where: 'where shoulder and armhole meet',
-    sign: 'The armhole has a point or a hollow at the seam.',
-    causes: causes([
-      'front and back armhole not drawn as one curve',
-      place('asRead', 5, [
+  SH7: {
+    causes: {
+      1: place('asRead', 5, [
         edit('EDGE', 'front.armhole', 'in', tip),
         edit('EDGE', 'back.armhole', 'in', tip),
       ]),
-    ]),
-    tests: tests(['Lay the pieces together at the shoulder. Is there a point or a hollow?', [1]]),
+    },
+    tests: { 1: [1] },
     usual: [1, 5],
     cap: 5,
-    trueAfter: ['armhole', 'cap notch'],
-    doNot: 'Do not stretch it into shape.',
     source: ['R14'],
-    evidence: 'operative text',
+    evidence: 'operative',
   },
-  {
-    id: 'SH8',
-    said: ['folds on one side only', 'uneven shoulders'],
-    where: 'one side',
-    sign: 'Slanting folds from neck to underarm on one side, the centres lean, the hem dips on that side.',
-    causes: causes(
-      ['one shoulder is lower than the other', takeIn('perPiece', 15, slope('down'))],
-      [
-        'cut or sewn unevenly',
-        making('The folds go with the garment: sew it anew, both sides alike. Leave the draft.'),
-      ],
-      [
-        'hips of different height',
-        making('The shoulders are level. Mark the hem from the floor; leave the shoulder.'),
-      ],
-    ),
-    tests: tests(
-      ['Turn the muslin inside out. Do the folds stay on the same side of the body?', [1]],
-      ['Do they go over with the garment?', [2]],
-    ),
+  SH8: {
+    causes: {
+      1: takeIn('perPiece', 15, slope('down')),
+      2: making(W.SH8.advice[2]),
+      3: making(W.SH8.advice[3]),
+    },
+    tests: { 1: [1], 2: [2] },
     usual: [6, 15],
     cap: 15,
-    trueAfter: ['both sides', 'neck the same left and right of the centre'],
-    doNot: 'Do not take a mean of the two sides. Do not cut it on the fold any more.',
     source: ['R20', 'CP'],
-    evidence: 'partly seen',
+    evidence: 'partly',
   },
-]
+})

@@ -1,18 +1,22 @@
 /** Short ways to write the records of the complaints. */
 import type { MeasurementId } from '../../measurements/catalogue.ts'
 import type { ReachName } from '../reaches.ts'
-import type {
-  Angle,
-  Cause,
-  ComplaintId,
-  Edit,
-  OpName,
-  ReadAs,
-  Remedy,
-  Target,
-  Test,
-  Way,
-  Work,
+import {
+  COMPLAINT_IDS,
+  type Angle,
+  type Cause,
+  type ComplaintBody,
+  type ComplaintId,
+  type ComplaintRules,
+  type ComplaintWords,
+  type Edit,
+  type OpName,
+  type ReadAs,
+  type Remedy,
+  type Target,
+  type Test,
+  type Way,
+  type Work,
 } from './complaint.ts'
 
 export const edit = (
@@ -68,9 +72,42 @@ export const tape = (ids: readonly MeasurementId[], advice: string): Remedy => (
   advice,
 })
 
-export const causes = (...list: readonly (readonly [string, Remedy])[]): readonly Cause[] =>
-  list.map(([name, remedy], i) => ({ number: i + 1, name, remedy }))
-export const tests = (
-  ...list: readonly (readonly [string, readonly number[], Test['leaves']?])[]
-): readonly Test[] =>
-  list.map(([ask, yes, leaves], i) => ({ number: i + 1, ask, yes, ...(leaves ? { leaves } : {}) }))
+type Zone<Entry> = Readonly<Partial<Record<ComplaintId, Entry>>>
+
+/** The complaints of one zone: words and rules put together, causes and tests in their order. */
+export function zone<W extends Zone<ComplaintWords>>(
+  words: W,
+  rules: { readonly [Id in keyof W]: ComplaintRules<Extract<W[Id], ComplaintWords>> },
+): readonly ComplaintBody[]
+export function zone(
+  words: Zone<ComplaintWords>,
+  rules: Zone<ComplaintRules>,
+): readonly ComplaintBody[] {
+  return COMPLAINT_IDS.flatMap((id) => {
+    const [said, rule] = [words[id], rules[id]]
+    return said && rule ? [{ ...rule, ...bodyOf(id, said, rule) }] : []
+  })
+}
+
+function bodyOf(id: ComplaintId, words: ComplaintWords, rules: ComplaintRules) {
+  const { said, where, sign, trueAfter, doNot } = words
+  const causes: readonly Cause[] = numbered(words.causes).map(([number, name]) => ({
+    number,
+    name,
+    remedy: ruled(rules.causes, id, number),
+  }))
+  const tests: readonly Test[] = numbered(words.tests).map(([number, ask]) => {
+    const rule = ruled(rules.tests, id, number)
+    return { number, ask, ...('yes' in rule ? rule : { yes: rule }) }
+  })
+  return { id, said, where, sign, causes, tests, trueAfter, doNot }
+}
+const numbered = (
+  words: Readonly<Record<number, string>>,
+): readonly (readonly [number, string])[] =>
+  Object.entries(words).map(([number, word]) => [Number(number), word])
+function ruled<Rule>(rules: Readonly<Record<number, Rule>>, id: ComplaintId, number: number): Rule {
+  const rule = rules[number]
+  if (rule === undefined) throw new Error(`complaints: ${id}.${number} has words and no rule`)
+  return rule
+}

@@ -2,8 +2,8 @@
  * Her answers read against the causes and tests of a complaint. A key is a number (`1`,
  * `cause 1`, `N1.1`), the number of a test (`test 2`), or a sentence: ours, or words near it.
  */
-import { causeId, complaintOf } from '../complaints/catalogue.ts'
-import type { Complaint, ComplaintId } from '../complaints/complaint.ts'
+import { complaintOf } from '../complaints/catalogue.ts'
+import { causeId, type Complaint, type ComplaintId } from '../complaints/complaint.ts'
 import { SHORTHAND, TEST_SHORTHAND } from '../complaints/shorthand.ts'
 import { JUDGE_WORDS } from './judge.words.ts'
 

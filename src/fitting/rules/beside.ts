@@ -4,8 +4,13 @@
  * and a muslin bulletin of 1978, seen in part; trade practice); the rest only leans.
  */
 import type { MeasurementId } from '../../measurements/catalogue.ts'
-import { causeId } from '../complaints/catalogue.ts'
-import type { Cause, Complaint, ComplaintId, Test } from '../complaints/complaint.ts'
+import {
+  causeId,
+  type Cause,
+  type Complaint,
+  type ComplaintId,
+  type Test,
+} from '../complaints/complaint.ts'
 import { JUDGE_WORDS } from './judge.words.ts'
 
 export type Lean = 'for' | 'against' | 'open'

@@ -3,8 +3,15 @@
  * the table of complaints and the reading rules of `half-amount.ts`. Over 200 lines: one road, step
  * after step, that reads worse in two files.
  */
-import { causeId, complaintOf } from '../complaints/catalogue.ts'
-import type { Cause, Complaint, ComplaintId, Test, Work } from '../complaints/complaint.ts'
+import { complaintOf } from '../complaints/catalogue.ts'
+import {
+  causeId,
+  type Cause,
+  type Complaint,
+  type ComplaintId,
+  type Test,
+  type Work,
+} from '../complaints/complaint.ts'
 import type { AmountRules, Pin } from '../half-amount.ts'
 import { mm } from '../../units/length.ts'
 import { causeSaid, readAnswers, type ReadAnswers } from './answers.ts'

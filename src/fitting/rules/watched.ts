@@ -5,8 +5,8 @@
  * agree as left and right do. Common practice, no source, for the rest.
  */
 import { mm, type Mm } from '../../units/length.ts'
-import { causeId, complaintOf } from '../complaints/catalogue.ts'
-import { COMPLAINT_IDS, type ComplaintId, type Work } from '../complaints/complaint.ts'
+import { complaintOf } from '../complaints/catalogue.ts'
+import { causeId, COMPLAINT_IDS, type ComplaintId, type Work } from '../complaints/complaint.ts'
 import { keptCause } from '../complaints/kept-causes.ts'
 import { inForce, type Correction } from '../correction.ts'
 import { shareOfRead, type AmountRules, type Pin } from '../half-amount.ts'

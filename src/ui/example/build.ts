@@ -1,7 +1,8 @@
 /** The invented example made from its seed by the same calls that her own acts make. */
 import { redraft } from '../../rounds/redraft.ts'
 import { fitMuslin } from '../../fitting/fit-muslin.ts'
-import { causeId, complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { causeId } from '../../fitting/complaints/complaint.ts'
 import type { Decision } from '../../fitting/rules/decide.ts'
 import type { Reported } from '../../fitting/rules/judged.ts'
 import type { NewCorrection } from '../../fitting/preview.ts'

@@ -6,8 +6,8 @@
 import { find, type Found, type PutRight, type SleeveKind } from '../../fitting/finding/find.ts'
 import type { ConceptId } from '../../fitting/finding/lexicon.ts'
 import type { Understood } from '../../fitting/finding/understood.ts'
-import { causeId, complaintOf } from '../../fitting/complaints/catalogue.ts'
-import type { ComplaintId, PinPlace, Test } from '../../fitting/complaints/complaint.ts'
+import { complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { causeId, type ComplaintId, type PinPlace, type Test } from '../../fitting/complaints/complaint.ts'
 import {
   STANDARD_RULES,
   type AmountRules,

@@ -1,6 +1,7 @@
 /** Sentences about rounds: what lies between two of them, and what a newer program would print. */
 import { isHalf, type EdgeName, type PieceId } from '../../draft/piece.ts'
 import { EDGE_WORDS, PIECE_WORDS } from '../../draft/piece.words.ts'
+import { causeWords } from '../../fitting/complaints/catalogue.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { Correction } from '../../fitting/correction.ts'
 import { compare, lengthWords, type Change, type Comparison } from '../../rounds/compare.ts'
@@ -12,7 +13,7 @@ import { capital, shareWords, type Said } from '../fitting/change-words.ts'
 import type { ChangeRow } from '../parts/changes.ts'
 import { CHANGED_WORDS, SUMMARY } from './compare.words.ts'
 import { BECAUSE, DRIFT_WORDS } from './record.words.ts'
-import { causeSaid, saidBetween } from './said-between.ts'
+import { saidBetween } from './said-between.ts'
 import { pickedBetween } from './words-between.ts'
 
 export const betweenRounds = (before: Round, after: Round): Comparison =>
@@ -84,11 +85,11 @@ export function driftSaid(round: Round): string | undefined {
 
 /** Why a correction was made: the cause, what was read, how much of it was taken. */
 export function becauseSaid(c: Decision): Said {
-  const { complaint, cause, pinned, watch, round } = c.because
+  const { complaint, pinned, watch, round } = c.because
   return BECAUSE({
     round,
     complaint: HEADS[complaint].name,
-    cause: causeSaid(complaint, cause),
+    cause: causeWords(c.because),
     read: pinned.read,
     how: pinned.how,
     share: shareWords(pinned.share),

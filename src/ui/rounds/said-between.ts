@@ -1,5 +1,5 @@
 /** What was said of two muslins: gone, better, the same, worse, new; and how a thing seen is told in words. */
-import { causeId, complaintOf } from '../../fitting/complaints/catalogue.ts'
+import { causeWords } from '../../fitting/complaints/catalogue.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { ComplaintId } from '../../fitting/complaints/complaint.ts'
 import { whole } from '../../fitting/pinned.ts'
@@ -64,10 +64,7 @@ export function lineSaid({ name, before, after }: SaidLine): Said {
 /** Where it was settled, as one word or two. */
 export function answerSaid(complaint: ComplaintId, answer: string): string {
   if (answer === 'unsettled') return SAID_WORDS.undecided
-  return answer === 'nothing to change' ? SAID_WORDS.nothingToChange : causeSaid(complaint, answer)
+  return answer === 'nothing to change'
+    ? SAID_WORDS.nothingToChange
+    : causeWords({ complaint, cause: answer })
 }
-
-/** A cause by its id; the words of one that was kept by name stay as they were kept. */
-export const causeSaid = (complaint: ComplaintId, cause: string): string =>
-  complaintOf(complaint).causes.find(({ number }) => causeId(complaint, number) === cause)?.name ??
-  cause
