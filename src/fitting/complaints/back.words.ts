@@ -1,5 +1,4 @@
 /** What she reads of the complaints in back.ts; causes and tests by their numbers. */
-
 export const BACK_WORDS = {
   K1: {
     said: ['I cannot reach forward', 'back splits', 'back too narrow'],

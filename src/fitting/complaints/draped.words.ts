@@ -1,5 +1,4 @@
 /** What she reads of the complaints in draped.ts; causes and tests by their numbers. */
-
 export const DRAPED_WORDS = {
   D1: {
     said: ['cap sleeve sticks out', 'stands up off the shoulder'],

@@ -1,5 +1,4 @@
 /** What she reads of the complaints in neck.ts; causes and tests by their numbers. */
-
 export const NECK_WORDS = {
   N1: {
     said: [

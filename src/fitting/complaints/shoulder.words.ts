@@ -1,5 +1,4 @@
 /** What she reads of the complaints in shoulder.ts; causes and tests by their numbers. */
-
 export const SHOULDER_WORDS = {
   SH1: {
     said: [

@@ -1,5 +1,4 @@
 /** What she reads of the complaints in sleeve.ts; causes and tests by their numbers. */
-
 export const SLEEVE_WORDS = {
   L1: {
     said: ['sleeve cap too short', 'slanting folds in the sleeve cap'],

@@ -1,5 +1,4 @@
 /** What she reads of the complaints in waist.ts; causes and tests by their numbers. */
-
 export const WAIST_WORDS = {
   W1: {
     said: ['waistline rides up all round', 'too short in the body'],
