@@ -18,7 +18,7 @@ export const ARMHOLE_WORDS: typeof English = {
     tests: {
       1: 'Schneide die Zugabe an der Achsel ein. Lässt es nach?',
       2: 'Lässt es nach, wenn du am vorderen Passzeichen einschneidest?',
-      3: 'Wird es mit einem senkrechten Einschnitt an der hinteren Mitte oder von der Schultermitte aus frei?',
+      3: 'Lässt es mit einem senkrechten Einschnitt an der hinteren Mitte oder von der Schultermitte aus nach?',
     },
     trueAfter: [
       'Armloch rechtwinklig zur Seite, vorn und hinten in einer Rundung',
@@ -37,7 +37,7 @@ export const ARMHOLE_WORDS: typeof English = {
       3: 'an der Seite zu weit',
     },
     tests: {
-      1: 'Stecke die Seitennaht höher. Ist es gut?',
+      1: 'Stecke die Seitennaht höher. Ist es dann gut?',
       2: 'Ist es mit einer Nadel am Schulterpunkt gut?',
       3: 'Ist es mit einer tieferen Seitennaht gut?',
     },
@@ -55,7 +55,7 @@ export const ARMHOLE_WORDS: typeof English = {
     },
     never:
       'Ein hinten abstehendes Armloch nimmst du nicht an der Seite weg: Das nimmt die Weite, die die Brust braucht. Stecke einen flachen Keil vom Armloch zum Schulterblatt ab.',
-    tests: { 1: 'Stecke einen flachen Keil vom Armloch zum Schulterblatt ab. Ist es gut?' },
+    tests: { 1: 'Stecke einen flachen Keil vom Armloch zum Schulterblatt ab. Ist es dann gut?' },
     trueAfter: [
       'Armloch',
       'Schulter: so lang wie die vordere und ihre Einhalteweite',

@@ -10,7 +10,7 @@ export const BUST_WORDS: typeof English = {
       'spannt über dem Busen',
     ],
     where: 'Brustlinie',
-    sign: 'Straffe waagerechte Züge zwischen den Brustpunkten oder von der Seite zu ihnen; Verschlüsse spannen, die Seitennaht wird nach vorn gezogen.',
+    sign: 'Straffe waagerechte Zugfalten zwischen den Brustpunkten oder von der Seite zu ihnen; Verschlüsse spannen, die Seitennaht wird nach vorn gezogen.',
     causes: {
       1: 'nur vorn zu wenig Weite',
       2: 'rundum zu wenig Weite',
@@ -39,7 +39,7 @@ export const BUST_WORDS: typeof English = {
       'Zug von der seitlichen Taille zur Brust',
     ],
     where: 'unter der Brust, vorderer Saum',
-    sign: 'Schräge Züge vom Brustpunkt hinab zur seitlichen Taille; Taillenlinie und Saum heben sich an der vorderen Mitte.',
+    sign: 'Schräge Zugfalten vom Brustpunkt hinab zur seitlichen Taille; Taillenlinie und Saum heben sich an der vorderen Mitte.',
     causes: {
       1: 'vorn über der Brust zu kurz',
       2: 'an der Brust eng',
@@ -175,7 +175,7 @@ export const BUST_WORDS: typeof English = {
     never:
       'Ein abstehendes Armloch nimmst du nicht an der Seitennaht weg: Das macht die Brust eng, und es steht weiter ab. Stecke am Armloch einen flachen Keil ab, am Brustpunkt null.',
     tests: {
-      1: 'Stecke einen flachen Keil ab, breit am Armloch und am Brustpunkt null. Ist es gut, und bleibt die Seite im Lot?',
+      1: 'Stecke einen flachen Keil ab, breit am Armloch und am Brustpunkt null. Ist es dann gut, und bleibt die Seite im Lot?',
       2: 'Ist es mit einer Nadel am Schulterpunkt besser?',
       3: 'Ist es gut, wenn du die Seitennaht anhebst?',
       4: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
@@ -232,8 +232,8 @@ export const BUST_WORDS: typeof English = {
     },
     tests: {
       1: 'Schneide von der Schultermitte senkrecht bis zum Passzeichen ein. Öffnet es sich?',
-      2: 'Wird es frei, wenn du die Schulternaht am Schulterpunkt öffnest?',
-      3: 'Wird es frei, wenn du die Seite auf Brusthöhe öffnest?',
+      2: 'Lässt es nach, wenn du die Schulternaht am Schulterpunkt öffnest?',
+      3: 'Lässt es nach, wenn du die Seite auf Brusthöhe öffnest?',
     },
     trueAfter: ['Armloch', 'Armkugel'],
     doNot: 'Höhle dafür nicht das Armloch aus: Das macht es noch schmaler.',
@@ -251,7 +251,7 @@ export const BUST_WORDS: typeof English = {
       2: 'Setz einen Knopf auf die Brustlinie und teile die übrigen von dort aus ein; der Schnitt bleibt.',
     },
     tests: {
-      1: 'Treffen sich die Mittellinien aufgeknöpft nicht?',
+      1: 'Bleiben die Mittellinien aufgeknöpft auseinander?',
       2: 'Treffen sie sich, und sitzt auf der Brustlinie kein Knopf?',
     },
     trueAfter: ['Taille', 'Seitennähte gleich lang bei gefaltetem Abnäher', 'vordere Mitte'],
@@ -279,7 +279,7 @@ export const BUST_WORDS: typeof English = {
       3: 'Taille rundum zu tief',
     },
     tests: {
-      1: 'Heb das Vorderteil am Halsende der Schulter an. Ist es gut?',
+      1: 'Heb das Vorderteil am Halsende der Schulter an. Ist es dann gut?',
       2: 'Ist es nur mit einer Falte in der Taille gut?',
       3: 'Zielt der Abnäher unter die vollste Stelle?',
     },
@@ -289,7 +289,7 @@ export const BUST_WORDS: typeof English = {
   B15: {
     said: ['straffer Zug von der Schulter zur Brust hinunter'],
     where: 'Halspunkt bis Brustpunkt',
-    sign: 'Ein straffer schräger Zug vom Halspunkt zum Brustpunkt.',
+    sign: 'Eine straffe schräge Zugfalte vom Halspunkt zum Brustpunkt.',
     causes: {
       1: 'vorn vom Halspunkt über die Brust zu kurz',
       2: 'Schulter zu steil gezeichnet',

@@ -130,12 +130,12 @@ export interface Test {
   readonly leaves?: { readonly on: boolean; readonly why: string }
 }
 
-/** Where a complaint and its correction come from; its words stand in sources.words.ts. */
+/** Where a complaint and its correction come from; the works stand in sources.ts. */
 // prettier-ignore
 export type SourceId =
   | 'R1' | 'R2' | 'R3' | 'R8' | 'R12' | 'R13' | 'R14' | 'R16' | 'R17' | 'R19' | 'R20' | 'R21'
   | 'R22' | 'R23' | 'R24' | 'R43' | 'PUBLIC' | 'CP' | 'MEM'
-/** How much of the source was seen; its words stand there too. */
+/** How much of the source was seen; its words stand in sources.words.ts. */
 export type Evidence = 'operative' | 'partly' | 'heading' | 'practice' | 'memory'
 
 /** What she reads of a complaint; its name stands apart in heads.words.ts. */

@@ -52,10 +52,7 @@ export const NECK_WORDS: typeof English = {
       2: 'Lässt es erst nach, wenn rundum eingeschnitten ist?',
       3: 'Liegt die Schulternaht hinter der Schulterhöhe?',
     },
-    trueAfter: [
-      'Halsausschnitt vorn und hinten als eine Rundung über die Schulter',
-      'Belege',
-    ],
+    trueAfter: ['Halsausschnitt vorn und hinten als eine Rundung über die Schulter', 'Belege'],
     doNot:
       'Vertiefe nichts, bevor Schulterschräge und Balance stimmen: Was weggeschnitten ist, bleibt weg.',
   },
@@ -67,7 +64,7 @@ export const NECK_WORDS: typeof English = {
       1: 'gerundeter oberer Rücken, zu wenig Form',
       2: 'hinterer Halsausschnitt zu weit geschnitten',
       3: 'Rücken über den Schulterblättern zu kurz, darum hängt er an ihnen',
-      4: 'Kopf wird vorn getragen',
+      4: 'Kopf wird weiter vorn gehalten',
       5: 'hintere Halskante gedehnt',
     },
     advice: { 5: 'Sichere die hintere Halskante mit einer Stütznaht; der Schnitt bleibt.' },
@@ -78,8 +75,7 @@ export const NECK_WORDS: typeof English = {
       4: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
     },
     trueAfter: ['hinterer Halsausschnitt', 'Schulterlängen mit Einhalteweite', 'Beleg'],
-    doNot:
-      'Stelle die hintere Mitte am Hals um höchstens 5 mm schräg. Kürze nicht nur den Beleg.',
+    doNot: 'Stelle die hintere Mitte am Hals um höchstens 5 mm schräg. Kürze nicht nur den Beleg.',
   },
   N4: {
     said: ['Falte unter dem Nacken', 'im Nacken staucht es sich', 'im Nacken ist ein Buckel'],
@@ -91,7 +87,7 @@ export const NECK_WORDS: typeof English = {
       3: 'Rücken über den Schulterblättern zu lang',
     },
     tests: {
-      1: 'Lass die Schulterpunkte heraus. Verschwindet die Falte?',
+      1: 'Lass die Naht am Schulterpunkt heraus. Verschwindet die Falte?',
       2: 'Schneide die hintere Halsnaht 6 mm tief ein. Verschwindet die Falte?',
       3: 'Nimmt sie nur eine Querfalte über den Schulterblättern weg?',
     },
@@ -126,12 +122,11 @@ export const NECK_WORDS: typeof English = {
       2: 'Schulter zu lang, sie zieht den Hals weg',
     },
     tests: {
-      1: 'Lass am Schulterpunkt heraus. Legt sich der Hals?',
+      1: 'Lass die Naht am Schulterpunkt heraus. Legt sich der Hals?',
       2: 'Schlag den Überstand am Schulterpunkt ein. Legt sich der Hals?',
     },
     trueAfter: ['wie bei der Schulter, zu der es führt'],
-    doNot:
-      'Nimm nicht nur am Hals weg, außer die Waagerechten liegen danach wirklich waagerecht.',
+    doNot: 'Nimm nicht nur am Hals weg, außer die Waagerechten liegen danach wirklich waagerecht.',
   },
   N7: {
     said: [
@@ -144,7 +139,7 @@ export const NECK_WORDS: typeof English = {
     causes: {
       1: 'vorn über der Brust zu kurz',
       2: 'Rücken über den Schulterblättern zu lang',
-      3: 'Schultern werden vorn getragen',
+      3: 'Schultern liegen weiter vorn',
       4: 'enge Hüfte oder enger Rücken hält hinten fest',
     },
     tests: {

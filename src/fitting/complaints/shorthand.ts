@@ -1,7 +1,9 @@
 /**
  * Shorthand of the trade for the causes of each complaint, in their order: never shown, only read,
- * when an answer names a cause by other words than ours. Common practice, no source.
+ * when an answer to the commands names a cause by other words than ours; so it is English in every
+ * language. Common practice, no source.
  */
+/* eslint-disable words/apart -- read by the commands, never by her */
 import type { ComplaintId } from './complaint.ts'
 
 // prettier-ignore

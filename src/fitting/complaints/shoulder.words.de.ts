@@ -33,7 +33,7 @@ export const SHOULDER_WORDS: typeof English = {
   SH2: {
     said: ['zieht an der Schulterspitze', 'ein Zug quer über die Brust', 'Naht am Arm zu stramm'],
     where: 'Schulterpunkt bis zu den Mitten',
-    sign: 'Straffe Züge vom Schulterpunkt zu beiden Mitten, Falten quer am Halsansatz, das Armloch spannt am Schulterpunkt.',
+    sign: 'Straffe Zugfalten vom Schulterpunkt zu beiden Mitten, Falten quer am Halsansatz, das Armloch spannt am Schulterpunkt.',
     causes: {
       1: 'Schulterschräge zu steil gezeichnet',
       2: 'Schulter zu kurz',
@@ -93,7 +93,7 @@ export const SHOULDER_WORDS: typeof English = {
     where: 'äußere Hälfte der Schulternaht',
     sign: 'Die Naht liegt am Schulterpunkt hinter dem Knochen und stimmt am Hals; in der Mulde neben dem vorderen Armloch liegt eine Falte.',
     causes: {
-      1: 'Schultergelenk wird vorn getragen',
+      1: 'Schultergelenk liegt weiter vorn',
       2: 'ein gerundeter Rücken zieht die ganze Naht',
       3: 'Naht an der falschen Stelle gezeichnet',
     },
@@ -102,7 +102,7 @@ export const SHOULDER_WORDS: typeof English = {
       2: 'Liegt die ganze Naht zu weit hinten?',
     },
     trueAfter: ['Armloch in einem Zug', 'Schulterlängen gleich', 'Passzeichen der Armkugel'],
-    doNot: 'Ändere dafür nicht die ganze Schräge. Versetze die unteren Passzeichen nicht.',
+    doNot: 'Ändere dafür nicht die ganze Schräge. Versetze die Passzeichen an der Achsel nicht.',
   },
   SH6: {
     said: ['man sieht die Schulternaht von vorn'],
@@ -117,11 +117,7 @@ export const SHOULDER_WORDS: typeof English = {
       1: 'Miss am Hals und am Schulterpunkt. Liegt die Naht vor dem Knochen?',
       2: 'Liegt eine Querfalte über dem oberen Rücken?',
     },
-    trueAfter: [
-      'Halsrundung, wo das Ende versetzt ist',
-      'Armloch',
-      'Passzeichen der Armkugel',
-    ],
+    trueAfter: ['Halsrundung, wo das Ende versetzt ist', 'Armloch', 'Passzeichen der Armkugel'],
     doNot: 'Versetze das Halsende nicht, ohne beide Halsausschnitte neu zu zeichnen.',
   },
   SH7: {

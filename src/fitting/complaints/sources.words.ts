@@ -1,19 +1,19 @@
-/** Where complaints and their corrections come from, what was seen of each, and how much it says. */
-import { CITED } from './cited.ts'
-import type { Evidence, SourceId } from './complaint.ts'
+/** What was seen of each source of the complaints, sources that are named by kind, and how much was seen. */
+import type { Evidence } from './complaint.ts'
 
-export const SOURCE_WORDS: Readonly<Record<SourceId, string>> = {
-  R1: `${CITED.fittingDresses}; parts on grain, neck and shoulder, bust and back, armhole and sleeve seen`,
-  R2: `${CITED.patternAlteration}; contents and introduction seen`,
-  R3: `${CITED.garmentFitting}; first pages seen`,
-  R8: `${CITED.alteration}; contents seen`,
+export const SOURCE_WORDS = {
+  R1: (cited: string) =>
+    `${cited}; parts on grain, neck and shoulder, bust and back, armhole and sleeve seen`,
+  R2: (cited: string) => `${cited}; contents and introduction seen`,
+  R3: (cited: string) => `${cited}; first pages seen`,
+  R8: (cited: string) => `${cited}; contents seen`,
   R12: 'Central Washington University costume text, chapters on ease and pattern alterations',
-  R13: `${CITED.newDressmaker}, chapters 3 to 5`,
-  R14: `${CITED.conover}, volumes 2, 4 and 9; pages seen`,
-  R16: `${CITED.rosenfeld}, lesson on the kimono jacket`,
-  R17: `${CITED.vincent}, technical terms`,
-  R19: `${CITED.fashionService}, and its text on close-fitting patterns`,
-  R20: `${CITED.liechty}; two pages and the chapter on asymmetry seen`,
+  R13: (cited: string) => `${cited}, chapters 3 to 5`,
+  R14: (cited: string) => `${cited}, volumes 2, 4 and 9; pages seen`,
+  R16: (cited: string) => `${cited}, lesson on the kimono jacket`,
+  R17: (cited: string) => `${cited}, technical terms`,
+  R19: (cited: string) => `${cited}, and its text on close-fitting patterns`,
+  R20: (cited: string) => `${cited}; two pages and the chapter on asymmetry seen`,
   R21: 'a dress-cutting text on balance, excerpt',
   R22: 'articles of a sewing magazine on armholes, patternwork and sleeves',
   R23: 'a sewing handbook, general guidelines for pattern adjustments',

@@ -7,7 +7,12 @@ import { find, type Found, type PutRight, type SleeveKind } from '../../fitting/
 import type { ConceptId } from '../../fitting/finding/lexicon.ts'
 import type { Understood } from '../../fitting/finding/understood.ts'
 import { complaintOf } from '../../fitting/complaints/catalogue.ts'
-import { causeId, type ComplaintId, type PinPlace, type Test } from '../../fitting/complaints/complaint.ts'
+import {
+  causeId,
+  type ComplaintId,
+  type PinPlace,
+  type Test,
+} from '../../fitting/complaints/complaint.ts'
 import {
   STANDARD_RULES,
   type AmountRules,

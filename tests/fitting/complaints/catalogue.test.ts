@@ -1,6 +1,6 @@
 /**
  * The catalogue against a list written here: ids, number of causes, most of one round. Counted from
- * the table of complaints by hand; sources of the entries in src/fitting/complaints/sources.words.ts.
+ * the table of complaints by hand; sources of the entries in src/fitting/complaints/sources.ts.
  */
 import { describe, expect, test } from 'vitest'
 import {
@@ -11,7 +11,7 @@ import {
 import { COMPLAINT_IDS, OP_NAMES, type Work } from '../../../src/fitting/complaints/complaint.ts'
 import { SHORTHAND } from '../../../src/fitting/complaints/shorthand.ts'
 import { readAnswers } from '../../../src/fitting/rules/answers.ts'
-import { SOURCE_WORDS } from '../../../src/fitting/complaints/sources.words.ts'
+import { SOURCES } from '../../../src/fitting/complaints/sources.ts'
 
 /** id: causes, most of one round (null where another entry decides). */
 // prettier-ignore
@@ -51,7 +51,7 @@ describe('76 complaints', () => {
       for (const n of t.yes) expect(c.causes.some(({ number }) => number === n)).toBe(true)
     for (const text of [c.name, c.where, c.sign, c.doNot]) expect(text.length).toBeGreaterThan(2)
     expect(c.said.length).toBeGreaterThan(0)
-    expect(c.source.every((s) => s in SOURCE_WORDS)).toBe(true)
+    expect(c.source.every((s) => s in SOURCES)).toBe(true)
     expect(SHORTHAND[id]).toHaveLength(c.causes.length)
     expect(`${c.name} ${c.sign} ${c.doNot} ${c.causes.map((x) => x.name).join(' ')}`).not.toMatch(
       /!|\b(fat|ugly|saggy|abnormal|defect|problem area|normal)\b/i,
