@@ -87,7 +87,7 @@ export const ARMHOLE_WORDS: typeof English = {
       2: 'vordere Armkugel zu weit',
     },
     tests: {
-      1: 'Zeichne die Falte des Arms auf dem Probeteil an. Liegt Stoff jenseits davon?',
+      1: 'Zeichne die Hautfalte am Armansatz auf dem Probeteil an. Liegt Stoff jenseits davon?',
       2: 'Liegt die Falte im Ärmel und nicht im Oberteil?',
     },
     trueAfter: ['Armloch und vordere Armkugel um ebenso viel'],

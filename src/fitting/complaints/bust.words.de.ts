@@ -105,7 +105,7 @@ export const BUST_WORDS: typeof English = {
       3: 'Probier es über dem an, was du darunter tragen willst; der Schnitt bleibt.',
     },
     tests: {
-      1: 'Miss mit dem Maßband vom Halspunkt zum Brustpunkt. Ist es eine andere Länge als im Schnitt?',
+      1: 'Miss mit dem Maßband vom Halspunkt zum Brustpunkt. Ist die Länge anders als im Schnitt?',
       2: 'Sitzt auch das Armloch um ebenso viel tiefer oder höher?',
     },
     trueAfter: ['Seitennaht bei gefaltetem Abnäher', 'Taillenabnäher neu ausgerichtet'],
@@ -121,7 +121,7 @@ export const BUST_WORDS: typeof English = {
       2: 'Vorderteil dazwischen zu breit oder zu schmal',
     },
     tests: {
-      1: 'Miss mit dem Maßband von Brustpunkt zu Brustpunkt. Ist es eine andere Breite als im Schnitt?',
+      1: 'Miss mit dem Maßband von Brustpunkt zu Brustpunkt. Ist die Breite anders als im Schnitt?',
     },
     trueAfter: ['Taillennaht', 'Abnäherschenkel'],
     doNot:
@@ -173,9 +173,9 @@ export const BUST_WORDS: typeof English = {
       5: 'Das Armloch ist genäht länger als gezeichnet. Sichere es gleich nach dem Zuschneiden mit einer Stütznaht; der Schnitt bleibt.',
     },
     never:
-      'Ein abstehendes Armloch nimmst du nicht an der Seitennaht weg: Das macht die Brust eng, und es steht weiter ab. Stecke am Armloch einen flachen Keil ab, am Brustpunkt null.',
+      'Ein abstehendes Armloch nimmst du nicht an der Seitennaht weg: Das macht die Brust eng, und es steht weiter ab. Stecke am Armloch einen flachen Keil ab, zum Brustpunkt hin auf null.',
     tests: {
-      1: 'Stecke einen flachen Keil ab, breit am Armloch und am Brustpunkt null. Ist es dann gut, und bleibt die Seite im Lot?',
+      1: 'Stecke einen flachen Keil ab, breit am Armloch, zum Brustpunkt hin auf null. Ist es dann gut, und bleibt die Seite im Lot?',
       2: 'Ist es mit einer Nadel am Schulterpunkt besser?',
       3: 'Ist es gut, wenn du die Seitennaht anhebst?',
       4: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
@@ -192,13 +192,13 @@ export const BUST_WORDS: typeof English = {
     said: [
       'oben auf der Brust ist zu viel Stoff',
       'oberhalb der Brust eingefallen',
-      'vorn über der Brust zu lang',
+      'vorn oberhalb der Brust zu lang',
     ],
     where: 'zwischen Schlüsselbein und Brust',
-    sign: 'Lose Querfalten über der oberen Brust; der Fadenlauf sinkt in der Mitte, der Halsausschnitt kann abstehen.',
+    sign: 'Lose Querfalten oben auf der Brust; der Fadenlauf sinkt in der Mitte, der Halsausschnitt kann abstehen.',
     causes: {
-      1: 'Mulde über der Brust',
-      2: 'Vorderteil über der Brust lang',
+      1: 'Mulde oberhalb der Brust',
+      2: 'Vorderteil oberhalb der Brust lang',
       3: 'gebeugte Haltung: Der Körper ist vorn kurz',
     },
     tests: {
@@ -215,7 +215,7 @@ export const BUST_WORDS: typeof English = {
     sign: 'Lose Weite längs zwischen Hals und Armloch.',
     causes: { 1: 'Brustbreite zu groß', 2: 'Schulter zu lang' },
     tests: {
-      1: 'Stecke von der Schultermitte aus eine Längsfalte ab. Endet sie über der Brust?',
+      1: 'Stecke von der Schultermitte aus eine Längsfalte ab. Endet sie oberhalb der Brust?',
       2: 'Liegt die Schulternaht außerhalb des Knochens?',
     },
     trueAfter: ['Armloch', 'vordere Armkugel'],
@@ -267,7 +267,7 @@ export const BUST_WORDS: typeof English = {
     },
     tests: { 1: 'Stecke an der Abnäherlinie unter der Brust ab. Verschwindet die lose Weite?' },
     trueAfter: ['Abnäherschenkel gleich lang', 'Taille'],
-    doNot: 'Forme nichts über dem Brustpunkt.',
+    doNot: 'Forme nichts oberhalb des Brustpunkts.',
   },
   B14: {
     said: ['Falten quer unter der Brust', 'vorn hängt es durch'],

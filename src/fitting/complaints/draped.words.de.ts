@@ -13,7 +13,7 @@ export const DRAPED_WORDS: typeof English = {
     },
     advice: { 2: 'Nimm weicheren Stoff oder forme weniger; der Schnitt bleibt.' },
     tests: {
-      1: 'Stecke an der Oberarmnaht entlang eine Falte ab, an der Kante breit. Legt er sich an?',
+      1: 'Stecke an der Oberarmnaht entlang eine Falte ab, an der Kante breit. Legt sich der Ärmel an?',
       2: 'Steht er auch in weichem Stoff ab?',
     },
     trueAfter: ['Oberarmnaht glatt vom Halspunkt aus', 'Ärmelkante', 'Achsel'],
@@ -81,7 +81,9 @@ export const DRAPED_WORDS: typeof English = {
       2: 'vorn und hinten in anderem Fadenlauf zugeschnitten',
       3: 'Ärmelkante schwingt vorn und hinten verschieden aus',
     },
-    advice: { 2: 'Schneide beide im gleichen Fadenlauf zu; der Schnitt bleibt.' },
+    advice: {
+      2: 'Schneide Vorderteil und Rückenteil im gleichen Fadenlauf zu; der Schnitt bleibt.',
+    },
     tests: {
       1: 'Zeichne die Oberseite des Arms an. Liegt die Naht davor oder dahinter?',
       2: 'Sind die beiden Kanten verschieden lang?',

@@ -27,7 +27,7 @@ export const HEAD_WORDS: typeof English = {
   B6: 'Abnäher zielen zu weit innen oder außen',
   B7: 'Abnäherspitze beult',
   B8: 'Armloch steht ab',
-  B9: 'Querfalte über der Brust',
+  B9: 'Querfalte oberhalb der Brust',
   B10: 'Längsfalten am vorderen Armloch',
   B11: 'Vorn zwischen den Armlöchern zu eng',
   B12: 'Klafft zwischen den Knöpfen',

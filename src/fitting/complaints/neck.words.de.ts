@@ -12,7 +12,7 @@ export const NECK_WORDS: typeof English = {
     where: 'vorderer Halsausschnitt, zwischen Schlüsselbein und Brust',
     sign: 'Die Kante hebt sich ab und steht als lose Schlaufe, am meisten auf halbem Weg zwischen Halspunkt und Mitte. Nichts zieht.',
     causes: {
-      1: 'zu wenig Brustform: über der Brust fehlt ein Abnäher',
+      1: 'zu wenig Brustform: Oberhalb der Brust fehlt ein Abnäher',
       2: 'Mulde unter dem Schlüsselbein',
       3: 'Ausschnitt weit oder tief geschnitten und nicht eingehalten',
       4: 'Halskante beim Nähen gedehnt',
@@ -22,10 +22,10 @@ export const NECK_WORDS: typeof English = {
       4: 'Die Kante ist genäht länger als gezeichnet. Sichere sie gleich nach dem Zuschneiden mit einer Stütznaht; der Schnitt bleibt.',
     },
     tests: {
-      1: 'Stecke einen flachen Keil ab, breit an der Halskante und am Brustpunkt null. Liegt die Kante dann an, und zieht sonst nichts?',
-      2: 'Liegt sie nur mit einer waagerechten Falte über der Brust glatt?',
+      1: 'Stecke einen flachen Keil ab, breit an der Halskante, zum Brustpunkt hin auf null. Liegt die Kante dann an, und zieht sonst nichts?',
+      2: 'Liegt sie nur mit einer waagerechten Falte oberhalb der Brust glatt?',
       3: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
-      4: 'Liegt das Halsende der Schulternaht neben dem Hals?',
+      4: 'Liegt das Halsende der Schulternaht vom Hals entfernt?',
     },
     trueAfter: [
       'Halsrundung',
@@ -44,13 +44,13 @@ export const NECK_WORDS: typeof English = {
     causes: {
       1: 'vorderer Halsausschnitt nicht tief genug',
       2: 'Halsausschnitt rundum zu klein',
-      3: 'hinten zu flach, oder es rutscht nach hinten',
+      3: 'hinterer Halsausschnitt zu flach, oder es rutscht nach hinten',
       4: 'gerade Schultern schieben Stoff zum Hals',
     },
     tests: {
       1: 'Schneide vorn die Zugabe alle 15 mm ein. Lässt es nach, und liegen die Schultern weiter glatt?',
       2: 'Lässt es erst nach, wenn rundum eingeschnitten ist?',
-      3: 'Liegt die Schulternaht hinter der Schulterhöhe?',
+      3: 'Liegt die Schulternaht hinter der höchsten Stelle der Schulter?',
     },
     trueAfter: ['Halsausschnitt vorn und hinten als eine Rundung über die Schulter', 'Belege'],
     doNot:
@@ -63,13 +63,13 @@ export const NECK_WORDS: typeof English = {
     causes: {
       1: 'gerundeter oberer Rücken, zu wenig Form',
       2: 'hinterer Halsausschnitt zu weit geschnitten',
-      3: 'Rücken über den Schulterblättern zu kurz, darum hängt er an ihnen',
+      3: 'Rücken oberhalb der Schulterblätter zu kurz, darum hängt er an ihnen',
       4: 'Kopf wird weiter vorn gehalten',
       5: 'hintere Halskante gedehnt',
     },
     advice: { 5: 'Sichere die hintere Halskante mit einer Stütznaht; der Schnitt bleibt.' },
     tests: {
-      1: 'Stecke kleine Fältchen beiderseits der hinteren Mitte. Liegt es glatt, und bleibt der Saum waagerecht?',
+      1: 'Stecke kleine Fältchen beiderseits der hinteren Mitte ab. Liegt es glatt, und bleibt der Saum waagerecht?',
       2: 'Liegt es mit einem einzigen Kniff an der Mittelnaht glatt, und bleibt die Mitte gerade?',
       3: 'Hebt die Falte hinten den Saum, oder spannt es über den Schulterblättern?',
       4: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
@@ -84,7 +84,7 @@ export const NECK_WORDS: typeof English = {
     causes: {
       1: 'gerade Schultern: Der Stoff hängt an den Schulterpunkten',
       2: 'hinterer Halsausschnitt zu flach',
-      3: 'Rücken über den Schulterblättern zu lang',
+      3: 'Rücken oberhalb der Schulterblätter zu lang',
     },
     tests: {
       1: 'Lass die Naht am Schulterpunkt heraus. Verschwindet die Falte?',
@@ -122,8 +122,8 @@ export const NECK_WORDS: typeof English = {
       2: 'Schulter zu lang, sie zieht den Hals weg',
     },
     tests: {
-      1: 'Lass die Naht am Schulterpunkt heraus. Legt sich der Hals?',
-      2: 'Schlag den Überstand am Schulterpunkt ein. Legt sich der Hals?',
+      1: 'Lass die Naht am Schulterpunkt heraus. Legt sich der Halsausschnitt an?',
+      2: 'Schlag den Überstand am Schulterpunkt ein. Legt sich der Halsausschnitt an?',
     },
     trueAfter: ['wie bei der Schulter, zu der es führt'],
     doNot: 'Nimm nicht nur am Hals weg, außer die Waagerechten liegen danach wirklich waagerecht.',
@@ -135,16 +135,16 @@ export const NECK_WORDS: typeof English = {
       'die Bluse rutscht nach hinten',
     ],
     where: 'ganze Schulter und Hals',
-    sign: 'Druck am Hals vorn, Schulternähte hinter dem Knochen, Saum vorn oben und hinten unten.',
+    sign: 'Druck am Hals vorn, Schulternähte hinter dem Knochen, der Saum vorn zu hoch und hinten zu tief.',
     causes: {
       1: 'vorn über der Brust zu kurz',
-      2: 'Rücken über den Schulterblättern zu lang',
+      2: 'Rücken oberhalb der Schulterblätter zu lang',
       3: 'Schultern liegen weiter vorn',
       4: 'enge Hüfte oder enger Rücken hält hinten fest',
     },
     tests: {
       1: 'Gib über der Brust Länge zu. Ist der Hals dann frei?',
-      2: 'Liegt ein waagerechter Wulst über den Schulterblättern?',
+      2: 'Liegt ein waagerechter Wulst oberhalb der Schulterblätter?',
       3: 'Liegt der Wulst nur an der Naht?',
     },
     trueAfter: ['Schulternähte', 'Seitennähte gleich lang'],
@@ -153,15 +153,15 @@ export const NECK_WORDS: typeof English = {
   N8: {
     said: ['schiebt sich im Nacken hoch', 'vorn am Hals zu tief und zu locker'],
     where: 'ganze Schulter',
-    sign: 'Hinten sitzt der Hals hoch, über der Brust liegen lose Falten, die Schulternaht liegt vor dem Knochen, der Saum hebt sich hinten.',
+    sign: 'Hinten sitzt der Hals hoch, oberhalb der Brust liegen lose Falten, die Schulternaht liegt vor dem Knochen, der Saum hebt sich hinten.',
     causes: {
-      1: 'Rücken über den Schulterblättern zu kurz',
-      2: 'vorn über der Brust zu lang',
+      1: 'Rücken oberhalb der Schulterblätter zu kurz',
+      2: 'vorn oberhalb der Brust zu lang',
       3: 'Schulternaht gehört weiter nach hinten',
     },
     tests: {
-      1: 'Schneide quer über den Schulterblättern durch. Fällt der Saum waagerecht?',
-      2: 'Ist es mit einer Querfalte über der oberen Brust gut?',
+      1: 'Schneide an den Schulterblättern quer durch. Fällt der Saum waagerecht?',
+      2: 'Ist es mit einer Querfalte oben auf der Brust gut?',
     },
     trueAfter: ['Schulter', 'Halsausschnitt', 'Seite'],
     doNot: 'Kürze das Vorderteil nicht in der Taille.',

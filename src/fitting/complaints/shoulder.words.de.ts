@@ -40,7 +40,7 @@ export const SHOULDER_WORDS: typeof English = {
       3: 'Rückenbreite oder Brustbreite zu schmal',
     },
     tests: {
-      1: 'Öffne die Schulternaht vom Schulterpunkt nach innen. Fallen die Falten, und klafft die Naht?',
+      1: 'Öffne die Schulternaht vom Schulterpunkt nach innen. Glätten sich die Falten, und klafft die Naht?',
       2: 'Klafft nichts, aber das Armloch schneidet ein?',
       3: 'Öffnet sich ein senkrechter Einschnitt von der Schultermitte zum Passzeichen?',
     },
@@ -54,11 +54,11 @@ export const SHOULDER_WORDS: typeof English = {
     causes: {
       1: 'Schulter zu lang',
       2: 'Hals zu weit',
-      3: 'vorn und hinten im Ganzen zu breit',
+      3: 'Brustbreite und Rückenbreite im Ganzen zu groß',
     },
     tests: {
       1: 'Heb den Arm, um das Gelenk zu finden. Liegt die Naht außerhalb davon, und stimmt das Halsende?',
-      2: 'Liegt das Halsende neben dem Hals?',
+      2: 'Liegt das Halsende vom Hals entfernt?',
       3: 'Laufen die Falten über die ganze Höhe des Armlochs?',
     },
     trueAfter: ['Armloch glatt, am Schulterpunkt rechtwinklig', 'Armkugel'],
@@ -79,7 +79,7 @@ export const SHOULDER_WORDS: typeof English = {
     },
     tests: {
       1: 'Schneide die Armlochnaht oben auf. Gehen die Kanten dort auseinander?',
-      2: 'Gehen sie vor allem am Schulterblatt oder an der Brust auseinander?',
+      2: 'Gehen sie vor allem am Schulterblatt oder vorn an der Brust auseinander?',
     },
     trueAfter: ['Armloch', 'Armkugel'],
     doNot: 'Lass die Naht der Armkugel allein nicht mehr als 5 mm heraus.',
@@ -111,7 +111,7 @@ export const SHOULDER_WORDS: typeof English = {
     causes: {
       1: 'aufrechte Haltung',
       2: 'vorher zu weit versetzt',
-      3: 'Rücken über den Schulterblättern zu lang',
+      3: 'Rücken oberhalb der Schulterblätter zu lang',
     },
     tests: {
       1: 'Miss am Hals und am Schulterpunkt. Liegt die Naht vor dem Knochen?',

@@ -12,7 +12,7 @@ export const SLEEVE_WORDS: typeof English = {
       3: 'Armloch zu groß',
     },
     tests: {
-      1: 'Trenne die Armkugel oben heraus. Öffnet es sich, und hebt sich die Waagerechte in der Mitte?',
+      1: 'Trenne die Armkugel oben auf. Öffnet es sich, und hebt sich die Waagerechte in der Mitte?',
       2: 'Ist es mit einer Nadel am Schulterpunkt gut?',
     },
     trueAfter: ['Länge der Armkugel gegen Armloch und Einhalteweite'],
@@ -128,7 +128,7 @@ export const SLEEVE_WORDS: typeof English = {
       2: 'vordere und hintere Armkugel nicht in Balance',
     },
     tests: {
-      1: 'Hängt er waagerecht, wenn du ihn im Armloch drehst?',
+      1: 'Hängt der Saum waagerecht, wenn du den Ärmel im Armloch drehst?',
       2: 'Ist eine Hälfte der Armkugel zu kurz?',
     },
     trueAfter: ['Saum'],
