@@ -38,8 +38,8 @@ export const ARMHOLE_WORDS: typeof English = {
     },
     tests: {
       1: 'Stecke die Seitennaht höher. Ist es dann gut?',
-      2: 'Ist es mit einer Nadel am Schulterpunkt gut?',
-      3: 'Ist es mit einer tieferen Seitennaht gut?',
+      2: 'Ist es gut, wenn du am Schulterpunkt absteckst?',
+      3: 'Ist es gut, wenn du die Seitennaht tiefer absteckst?',
     },
     trueAfter: ['Armloch', 'Armkugel an der Achsel', 'Seite'],
     doNot: 'Füll nicht nur vorn auf.',

@@ -13,7 +13,7 @@ export const BACK_WORDS: typeof English = {
       4: 'Rücken zu kurz',
     },
     tests: {
-      1: 'Öffne das hintere Armloch oder schneide die hintere Mitte ein. Klafft es im ruhigen Stehen?',
+      1: 'Öffne das hintere Armloch oder schneide die hintere Mitte ein. Klafft es schon im ruhigen Stehen?',
       2: 'Klafft es nur, wenn du nach vorn greifst?',
       3: 'Lässt es nach, wenn du den Ärmel heraustrennst?',
     },
@@ -28,7 +28,7 @@ export const BACK_WORDS: typeof English = {
       'hinten staut es sich über der Taille',
     ],
     where: 'hintere Mitte dicht über der Taille, zur Seite hin auslaufend',
-    sign: 'Querfalten, an der hinteren Mitte am tiefsten und an den Seitennähten verschwunden.',
+    sign: 'Querfalten, an der hinteren Mitte am tiefsten, an den Seitennähten verschwunden.',
     causes: {
       1: 'hintere Mitte zu lang',
       2: 'Hüfte zu eng, der Stoff schiebt sich hoch',

@@ -43,7 +43,7 @@ export const BUST_WORDS: typeof English = {
     causes: {
       1: 'vorn über der Brust zu kurz',
       2: 'an der Brust eng',
-      3: 'füllige Form unter der Taille',
+      3: 'unter der Taille fülliger',
     },
     tests: {
       1: 'Schneide an der vorderen Mitte unter der Brust waagerecht ein. Öffnet es sich in der Mitte und an der Seite nicht?',
@@ -83,7 +83,7 @@ export const BUST_WORDS: typeof English = {
   B4: {
     said: ['der Abnäher ist spitz', 'der Abnäher läuft über die Brust'],
     where: 'Abnäherspitzen',
-    sign: 'Die Spitze liegt an der vollsten Stelle oder dahinter und steht spitz ab.',
+    sign: 'Die Spitze liegt an der vollsten Stelle oder dahinter und drückt sich spitz durch.',
     causes: { 1: 'Abnäher zu lang', 2: 'Brustpunkt weiter weg als gezeichnet' },
     tests: {
       1: 'Zeichne den Brustpunkt auf dem Probeteil an. Trifft ihn die Mittellinie des Abnähers, und ist nur die Spitze zu nah?',
@@ -125,7 +125,7 @@ export const BUST_WORDS: typeof English = {
     },
     trueAfter: ['Taillennaht', 'Abnäherschenkel'],
     doNot:
-      'Drehe den Abnäher um seine offene Seite höchstens um 10 Grad: Verschieb ihn, wie er ist.',
+      'Drehe den Abnäher nicht mehr als 10 Grad um seine offene Seite: Verschieb ihn lieber, wie er ist.',
   },
   B7: {
     said: [
@@ -176,7 +176,7 @@ export const BUST_WORDS: typeof English = {
       'Ein abstehendes Armloch nimmst du nicht an der Seitennaht weg: Das macht die Brust eng, und es steht weiter ab. Stecke am Armloch einen flachen Keil ab, zum Brustpunkt hin auf null.',
     tests: {
       1: 'Stecke einen flachen Keil ab, breit am Armloch, zum Brustpunkt hin auf null. Ist es dann gut, und bleibt die Seite im Lot?',
-      2: 'Ist es mit einer Nadel am Schulterpunkt besser?',
+      2: 'Ist es besser, wenn du am Schulterpunkt absteckst?',
       3: 'Ist es gut, wenn du die Seitennaht anhebst?',
       4: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
     },

@@ -11,7 +11,7 @@ export const DRAPED_WORDS: typeof English = {
       2: 'Stoff zu steif',
       3: 'Ärmelkante schwingt zu wenig aus',
     },
-    advice: { 2: 'Nimm weicheren Stoff oder forme weniger; der Schnitt bleibt.' },
+    advice: { 2: 'Versuch es mit weicherem Stoff oder forme weniger; der Schnitt bleibt.' },
     tests: {
       1: 'Stecke an der Oberarmnaht entlang eine Falte ab, an der Kante breit. Legt sich der Ärmel an?',
       2: 'Steht er auch in weichem Stoff ab?',

@@ -5,7 +5,7 @@ export const SLEEVE_WORDS: typeof English = {
   L1: {
     said: ['die Armkugel ist zu niedrig', 'schräge Falten in der Armkugel'],
     where: 'Armkugel',
-    sign: 'Straffe schräge Falten vom Schulterpunkt zu beiden Seiten der Achsel; der Ärmelsaum hebt sich in der Mitte.',
+    sign: 'Straffe schräge Falten vom Schulterpunkt zur Achsel, vorn und hinten; der Ärmelsaum hebt sich in der Mitte.',
     causes: {
       1: 'Armkugel zu niedrig',
       2: 'Schultern fallen anders ab',
@@ -13,7 +13,7 @@ export const SLEEVE_WORDS: typeof English = {
     },
     tests: {
       1: 'Trenne die Armkugel oben auf. Öffnet es sich, und hebt sich die Waagerechte in der Mitte?',
-      2: 'Ist es mit einer Nadel am Schulterpunkt gut?',
+      2: 'Ist es gut, wenn du am Schulterpunkt absteckst?',
     },
     trueAfter: ['Länge der Armkugel gegen Armloch und Einhalteweite'],
     doNot: 'Gib nichts am Saum zu.',
@@ -54,7 +54,7 @@ export const SLEEVE_WORDS: typeof English = {
     },
     advice: { 2: 'Schneide den Ärmel im Fadenlauf neu zu; der Schnitt bleibt.' },
     tests: {
-      1: 'Trenne die Armkugel über den Passzeichen heraus und dreh sie, bis der Fadenlauf lotrecht hängt. Hat sie sich verschoben?',
+      1: 'Trenne die Armkugel oberhalb der Passzeichen auf und dreh sie, bis der Fadenlauf lotrecht hängt. Hat sie sich verschoben?',
       2: 'Liegt der angezeichnete Fadenlauf neben dem Faden?',
     },
     trueAfter: ['Passzeichen', 'untere Ärmelnaht'],
@@ -80,7 +80,7 @@ export const SLEEVE_WORDS: typeof English = {
   L6: {
     said: ['zu viel einzuhalten', 'der Ärmel kräuselt sich an der Armkugel'],
     where: 'Armkugelnaht',
-    sign: 'Kräusel oder Fältchen an der Armkugel entlang.',
+    sign: 'Kräuselfalten oder Fältchen an der Armkugel entlang.',
     causes: {
       1: 'mehr Einhalteweite, als der Stoff aufnimmt',
       2: 'Schulter versetzt, seit der Ärmel gezeichnet ist',

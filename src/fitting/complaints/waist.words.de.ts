@@ -66,8 +66,8 @@ export const WAIST_WORDS: typeof English = {
     sign: 'Die gezeichnete Waagerechte sinkt an der vorderen Mitte.',
     causes: { 1: 'vorn zu lang', 2: 'hinten zu kurz' },
     tests: {
-      1: 'Vergleiche vordere und hintere Mitte mit dem Boden. Ist es nur vorn tief?',
-      2: 'Ist es hinten hoch?',
+      1: 'Miss an der vorderen und der hinteren Mitte bis zum Boden. Liegt die Linie nur vorn tief?',
+      2: 'Liegt sie hinten hoch?',
     },
     trueAfter: ['wie bei der Länge, zu der es führt'],
     doNot: 'Gleiche es nicht am Saum aus.',
