@@ -4,6 +4,7 @@
  */
 import { chromium, type Page } from 'playwright-core'
 import { VIEWS, type View } from '../../src/capture/reading.ts'
+import { basisSaid } from '../../src/capture/seen.ts'
 import { ESTIMATE_IDS, type EstimateId } from '../../src/measurements/estimate.ts'
 import { CHROMIUM_FLAGS, findChromium } from '../chromium.mjs'
 import { BadInput, type BodyPhotos, type CardKind } from './folder.ts'
@@ -95,7 +96,7 @@ function entryOf(answer: BodyAnswer): Entry {
     const outcome = answer.outcomes[id]
     if (outcome.ok) {
       const { value, pm90, basis } = outcome.estimate
-      entry.estimates[id] = { value: tenth(value), pm90: tenth(pm90), basis }
+      entry.estimates[id] = { value: tenth(value), pm90: tenth(pm90), basis: basisSaid(basis) }
     } else entry.refused[id] = withPhotoReason(outcome.reason, answer.photos)
   }
   for (const [view, named] of Object.entries(answer.landmarks))

@@ -3,6 +3,7 @@
  * and estimates as the app. It fetches the photographs of one body from its own server.
  */
 import { openCamera, type CardQuestion } from '../../src/capture/camera.ts'
+import { faultSaid } from '../../src/capture/fault.ts'
 import { estimatesFrom } from '../../src/capture/estimates-from.ts'
 import { shareLevels } from '../../src/capture/levels.ts'
 import { decodePhoto } from '../../src/capture/photo.ts'
@@ -55,7 +56,7 @@ async function measureBody(tasks: readonly PhotoTask[]): Promise<BodyAnswer> {
     const reading = await camera.read(view, picture, inPicture(card, factor))
     readings = { ...readings, [view]: reading }
     factors[view] = factor
-    if (!reading.person.ok) photos[view] = reading.person.reason
+    if (!reading.person.ok) photos[view] = faultSaid(reading.person.reason)
   }
   const outcomes = estimatesFrom(readings)
   const landmarks = landmarksOf(readings, factors)

@@ -5,6 +5,7 @@
 import { rowAt } from './outline.ts'
 import { markedByHer, type PlacedPoint, type Readings, type ViewReading } from './reading.ts'
 import { frontSurface, scaleAt } from './scale.ts'
+import type { FromId } from './seen.ts'
 
 /** A depth is read at the edge of the outline, px (points-side.ts). */
 const EDGE_SD_PX = 1
@@ -24,7 +25,7 @@ export function bustByDots(side: ViewReading, readings: Readings): ViewReading {
   const row = rowAt(side.outline, y - 0.5)
   if (!row) return side
   const [front, back] = side.facing === -1 ? [row.left, row.right] : [row.right, row.left]
-  const how = { from: 'the dots at your apexes', by: 'lent' } as const
+  const how = { from: 'dotsAtApexes' satisfies FromId, by: 'lent' } as const
   const sdPx = Math.hypot(waist.sdPx, above * there.sdShare, above * here.sdShare)
   const at = (x: number, sd: number): PlacedPoint => ({ at: { x, y }, sdPx: sd, ...how })
   const points = {
@@ -49,7 +50,7 @@ export function edgeByDots(
   const axis = own.size.height / 2
   const level = (apexLeft.at.y + apexRight.at.y) / 2
   const y = near && far ? axis + ((level - axis) * near.mmPerPx) / far.mmPerPx : level
-  return { y, sdPx: EDGE_BY_DOTS_SD_PX, from: 'the level of the dots', by: 'lent' }
+  return { y, sdPx: EDGE_BY_DOTS_SD_PX, from: 'levelOfDots' satisfies FromId, by: 'lent' }
 }
 /** A camera turned up or down by 3 degrees moves the level by this at the edge, px: 0.05 x 1100 x 130 / 2400. */
 const EDGE_BY_DOTS_SD_PX = 2.5

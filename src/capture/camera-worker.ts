@@ -8,6 +8,7 @@ import { findLines } from './find-lines.ts'
 import { fetchWeights, type Fetched } from './detector-weights.ts'
 import { filesUnder, openDetector, type Detector } from './detector.ts'
 import type { CardQuestion, LiveFrame, MuslinRead } from './camera.ts'
+import { refused } from './fault.ts'
 import { readFolds } from './folds/read-folds.ts'
 import { smallPicture } from './live-frame.ts'
 import type { Sight } from './live-pose.ts'
@@ -18,12 +19,10 @@ import type { View, ViewReading } from './reading.ts'
 
 let detector: Promise<Detector> | undefined
 
-const FOUR_TAPS = 'Tap the four corners of the card, clockwise from its top left.'
-
 function cardIn(picture: Picture, question: CardQuestion, person?: Person): CardOutcome {
   if (question.how === 'sheet') return findSheet(picture, person && partAround(person, picture))
   const [a, b, c, d, ...more] = question.taps
-  if (!a || !b || !c || !d || more.length > 0) return { ok: false, reason: FOUR_TAPS }
+  if (!a || !b || !c || !d || more.length > 0) return refused('fourTaps')
   return refineTaps(picture, [a, b, c, d], question.size ?? ID1)
 }
 

@@ -20,7 +20,7 @@ import {
   scaleOf,
   taper,
 } from './card-shape.ts'
-import { CORNER_TOO_FAR, EDGE_UNSEEN, TOO_SMALL, WRONG_SHAPE } from './card-words.ts'
+import { refused } from './fault.ts'
 import type { Grey } from './picture.ts'
 
 /** An edge whose stations stray further than this is no straight edge. From trial. */
@@ -81,30 +81,28 @@ function readWay(
   way: readonly SoughtEdge[],
 ): Reading | string {
   let corners = meeting(way)
-  if (!corners) return EDGE_UNSEEN
+  if (!corners) return 'edgeUnseen'
   let fits: (EdgeFit | null)[] = []
   for (let turn = 0; turn < 2; turn++) {
     fits = edges(corners).map(([a, b]) => placeEdge(grey, a, b))
     corners = meeting(fits)
-    if (!corners) return EDGE_UNSEEN
+    if (!corners) return 'edgeUnseen'
   }
   const refined = corners
   const seen = fits.flatMap((fit) => fit ?? [])
   const residualPx = Math.sqrt(
     fits.reduce((sum, fit) => sum + (fit?.residualPx ?? Infinity) ** 2, 0) / fits.length,
   )
-  if (!(residualPx < MOST_RESIDUAL_PX)) return EDGE_UNSEEN
+  if (!(residualPx < MOST_RESIDUAL_PX)) return 'edgeUnseen'
   // Across by `reach` on both edges moves their corner by that times the square root of 2.
-  if (refined.some((p, i) => distance(p, start[i] ?? p) > reach * Math.SQRT2)) return CORNER_TOO_FAR
-  if (!clockwise(refined)) return CORNER_TOO_FAR
-  if (!largeEnough(refined)) return TOO_SMALL
+  if (refined.some((p, i) => distance(p, start[i] ?? p) > reach * Math.SQRT2)) return 'cornerTooFar'
+  if (!clockwise(refined)) return 'cornerTooFar'
+  if (!largeEnough(refined)) return 'cardTooSmall'
   const laid = lay(refined, size)
-  if (!laid || laid.squeeze < LEAST_SQUEEZE || taper(refined) > MOST_TAPER) return WRONG_SHAPE
+  if (!laid || laid.squeeze < LEAST_SQUEEZE || taper(refined) > MOST_TAPER) return 'wrongShape'
   const { widthMm, heightMm, homography } = laid
   const mmPerPx = scaleOf(grey, refined, laid, residualPx)
   const kind = size.widthMm === size.heightMm ? 'sheet' : 'id1'
   const made = { corners: refined, widthMm, heightMm, homography, mmPerPx, residualPx } as const
   return { card: { kind, ...made }, strange: strangeness(laid.squeeze, seen, way, refined) }
 }
-
-const refuse = (reason: string): CardOutcome => ({ ok: false, reason })

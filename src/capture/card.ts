@@ -11,15 +11,7 @@ import { sameMarker, sightMarker, MARKER_CELLS, type Corners } from './card-mark
 import type { Homography } from './card-plane.ts'
 import { refineCorners } from './card-refine.ts'
 import { clockwise, largeEnough } from './card-shape.ts'
-import {
-  MIRRORED,
-  NO_CARD,
-  NO_GOOD_RECTANGLE,
-  OUT_OF_ORDER,
-  PICTURE_TOO_SMALL,
-  TOO_SMALL,
-  TWO_CARDS,
-} from './card-words.ts'
+import { refused, type Refused } from './fault.ts'
 import { linearGrey, mirrored, type Part, type Picture } from './picture.ts'
 
 export interface Card {
@@ -38,8 +30,7 @@ export interface Card {
   readonly doubt?: number
 }
 
-export type CardOutcome =
-  { readonly ok: true; readonly card: Card } | { readonly ok: false; readonly reason: string }
+export type CardOutcome = { readonly ok: true; readonly card: Card } | Refused
 
 export interface CardSize {
   readonly widthMm: Mm
@@ -57,15 +48,14 @@ export const LETTER: CardSize = { widthMm: mm(215.9), heightMm: mm(279.4) }
 /** A rectangle smaller than this gives no scale, a larger one hangs before too much of the body; mm. */
 const RECTANGLE = { least: 50, most: 400, longest: 3 } as const
 
-/** A rectangle she measured herself, or the sentence that says why it will not do. */
+/** A rectangle she measured herself, or why it will not do. */
 export function rectangle(
   widthMm: number,
   heightMm: number,
-):
-  { readonly ok: true; readonly size: CardSize } | { readonly ok: false; readonly reason: string } {
+): { readonly ok: true; readonly size: CardSize } | Refused {
   const [short, long] = [Math.min(widthMm, heightMm), Math.max(widthMm, heightMm)]
   const fits = short >= RECTANGLE.least && long <= RECTANGLE.most
-  if (!fits || long > RECTANGLE.longest * short) return { ok: false, reason: NO_GOOD_RECTANGLE }
+  if (!fits || long > RECTANGLE.longest * short) return refused('noGoodRectangle')
   return { ok: true, size: { widthMm: mm(widthMm), heightMm: mm(heightMm) } }
 }
 
@@ -82,25 +72,25 @@ const SMALLEST_PICTURE_PX = 64
  */
 export function findSheet(picture: Picture, near?: Part): CardOutcome {
   if (Math.min(picture.width, picture.height) < SMALLEST_PICTURE_PX)
-    return { ok: false, reason: PICTURE_TOO_SMALL }
+    return refused('pictureTooSmall')
   const grey = linearGrey(picture)
-  let refused: CardOutcome | null = null
+  let lastRefusal: CardOutcome | null = null
   const tries = SHRINKS.map((shrinkBy) => ({ shrinkBy, part: undefined as Part | undefined }))
   if (near) tries.unshift(...SHRINKS.slice(0, 2).map((shrinkBy) => ({ shrinkBy, part: near })))
   for (const { shrinkBy, part } of tries) {
     const [first, ...others] = sightMarker(picture, shrinkBy, part)
     if (!first) continue
-    if (others.some((other) => !sameMarker(other, first))) return { ok: false, reason: TWO_CARDS }
+    if (others.some((other) => !sameMarker(other, first))) return refused('twoCards')
     // Corners stray by up to two pixels of the copy; a whole cell further in the code begins.
     const cell = distance(first[0], first[2]) / Math.SQRT2 / MARKER_CELLS
     const reach = Math.min(Math.max(2.5, 2 * shrinkBy), 0.8 * cell)
     const outcome = refineCorners(grey, first, BLACK_SQUARE, reach, 'lighter')
     if (outcome.ok) return outcome
-    refused = outcome
+    lastRefusal = outcome
   }
-  if (refused) return refused
+  if (lastRefusal) return lastRefusal
   const seenInMirror = sightMarker(mirrored(picture), 2).length > 0
-  return { ok: false, reason: seenInMirror ? MIRRORED : NO_CARD }
+  return refused(seenInMirror ? 'mirrored' : 'noCard')
 }
 
 /**
@@ -110,8 +100,8 @@ export function findSheet(picture: Picture, near?: Part): CardOutcome {
  */
 export function refineTaps(picture: Picture, taps: Corners, size: CardSize): CardOutcome {
   if (Math.min(picture.width, picture.height) < SMALLEST_PICTURE_PX)
-    return { ok: false, reason: PICTURE_TOO_SMALL }
-  if (!clockwise(taps)) return { ok: false, reason: OUT_OF_ORDER }
-  if (!largeEnough(taps)) return { ok: false, reason: TOO_SMALL }
+    return refused('pictureTooSmall')
+  if (!clockwise(taps)) return refused('outOfOrder')
+  if (!largeEnough(taps)) return refused('cardTooSmall')
   return refineCorners(linearGrey(picture), taps, size, TAP_REACH_PX, 'either')
 }

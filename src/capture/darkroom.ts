@@ -1,6 +1,7 @@
 /** Photos opened, taken and covered by a worker, so that the page stays quick. Nothing leaves the device. */
 import type { LiveFrame } from './camera.ts'
 import type { PhotoOutcome } from './photo.ts'
+import { PHOTO_WORDS } from './photo.words.ts'
 
 /** Picture px. */
 export interface Patch {
@@ -28,9 +29,6 @@ export interface Darkroom {
   patch(jpeg: Blob, patch: Patch): Promise<Blob>
   close(): void
 }
-
-const NO_ROOM =
-  'This browser gave no room to open the photo. Close other tabs, reload the page and try again.'
 
 /** The worker starts with the first task and rests until the next one. */
 export function openDarkroom(): Darkroom {
@@ -64,7 +62,7 @@ export function openDarkroom(): Darkroom {
     return answer
   }
   const photo = async (task: DarkroomTask, transfer?: Transferable[]): Promise<PhotoOutcome> =>
-    (await asked(task, transfer)).result.photo ?? { ok: false, reason: NO_ROOM }
+    (await asked(task, transfer)).result.photo ?? { ok: false, reason: PHOTO_WORDS.noRoomReload }
   return {
     decode: (file) => photo({ do: 'decode', file }),
     develop: (frame) => photo({ do: 'develop', frame }, [frame]),

@@ -10,6 +10,7 @@ import type { BodyFrame } from './frame.ts'
 import type { Mask } from './person.ts'
 import type { Picture } from './picture.ts'
 import type { PlacedPoint, PointName, View } from './reading.ts'
+import type { FromId } from './seen.ts'
 
 /** Diameter of the dots of our print pack, mm; stickers of 15 to 22 mm pass as well. */
 export const DOT_MM = 19
@@ -158,17 +159,20 @@ function within(at: Point, zone: Zone, frame: BodyFrame, outward: 1 | -1): boole
   return holds(out, zone.out) && holds(down, zone.down)
 }
 
-/** Words for the basis line, by point. */
-const WORN: Readonly<Partial<Record<PointName, string>>> = {
-  nape: 'nape',
-  waistBack: 'waist',
-  waistFront: 'waist',
+const WORN: Readonly<Partial<Record<PointName, FromId>>> = {
+  nape: 'dotNape',
+  waistBack: 'dotWaist',
+  waistFront: 'dotWaist',
 }
-const wornAt = (name: PointName): string =>
+const wornAt = (name: PointName): FromId =>
   WORN[name] ??
-  (name.startsWith('apex') ? 'apex' : name.startsWith('sideNeck') ? 'side neck' : 'shoulder point')
+  (name.startsWith('apex')
+    ? 'dotApex'
+    : name.startsWith('sideNeck')
+      ? 'dotSideNeck'
+      : 'dotShoulder')
 
 export function dotPoint(name: PointName, { at, share }: Dot, mmPerPx: number): PlacedPoint {
   const sdPx = Math.hypot(WHOLE_SD_MM, UNSEEN_SD_MM * 2 * Math.max(0, 0.5 - share)) / mmPerPx
-  return { at, sdPx, from: `the dot at your ${wornAt(name)}`, by: 'dot' }
+  return { at, sdPx, from: wornAt(name), by: 'dot' }
 }

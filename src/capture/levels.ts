@@ -11,6 +11,7 @@ import { rowAt } from './outline.ts'
 import { apexes, placeAcross } from './points-front-back.ts'
 import type { PlacedPoint, PointName, Readings, View, ViewReading } from './reading.ts'
 import { markedByHer, VIEWS } from './reading.ts'
+import type { FromId } from './seen.ts'
 
 /**
  * Where a level carried from the side photo really lies, and how far it strays, in torsos (shoulder
@@ -92,7 +93,7 @@ function lendWaist(view: View, own: ViewReading, readings: Readings): ViewReadin
       2
     const shift = (WAIST_SHIFT[view] - WAIST_SHIFT[other]) * frame.torso
     const sdPx = Math.hypot(WAIST_SD * frame.torso, (waist.sdPx * frame.torso) / from.torso)
-    return [{ y: y + shift, sdPx, from: `the waist seen in the ${other} photo` }]
+    return [{ y: y + shift, sdPx, from: WAIST_IN[other] }]
   })
   const best = lent.sort((a, b) => a.sdPx - b.sdPx)[0]
   if (!best) return own
@@ -103,6 +104,12 @@ function lendWaist(view: View, own: ViewReading, readings: Readings): ViewReadin
     how,
     view === 'side' ? ['waistFront', 'waistBack'] : WAIST_ACROSS[view],
   )
+}
+
+const WAIST_IN: Readonly<Record<View, FromId>> = {
+  front: 'waistInFront',
+  side: 'waistInSide',
+  back: 'waistInBack',
 }
 
 const WAIST_ACROSS = {
@@ -165,7 +172,7 @@ function lendBustAndHip(view: View, own: ViewReading, readings: Readings): ViewR
     }
     placeAcross(points, own.outline, what, y + shift * frame.torso, herLeft, {
       sdPx: Math.hypot(sd, LENDER_SD[what]) * frame.torso,
-      from: 'the level seen in the side photo',
+      from: 'levelInSide' satisfies FromId,
       by: 'lent',
     })
     Object.assign(points, kept)

@@ -9,6 +9,7 @@
 import { inches, mm } from '../units/length.ts'
 import { BLACK_SQUARE } from './card.ts'
 import { markerCells, MARKER_CELLS } from './card-marker.ts'
+import { MARKER_SHEET_WORDS } from './marker-sheet.words.ts'
 import { cellsOf, SMALL_SQUARE, smallMarkers } from './marker-small.ts'
 
 export interface SheetRect {
@@ -81,31 +82,28 @@ export function markerSheet(paper: SheetPaper): MarkerSheet {
       ...between(LEFT, inch, inches(CHECK_INCHES)),
     ],
     texts: [
-      { x: 6, y: fold / 2, text: 'this half', size: SMALL },
-      { x: 6, y: fold / 2 + 5, text: 'in the photo', size: SMALL },
-      { x: LEFT, y: fold + 10, text: 'Fold back along the dashes.', size: SMALL },
-      { x: LEFT, y: fold + 22, text: 'Print at 100 %, not fitted to the page.', size: WORDS },
+      { x: 6, y: fold / 2, text: MARKER_SHEET_WORDS.thisHalf[0], size: SMALL },
+      { x: 6, y: fold / 2 + 5, text: MARKER_SHEET_WORDS.thisHalf[1], size: SMALL },
+      { x: LEFT, y: fold + 10, text: MARKER_SHEET_WORDS.fold, size: SMALL },
+      { x: LEFT, y: fold + 22, text: MARKER_SHEET_WORDS.print, size: WORDS },
       {
         x: LEFT,
         y: fold + 29,
-        text: `Check with a tape: this bar is ${BAR_MM} mm long.`,
+        text: MARKER_SHEET_WORDS.check(BAR_MM),
         size: WORDS,
       },
       ...bar.texts,
       { x: LEFT, y: centimetres - 4, text: `${CHECK_MM / 10} cm`, size: WORDS },
       { x: LEFT, y: inch - 4, text: `${CHECK_INCHES} in`, size: WORDS },
-      ...ADVICE.map((text, i) => ({ x: LEFT, y: fold + 96 + i * 6.5, text, size: WORDS })),
+      ...MARKER_SHEET_WORDS.advice.map((text, i) => ({
+        x: LEFT,
+        y: fold + 96 + i * 6.5,
+        text,
+        size: WORDS,
+      })),
     ],
   }
 }
-
-/** Short enough for a line of 180 mm in 4.2 mm type. */
-const ADVICE = [
-  'Longer or shorter: print again. This sheet gives every photo its scale.',
-  'Use plain white paper. Glue the fold shut, so that the sheet hangs flat.',
-  'Hang the upper half flat at the waist cord, all of the square in view.',
-  'Keep the white border free of pins, fingers and cord.',
-]
 
 /** A black square with the white cells of its code. */
 function square(

@@ -11,12 +11,6 @@ import { scaleAt } from './scale.ts'
 
 export const MUSLIN_LINES = ['bustLine', 'waistLine', 'hipLine', 'centre'] as const
 export type MuslinLineName = (typeof MUSLIN_LINES)[number]
-export const MUSLIN_LINE_WORDS: Readonly<Record<MuslinLineName, string>> = {
-  bustLine: 'bust line',
-  waistLine: 'waist line',
-  hipLine: 'hip line',
-  centre: 'centre line',
-}
 
 export interface MuslinLine {
   readonly name: MuslinLineName

@@ -4,48 +4,27 @@
  * in torsos, shoulder to hip joints.
  */
 import type { Point } from '../geometry/point.ts'
+import type { FaultId } from './fault.ts'
 import { middle, runsOf, type Joints } from './outline.ts'
 import type { Mask, Person } from './person.ts'
 import type { Picture } from './picture.ts'
 import type { View } from './reading.ts'
 
-export const TURNED =
-  'This photo lies on its side. Turn it upright in the photo program, or hold the camera upright, and ' +
-  'choose it again.'
-export const FEET_CUT =
-  'Your feet are not in the picture. Step back, or tilt the camera down, until head and feet both show, ' +
-  'and take the photo again.'
-export const HEAD_CUT =
-  'Your head is not in the picture. Step back, or tilt the camera up, until head and feet both show, ' +
-  'and take the photo again.'
-export const TWO_PERSONS =
-  'More than one person is in this photo. Stand alone in the picture, with no mirror or poster behind ' +
-  'you, and take it again.'
-export const BLURRED =
-  'This photo is blurred, so edges cannot be measured. Rest the camera on something, use the timer, ' +
-  'stand still, and take it again.'
-export const AGAINST_LIGHT =
-  'The light comes from behind you, so your outline is all the photo shows. Stand with the window or ' +
-  'lamp in front of you and take it again.'
-export const HANDS_ON_HIPS =
-  'Your hands rest on your body, so its sides are hidden. Let the arms hang a little away from the ' +
-  'hips and take the photo again.'
-
 /** Joints the model is less sure of than this are outside the picture or hidden. */
 const LEAST_SCORE = 0.3
 
 /** The first thing that is wrong, or undefined. */
-export function faultOf(view: View, picture: Picture, person: Person): string | undefined {
+export function faultOf(view: View, picture: Picture, person: Person): FaultId | undefined {
   const { joints, mask } = person
-  if (lies(joints)) return TURNED
-  if (person.company) return TWO_PERSONS
+  if (lies(joints)) return 'turned'
+  if (person.company) return 'twoPersons'
   const head = within(joints, ['nose', 'left_ear', 'right_ear'], picture)
-  if (!head || reaches(mask, rimOf(mask))) return HEAD_CUT
+  if (!head || reaches(mask, rimOf(mask))) return 'headCut'
   const feet = within(joints, ['left_heel', 'right_heel'], picture)
-  if (!feet || reaches(mask, mask.height - 1 - rimOf(mask))) return FEET_CUT
-  if (againstLight(picture, mask)) return AGAINST_LIGHT
-  if (edgeSharpness(picture, mask) < LEAST_SHARP) return BLURRED
-  if (view !== 'side' && handsOnHips(joints)) return HANDS_ON_HIPS
+  if (!feet || reaches(mask, mask.height - 1 - rimOf(mask))) return 'feetCut'
+  if (againstLight(picture, mask)) return 'againstLight'
+  if (edgeSharpness(picture, mask) < LEAST_SHARP) return 'blurred'
+  if (view !== 'side' && handsOnHips(joints)) return 'handsOnHips'
   return undefined
 }
 

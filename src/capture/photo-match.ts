@@ -22,6 +22,7 @@ import {
   type Condition,
   type Similarity,
 } from './similarity.ts'
+import { MATCH_WORDS } from './photo-match.words.ts'
 import { trunkEdge, type TrunkEdge } from './trunk-edges.ts'
 
 export interface PhotoMatch {
@@ -63,17 +64,11 @@ const HIPS = { at: 1, within: 0.1 } as const
 /** Fewer seen rows than this on both edges together are no edge to match by. */
 const LEAST_ROWS = 40
 
-const NOBODY = (which: string): string =>
-  `In the ${which} photo no whole standing person was found, so the two cannot be brought to one scale by themselves. Mark the same two places in both.`
-const SAME_PLACE =
-  'The two marks of one photo lie on each other. Draw them apart: one at the neck, one at the hip.'
-const OTHER_VIEW = 'One photo is from another side. Choose two photos of the same view.'
-
 export function matchPhotos(earlier: ViewReading, later: ViewReading): PhotoMatchOutcome {
-  if (earlier.view !== later.view) return { ok: false, reason: OTHER_VIEW }
+  if (earlier.view !== later.view) return { ok: false, reason: MATCH_WORDS.otherView }
   const [a, b] = [standing(earlier), standing(later)]
-  if (!a) return { ok: false, reason: NOBODY('earlier') }
-  if (!b) return { ok: false, reason: NOBODY('later') }
+  if (!a) return { ok: false, reason: MATCH_WORDS.nobody.earlier }
+  if (!b) return { ok: false, reason: MATCH_WORDS.nobody.later }
   // Counted in torsos from the shoulders, both pictures are alike to begin with.
   const scales = [scaleAt(earlier, 0, 0), scaleAt(later, 0, 0)] as const
   const ratio = cardRatio(scales, a, b)
@@ -82,7 +77,7 @@ export function matchPhotos(earlier: ViewReading, later: ViewReading): PhotoMatc
     return p && q ? onto(p, q, 1 / JOINT_SD ** 2) : []
   })
   let fit = solved(joints)
-  if (!fit) return { ok: false, reason: NOBODY('later') }
+  if (!fit) return { ok: false, reason: MATCH_WORDS.nobody.later }
   for (let k = 0; k < ROUNDS; k++) {
     const near = NEAR_AT_FIRST * (NEAR_AT_LAST / NEAR_AT_FIRST) ** (k / (ROUNDS - 1))
     const edges = edgeConditions(fit, a.edges, b.edges, near)
@@ -138,7 +133,7 @@ export function matchByMarks(
 ): PhotoMatchOutcome {
   const fit = solved(later.flatMap((p, k) => onto(p, earlier[k] ?? p, 1)))
   if (!fit || distance(...later) === 0 || distance(...earlier) === 0)
-    return { ok: false, reason: SAME_PLACE }
+    return { ok: false, reason: MATCH_WORDS.samePlace }
   return { ok: true, match: said(fit, [undefined, undefined], { shoulders: 0, hips: 0 }) }
 }
 

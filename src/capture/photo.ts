@@ -4,6 +4,7 @@
  */
 import { focalOnFilm, focalPx } from './photo-exif.ts'
 import { looksLike, pixelSize } from './photo-header.ts'
+import { PHOTO_WORDS } from './photo.words.ts'
 import type { Picture } from './picture.ts'
 
 export type PhotoOutcome =
@@ -34,7 +35,7 @@ const HEADER_BYTES = 256 * 1024
 const refuse = (reason: string): PhotoOutcome => ({ ok: false, reason })
 
 export async function decodePhoto(file: Blob): Promise<PhotoOutcome> {
-  if (file.size === 0) return refuse('This file is empty. Copy the photo from the camera again.')
+  if (file.size === 0) return refuse(PHOTO_WORDS.empty)
   const head = new Uint8Array(await file.slice(0, HEADER_BYTES).arrayBuffer())
   const said = pixelSize(head)
   if (said && tooLarge(said.width, said.height))
@@ -58,10 +59,7 @@ export async function photoOf(bitmap: ImageBitmap): Promise<PhotoOutcome> {
     if (tooLarge(bitmap.width, bitmap.height))
       return refuse(largeSentence(bitmap.width, bitmap.height))
     if (bitmap.height < MIN_HEIGHT_PX)
-      return refuse(
-        `This photo is only ${bitmap.width} by ${bitmap.height} pixels. ` +
-          `Choose the original photo, at least ${MIN_HEIGHT_PX} pixels high.`,
-      )
+      return refuse(PHOTO_WORDS.tooSmall(bitmap.width, bitmap.height, MIN_HEIGHT_PX))
     return await drawn(bitmap)
   } finally {
     bitmap.close()
@@ -90,8 +88,7 @@ async function drawn(bitmap: ImageBitmap): Promise<PhotoOutcome> {
   const height = Math.round(bitmap.height * factor)
   const canvas = new OffscreenCanvas(width, height)
   const context = canvas.getContext('2d', { willReadFrequently: true, alpha: false })
-  if (!context)
-    return refuse('This browser gave no room to open the photo. Close other tabs and try again.')
+  if (!context) return refuse(PHOTO_WORDS.noRoom)
   context.imageSmoothingQuality = 'high'
   // A picture with see-through parts lies on white, as it would on paper.
   context.fillStyle = 'white'
@@ -105,20 +102,15 @@ async function drawn(bitmap: ImageBitmap): Promise<PhotoOutcome> {
 const tooLarge = (width: number, height: number): boolean => width * height > MAX_MEGAPIXELS * 1e6
 
 const largeSentence = (width: number, height: number): string =>
-  `This photo has ${Math.round((width * height) / 1e6)} megapixels; at most ${MAX_MEGAPIXELS} can be ` +
-  'opened. Take it again at a smaller size, or save a smaller copy as JPEG.'
+  PHOTO_WORDS.tooLarge(Math.round((width * height) / 1e6), MAX_MEGAPIXELS)
 
 function unreadableSentence(head: Uint8Array): string {
   switch (looksLike(head)) {
     case 'heic':
-      return (
-        'This is a HEIC photo, which this browser cannot open. On the phone, open it and export or ' +
-        'share it as JPEG; or set the camera to JPEG (some call it "most compatible") and take it ' +
-        'again. Then choose that file.'
-      )
+      return PHOTO_WORDS.heic
     case 'image':
-      return 'This photo is damaged or only partly copied. Copy it from the camera again, or save it anew as JPEG.'
+      return PHOTO_WORDS.damaged
     case 'other':
-      return 'This file is not a photo this browser knows. Choose a JPEG or PNG file.'
+      return PHOTO_WORDS.notAPhoto
   }
 }

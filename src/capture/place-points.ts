@@ -6,21 +6,15 @@
 import type { Point } from '../geometry/point.ts'
 import type { CardOutcome } from './card.ts'
 import { crownOf } from './body-height.ts'
+import { refused } from './fault.ts'
 import { dotPoint, findDots, type Dot } from './dots.ts'
 import { bodyFrame, type BodyFrame } from './frame.ts'
 import { placeFrontOrBack } from './points-front-back.ts'
 import { placeSide } from './points-side.ts'
 import type { Person } from './person.ts'
-import { faultOf, TURNED } from './photo-faults.ts'
+import { faultOf } from './photo-faults.ts'
 import type { Picture } from './picture.ts'
 import type { PlacedPoint, PointName, View, ViewReading } from './reading.ts'
-
-export const NO_PERSON =
-  'No standing person was found in this photo. Stand so that head and feet are both in the picture, ' +
-  'with light from the front, and take it again.'
-export const NOT_WHOLE =
-  'The whole body is not in the picture or not standing upright. Step back until head and feet both ' +
-  'show, and take it again.'
 
 /** Joints the model is less sure of than this are outside the picture or hidden. */
 const LEAST_SCORE = 0.3
@@ -45,14 +39,14 @@ export function placePoints(
     facing: -1,
   } as const
   if (!person) {
-    const reason = picture.width > picture.height ? `${NO_PERSON} ${TURNED}` : NO_PERSON
-    return { ...bare, person: { ok: false, reason } }
+    const lies = picture.width > picture.height
+    return { ...bare, person: refused(lies ? 'noPersonTurned' : 'noPerson') }
   }
   const fault = faultOf(view, picture, person)
-  if (fault !== undefined) return { ...bare, person: { ok: false, reason: fault } }
+  if (fault !== undefined) return { ...bare, person: refused(fault) }
   const frame = bodyFrame(person.joints)
   if (!frame || !NEEDED.every((name) => inside(person, name, size)))
-    return { ...bare, person: { ok: false, reason: NOT_WHOLE } }
+    return { ...bare, person: refused('notWhole') }
   const found = { ok: true, score: person.score, joints: person.joints } as const
   const placed =
     view === 'side'

@@ -24,6 +24,7 @@ import {
   WAIST_ZONE,
 } from './proportions.ts'
 import type { OutlineRow, PlacedPoint, PointName, ViewReading } from './reading.ts'
+import type { FromId } from './seen.ts'
 import { sharpened } from './sharpen.ts'
 import { waistOfView } from './waist-of-view.ts'
 
@@ -75,7 +76,7 @@ export function placeFrontOrBack(
         missing[name] = waist.reason
   }
 
-  const usual = 'the usual level; the side photo places it better'
+  const usual: FromId = 'usualBesideSide'
   placeAcross(points, trunk.rows, 'bust', frame.level(BUST[view].at), herLeft, {
     sdPx: BUST[view].sd * frame.torso,
     from: usual,
@@ -96,7 +97,7 @@ export function placeFrontOrBack(
     points.nape = {
       at,
       sdPx: NAPE_BACK.sd * frame.torso,
-      from: 'shoulders and outline',
+      from: 'shouldersAndOutline' satisfies FromId,
       by: 'camera',
     }
   }
@@ -133,7 +134,7 @@ export function apexes(
   const half = (breadth * APEX_SPREAD.at) / 2
   const sdPx = (Math.abs(breadth) * APEX_SPREAD.sd) / Math.SQRT2
   const y = (left.at.y + right.at.y) / 2
-  const how = { sdPx, from: 'a usual place for this breadth: drag it', by: 'camera' } as const
+  const how = { sdPx, from: 'usualForBreadth' satisfies FromId, by: 'camera' } as const
   return {
     apexLeft: { at: { x: centre + half, y }, ...how },
     apexRight: { at: { x: centre - half, y }, ...how },
@@ -167,7 +168,7 @@ function neckAndShoulders(
       (breadth * SIDE_NECK_SPREAD[view].sd) / 2,
       ALONG * SIDE_NECK_HEIGHT[view].sd * torso,
     )
-    const how = { sdPx, from: 'breadth of the neck', by: 'camera' } as const
+    const how = { sdPx, from: 'neckBreadth' satisfies FromId, by: 'camera' } as const
     points.sideNeckLeft = { at: { x: centre + herLeft * half, y }, ...how }
     points.sideNeckRight = { at: { x: centre - herLeft * half, y }, ...how }
   }
@@ -177,7 +178,7 @@ function neckAndShoulders(
     const rise = SHOULDER_HEIGHT[view]
     const across = Math.abs(left.x - right.x)
     const sdPx = Math.hypot((across * spread.sd) / 2, ALONG * rise.sd * torso)
-    const how = { sdPx, from: 'shoulder joints', by: 'camera' } as const
+    const how = { sdPx, from: 'shoulderJoints' satisfies FromId, by: 'camera' } as const
     const out = (from: Point, other: Point): Point => ({
       x: (from.x + other.x) / 2 + ((from.x - other.x) / 2) * spread.at,
       y: from.y + rise.at * torso,

@@ -22,6 +22,7 @@ import {
   SIDE_NECK_BELOW_NAPE,
 } from './proportions.ts'
 import type { OutlineRow, PlacedPoint, PointName, ViewReading } from './reading.ts'
+import type { FromId } from './seen.ts'
 import { sharpened } from './sharpen.ts'
 import { waistOfView } from './waist-of-view.ts'
 
@@ -61,7 +62,7 @@ export function placeSide(
     outline.filter((row) => row.y > frame.level(a) && row.y < frame.level(b))
   const points: Partial<Record<PointName, PlacedPoint>> = {}
   const missing: Partial<Record<PointName, string>> = {}
-  const put = (name: PointName, x: number, y: number, sdPx: number, from: string): void => {
+  const put = (name: PointName, x: number, y: number, sdPx: number, from: FromId): void => {
     points[name] = { at: { x, y }, sdPx, from, by: 'camera' }
   }
   const edge = (y: number, side: typeof front): number | undefined => {
@@ -74,24 +75,23 @@ export function placeSide(
   const napeSd = byContour === undefined ? NAPE_BY_JOINTS_SD : NAPE_SD
   const napeX = edge(napeY, back)
   if (napeX !== undefined) {
-    put('nape', napeX, napeY, napeSd * frame.torso, 'the back of the neck in the outline')
+    put('nape', napeX, napeY, napeSd * frame.torso, 'napeInOutline')
     const x = napeX + facing * SIDE_NECK_BEFORE_NAPE.at * frame.torso
     const y = napeY + SIDE_NECK_BELOW_NAPE.at * frame.torso
     const near = facing === -1 ? 'sideNeckLeft' : 'sideNeckRight'
-    put(near, x, y, Math.hypot(SIDE_NECK_BELOW_NAPE.sd, napeSd) * frame.torso, 'beside the nape')
+    put(near, x, y, Math.hypot(SIDE_NECK_BELOW_NAPE.sd, napeSd) * frame.torso, 'besideNape')
   }
 
   const chest = belowArm(between(BUST_ZONE), front, frame.torso)
   const foremost = extremeLevel(chest, (row) => front(row) * facing)
   const bustY = foremost ?? frame.level(BUST.side.at)
   const bustSd = (foremost === undefined ? BUST.side.sd : BUST_LEVEL_SD) * frame.torso
-  const bustFrom =
-    foremost === undefined ? 'the usual level: drag it' : 'the foremost place of the outline'
+  const bustFrom: FromId = foremost === undefined ? 'usualLevel' : 'foremost'
   const [bustF, bustB] = [edge(bustY, front), edge(bustY, back)]
   if (bustF !== undefined && bustB !== undefined) {
     put('bustLevel', bustF, bustY, bustSd, bustFrom)
     put('bustFront', bustF, bustY, EDGE_SD_PX, bustFrom)
-    put('bustBack', bustB, bustY, EDGE_SD_PX, 'the back line at bust level')
+    put('bustBack', bustB, bustY, EDGE_SD_PX, 'backAtBust')
   }
 
   const waist = waistOfView('side', picture, card, frame, outline, 0)
@@ -123,11 +123,11 @@ export function placeSide(
   )
   const free = edge(seenAt, front)
   if (hipB !== undefined && free !== undefined) {
-    put('hipBack', hipB, hipY, EDGE_SD_PX, 'the hindmost place of the outline')
+    put('hipBack', hipB, hipY, EDGE_SD_PX, 'hindmost')
     const seen = Math.abs(hipB - free) / frame.torso
     const further = HIP_FRONT.furtherBack + HIP_FRONT.perDepth * (seen - HIP_FRONT.meanDepth)
     const x = free - facing * further * frame.torso
-    put('hipFront', x, hipY, HIP_FRONT.sd * frame.torso, 'the front line above the hand')
+    put('hipFront', x, hipY, HIP_FRONT.sd * frame.torso, 'aboveHand')
   }
   return { points, missing, outline, facing }
 }

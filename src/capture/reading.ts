@@ -6,9 +6,11 @@
 import type { Point } from '../geometry/point.ts'
 import type { ApexSpot } from './apex-shading.ts'
 import type { CardOutcome } from './card.ts'
+import type { Refused } from './fault.ts'
 import type { Joint } from './person.ts'
 import type { Reach, Relief } from './relief.ts'
 import type { Tie } from './scale.ts'
+import type { FromId } from './seen.ts'
 
 export const VIEWS = ['front', 'side', 'back'] as const
 export type View = (typeof VIEWS)[number]
@@ -43,7 +45,7 @@ export interface PlacedPoint {
   readonly at: Point
   /** Standard deviation of the place, px, in the direction the measure uses it. */
   readonly sdPx: number
-  /** Why it lies there, in words she can read: "outline", "your own mark", … */
+  /** Why it lies there: a FromId (seen.ts), or a sentence of before. */
   readonly from: string
   /**
    * camera: seen in this photo. lent: seen in another photo, its level carried over here.
@@ -66,7 +68,7 @@ export interface OutlineRow {
 
 export type PersonOutcome =
   | { readonly ok: true; readonly score: number; readonly joints: Readonly<Record<string, Joint>> }
-  | { readonly ok: false; readonly reason: string }
+  | Refused
 
 export interface ViewReading {
   readonly view: View
@@ -76,7 +78,7 @@ export interface ViewReading {
   readonly person: PersonOutcome
   readonly card: CardOutcome
   readonly points: Readonly<Partial<Record<PointName, PlacedPoint>>>
-  /** Why a point was not found, though a guess may lie there; dragging it removes the reason. */
+  /** The fault (fault.ts) for which a point was not found, though a guess may lie there; dragging removes it. */
   readonly missing: Readonly<Partial<Record<PointName, string>>>
   /** Crown to thigh, top row first; from front and back without the arms below the armpits. */
   readonly outline: readonly OutlineRow[]
@@ -104,6 +106,6 @@ const DRAG_SD_PX = 2
 /** A reading with one point where she dragged it. */
 export function movePoint(reading: ViewReading, name: PointName, at: Point): ViewReading {
   const { [name]: _reason, ...missing } = reading.missing
-  const moved: PlacedPoint = { at, sdPx: DRAG_SD_PX, from: 'your own mark', by: 'hand' }
+  const moved: PlacedPoint = { at, sdPx: DRAG_SD_PX, from: 'ownMark' satisfies FromId, by: 'hand' }
   return { ...reading, points: { ...reading.points, [name]: moved }, missing }
 }

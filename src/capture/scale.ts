@@ -12,6 +12,7 @@ import { rowAt } from './outline.ts'
 import type { View, ViewReading } from './reading.ts'
 import type { Place, Reach } from './relief.ts'
 import { USUAL_RELIEF } from './relief.ts'
+import type { ScaleId } from './seen.ts'
 
 export type CardPlace = 'waist' | 'hand'
 
@@ -55,8 +56,8 @@ export interface Scale {
    * the back it has the other sign than from the front.
    */
   readonly depthShare: number
-  /** For the basis line: "card at the waist". */
-  readonly words: string
+  /** For the basis line: which card, and where. */
+  readonly by: ScaleId
 }
 
 /** Where a place lies behind the trunk's middle as this photo sees it, and how far that strays. */
@@ -97,8 +98,7 @@ export function scaleAt(
   const lens = (focalSd * (before.mm + behind)) / focal / there
   const depth = before.sd / focal / there
   const points = spread / focal / there
-  const name = kind === 'sheet' ? 'sheet' : 'card'
-  const words = place === 'waist' ? `${name} hung at the waist` : `${name} held in the hand`
+  const by = `${kind === 'sheet' ? 'sheet' : 'card'}${place === 'waist' ? 'Hung' : 'Held'}` as const
   const own = Math.hypot(card, depth, lens)
   const tied = reading.tie && Math.hypot(reading.tie.sdShare, (focalSd * behind) / focal / there)
   const forward = reading.view === 'back' ? 1 : -1
@@ -106,7 +106,7 @@ export function scaleAt(
     mmPerPx: there,
     sdShare: Math.hypot(tied ?? own, tilt),
     depthShare: forward * points,
-    words,
+    by,
   }
 }
 

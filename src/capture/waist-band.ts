@@ -30,7 +30,7 @@ const LEAST_CONTRAST = 9
 /** Beyond this a line is no clearer, only whiter. */
 const FULL_CONTRAST = 60
 /** Share of the strips that must show the line: from the side the near arm hides the middle. */
-const LEAST_SHARE = { across: 0.72, 'beside the arm': 0.34 } as const
+const LEAST_SHARE = { across: 0.72, besideArm: 0.34 } as const
 /** Fewer strips than this beside a card hung in front of the trunk say too little. */
 const LEAST_STRIPS = 4
 /** A second line elsewhere nearly as strong as the best makes the find doubtful. */

@@ -4,11 +4,10 @@
  * (12.8 % at BMI 26 and above) have no visible indentation; there the outline must not guess.
  * Heights are px, y down; the answer is refused, never clamped.
  */
+import { refused, type Refused } from './fault.ts'
 import type { OutlineRow } from './reading.ts'
 
-export type WaistLevel =
-  | { readonly ok: true; readonly y: number; readonly sdMm: number }
-  | { readonly ok: false; readonly reason: string }
+export type WaistLevel = { readonly ok: true; readonly y: number; readonly sdMm: number } | Refused
 
 /** Least difference of the widest and the narrowest level of the zone (same survey, see header). */
 export const LEAST_INDENT_MM = 5
@@ -21,10 +20,6 @@ const FIT_HALF_MM = 36
 const GIRTH_BELOW_MM = 8
 /** The spread of that mean; a parabola over 36 mm strays by as much for 1.5 mm of outline error. */
 const FIT_SD_MM = 8
-
-export const NO_INDENT =
-  'The outline is not narrower anywhere between bust and hip, so the waist cannot be seen. ' +
-  'Tie an elastic round your waist and take the photo again, or drag the waist point to it.'
 
 /**
  * @param trunk outline without arms
@@ -39,7 +34,7 @@ export function narrowestLevel(
   const first = trunk[0]?.y ?? 0
   const zone = trunk.slice(Math.max(0, Math.round(from - first)), Math.round(to - first) + 1)
   const width = (row: OutlineRow): number => row.right - row.left
-  if (zone.length < 5) return { ok: false, reason: NO_INDENT }
+  if (zone.length < 5) return refused('noIndent')
   const smooth = zone.map((_, k) => {
     const near = zone.slice(Math.max(0, k - 2), k + 3)
     return near.reduce((sum, row) => sum + width(row), 0) / near.length
@@ -49,7 +44,7 @@ export function narrowestLevel(
   const rise = (part: readonly number[]): number => (Math.max(...part) - least) * mmPerPx
   // Both sides must widen: a least at the end of the zone is a slope, not a waist.
   if (rise(smooth.slice(0, at + 1)) < LEAST_INDENT_MM || rise(smooth.slice(at)) < LEAST_INDENT_MM)
-    return { ok: false, reason: NO_INDENT }
+    return refused('noIndent')
   const reach = Math.max(3, Math.round(FIT_HALF_MM / mmPerPx))
   const near = smooth.slice(Math.max(0, at - reach), at + reach + 1)
   const start = Math.max(0, at - reach)

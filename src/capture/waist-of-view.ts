@@ -3,13 +3,15 @@
  * the outline (front and back only), else nothing but a usual place to start dragging from.
  */
 import type { CardOutcome } from './card.ts'
+import type { FaultId } from './fault.ts'
 import type { BodyFrame } from './frame.ts'
 import { paperSeen } from './paper-seen.ts'
 import type { Picture } from './picture.ts'
 import { WAIST, WAIST_ZONE } from './proportions.ts'
 import type { OutlineRow, View } from './reading.ts'
+import type { FromId } from './seen.ts'
 import { findBand, type Hidden } from './waist-band.ts'
-import { NO_INDENT, narrowestLevel } from './waist-level.ts'
+import { narrowestLevel } from './waist-level.ts'
 
 export interface WaistOfView {
   /** Height at the left edge of the trunk in the picture, in its middle, at its right edge. */
@@ -17,9 +19,9 @@ export interface WaistOfView {
   readonly middle: number
   readonly right: number
   readonly sdPx: number
-  readonly from: string
+  readonly from: FromId
   readonly by: 'camera' | 'guess'
-  readonly reason?: string
+  readonly reason?: FaultId
 }
 
 /** An elastic is read to about a pixel in the middle of the trunk; its ends lie on the turn. */
@@ -35,10 +37,6 @@ const PAPER = {
   id1: { beside: 0.05, above: 0.05, below: 0.05 },
 } as const
 
-export const NO_BAND_SIDE =
-  'No elastic is seen at the waist in the side photo. Tie one and take the photo again, or drag the ' +
-  'waist points to it.'
-
 export function waistOfView(
   view: View,
   picture: Picture,
@@ -52,7 +50,7 @@ export function waistOfView(
   const band = findBand(picture, trunk, {
     from: from ?? 0,
     to: to ?? 0,
-    seen: view === 'side' ? 'beside the arm' : 'across',
+    seen: view === 'side' ? 'besideArm' : 'across',
     ...(hidden ? { hidden } : {}),
   })
   if (band) {
@@ -62,18 +60,18 @@ export function waistOfView(
       middle,
       right,
       sdPx: BAND_SD_PX,
-      from: 'the elastic at your waist',
+      from: 'elastic',
       by: 'camera',
     }
   }
   const usual = frame.level(WAIST[view].at)
   const guess = { left: usual, middle: usual, right: usual, sdPx: WAIST[view].sd * frame.torso }
-  const start = { ...guess, from: 'a usual place to start from: drag it', by: 'guess' } as const
-  if (view === 'side') return { ...start, reason: NO_BAND_SIDE }
+  const start = { ...guess, from: 'startHere', by: 'guess' } as const
+  if (view === 'side') return { ...start, reason: 'noBandSide' }
   const mmPerPx = card.ok ? card.card.mmPerPx : USUAL_TORSO_MM / frame.torso
   const [top, bottom] = WAIST_ZONE.narrowest.map((share) => frame.level(share))
   const level = narrowestLevel(trunk, Math.max(top ?? 0, seenFrom), bottom ?? 0, mmPerPx)
-  if (!level.ok) return { ...start, reason: NO_INDENT }
+  if (!level.ok) return { ...start, reason: 'noIndent' }
   const { y } = level
   const sdPx = level.sdMm / mmPerPx
   return {
@@ -81,7 +79,7 @@ export function waistOfView(
     middle: y,
     right: y,
     sdPx,
-    from: 'the narrowest level of your outline',
+    from: 'narrowest',
     by: 'camera',
   }
 }

@@ -8,7 +8,7 @@ export interface Estimate {
   readonly value: Mm
   /** Half width of the interval that holds the true value nine times in ten. */
   readonly pm90: Mm
-  /** One line she can read: which photo, what gave the scale, what was seen. */
+  /** Which photo, what gave the scale, what was seen: kept as ids, read by capture/seen.ts. */
   readonly basis: string
 }
 

@@ -8,6 +8,7 @@ import {
   type CardOutcome,
 } from '../../src/capture/card.ts'
 import type { Corners } from '../../src/capture/card-marker.ts'
+import { faultSaid } from '../../src/capture/fault.ts'
 import { distance } from '../../src/geometry/point.ts'
 import { cardPaint, cloth, MARKER_7, sheetPaint, shoot, type Shooting } from './card-render.ts'
 
@@ -27,7 +28,8 @@ const off = (corners: Corners, px: number, first = 0.7): Corners => {
   if (!a || !b || !c || !d) throw new Error('four corners')
   return [a, b, c, d]
 }
-const reasonOf = (outcome: CardOutcome): string => (outcome.ok ? 'found' : outcome.reason)
+const reasonOf = (outcome: CardOutcome): string =>
+  outcome.ok ? 'found' : faultSaid(outcome.reason)
 function worst(outcome: CardOutcome, exact: Corners): number {
   if (!outcome.ok) throw new Error(outcome.reason)
   return Math.max(...outcome.card.corners.map((p, i) => distance(p, exact[i] ?? p)))
@@ -93,7 +95,7 @@ describe('other sheets and rectangles', () => {
     [NaN, 100],
   ])('%d by %d mm is refused with what to take instead', (width, height) => {
     const made = rectangle(width, height)
-    expect(made.ok ? '' : made.reason).toContain('sides of 5 to 40 cm (2 to 16 in)')
+    expect(made.ok ? '' : faultSaid(made.reason)).toContain('sides of 5 to 40 cm (2 to 16 in)')
   })
   test('of two lines beside one edge the one that makes a flat card is taken', () => {
     // A stripe of the cloth runs 5 px outside the card's right edge, as strong as the edge itself.

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { findSheet, type Card, type CardOutcome } from '../../src/capture/card.ts'
 import { markerCells } from '../../src/capture/card-marker.ts'
 import { project } from '../../src/capture/card-plane.ts'
+import { faultSaid } from '../../src/capture/fault.ts'
 import { linearGrey, mirrored, shrink } from '../../src/capture/picture.ts'
 import { distance } from '../../src/geometry/point.ts'
 import { cloth, MARKER_0, MARKER_7, sheetPaint, shoot, type Shot } from './card-render.ts'
@@ -17,7 +18,8 @@ function found(outcome: CardOutcome): Card {
   if (!outcome.ok) throw new Error(outcome.reason)
   return outcome.card
 }
-const reasonOf = (outcome: CardOutcome): string => (outcome.ok ? 'found' : outcome.reason)
+const reasonOf = (outcome: CardOutcome): string =>
+  outcome.ok ? 'found' : faultSaid(outcome.reason)
 
 /**
  * A plane square to the camera's axis at depth Z shows Z / f millimetres a pixel (Hartley, Zisserman,
@@ -111,7 +113,7 @@ describe('the printed sheet', () => {
         const [u, v] = SQUARE[i] ?? [NaN, NaN]
         expect(distance(corner, pixelOf(u, v))).toBeLessThan(0.3)
       })
-    else expect(outcome.reason).toMatch(/flat to the camera|No card/)
+    else expect(faultSaid(outcome.reason)).toMatch(/flat to the camera|No card/)
   })
 })
 

@@ -3,7 +3,8 @@
  * hips, front, side and back) is common practice of measuring from photos; no published source.
  */
 import { describe, expect, test } from 'vitest'
-import { HINT_WORDS, hintFor } from '../../src/capture/hints.ts'
+import { hintFor } from '../../src/capture/hints.ts'
+import { HINT_WORDS } from '../../src/capture/hints.words.ts'
 import { livePose, movedBy } from '../../src/capture/live-pose.ts'
 import { VIEWS } from '../../src/capture/reading.ts'
 import { sightOf, type Stance } from './live-sight.ts'

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openCanvas, type Canvas } from '../../scripts/figure/canvas.ts'
 import { findChromium } from '../../scripts/chromium.mjs'
 import { findSheet } from '../../src/capture/card.ts'
+import { faultSaid } from '../../src/capture/fault.ts'
 import type { Detector } from '../../src/capture/detector.ts'
 import type { Person } from '../../src/capture/person.ts'
 import { mirrored, type Picture } from '../../src/capture/picture.ts'
@@ -96,7 +97,7 @@ describe.skipIf(!ready)('spoiled photos are named', () => {
     const seen = person && company ? { ...person, company } : person
     const reading = placePoints(view, picture, seen, findSheet(picture))
     return [reading.person, reading.card]
-      .map((outcome) => (outcome.ok ? '' : outcome.reason))
+      .map((outcome) => (outcome.ok ? '' : faultSaid(outcome.reason)))
       .join(' ')
       .trim()
   }
@@ -130,6 +131,6 @@ describe.skipIf(!ready)('spoiled photos are named', () => {
       left_wrist: place(left_hip.at.x + out * 0.15 * torso, left_hip.at.y - 0.15 * torso),
     }
     const { person: found } = placePoints(view, picture, { ...person, joints }, findSheet(picture))
-    expect(found.ok ? '' : found.reason).toMatch(/hands rest.*a little away/)
+    expect(found.ok ? '' : faultSaid(found.reason)).toMatch(/hands rest.*a little away/)
   })
 })

@@ -20,7 +20,7 @@ export function apexSpacing(readings: Readings): EstimateOutcome {
   const scale = scaleIn(found.reading, behindIn(found.reading, 'apexes'), apexLeft.at.y)
   const px = Math.hypot(apexLeft.at.x - apexRight.at.x, apexLeft.at.y - apexRight.at.y)
   const sdPx = Math.hypot(apexLeft.sdPx, apexRight.sdPx)
-  const way = wayOf(px, sdPx, scale, basisOf('front', scale, apexLeft.from))
+  const way = wayOf(px, sdPx, scale, basisOf('front', scale, 'at', apexLeft))
   const dots = apexLeft.by === 'dot' && apexRight.by === 'dot'
   return together([{ ok: true, way: dots ? { ...way, value: way.value + DOTS_SHORT_MM } : way }])
 }

@@ -51,7 +51,7 @@ function byView(readings: Readings, level: Level, view: 'front' | 'back'): AtLev
   const edges = byHand
     ? Math.hypot(a.sdPx, b.sdPx)
     : EDGES_SD_PX[joined && level === 'bust' ? 'joined' : level]
-  const basis = basisOf(view, scale, `outline at ${a.from}`)
+  const basis = basisOf(view, scale, 'outlineAt', a)
   const way = wayOf(Math.abs(a.at.x - b.at.x), edges, scale, basis)
   const levelPx = byHand ? 0 : Math.max(a.sdPx, b.sdPx)
   const slope = slopeAt(reading, a.at.y, levelPx)

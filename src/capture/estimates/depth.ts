@@ -25,7 +25,7 @@ export function depth(readings: Readings, level: Level): EstimateOutcome {
   if (!found.ok) return found
   const [a, b] = [found.at[front], found.at[back]]
   const scale = scaleIn(found.reading, SIDE_PLANE, a.at.y)
-  const basis = basisOf('side', scale, `outline at ${a.from}`)
+  const basis = basisOf('side', scale, 'outlineAt', a)
   const byHand = markedByHer(a) && markedByHer(b)
   const byDots = level === 'bust' && a.by === 'lent'
   const more = byHand ? { mm: 0, sd: 0 } : byDots ? AT_DOTS : SHOWS_MORE[level]

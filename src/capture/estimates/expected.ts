@@ -8,6 +8,8 @@ import { mm } from '../../units/length.ts'
 import { middle } from '../outline.ts'
 import { markedByHer, VIEWS, type PointName, type Readings, type ViewReading } from '../reading.ts'
 import { behindIn, scaleAt } from '../scale.ts'
+import { basisOfAll, noteBasis, type NoteId } from '../seen.ts'
+import { NO_NUMBER_WORDS } from '../seen.words.ts'
 import { NINE_IN_TEN } from './scene.ts'
 
 /** What an estimate is called in the tape model. */
@@ -93,7 +95,7 @@ export function drawnTowards(outcome: EstimateOutcome, expected: Expected): Esti
   const estimate: Estimate = {
     value: mm(mean),
     pm90: mm(NINE_IN_TEN / Math.sqrt(seen + usual)),
-    basis: usual > seen ? `${basis}; two surveys of women alone would say as much` : basis,
+    basis: usual > seen ? basisOfAll(basis, noteBasis('surveysAlone')) : basis,
   }
   return { ok: true, estimate }
 }
@@ -130,11 +132,8 @@ export function besideExpected(
 /** Across the back between the arm creases, which no photo shows: from shoulders and girths. */
 export function acrossBack(readings: Readings, known: readonly Known[]): EstimateOutcome {
   const bones = shoulders(readings)
-  if (!bones)
-    return { ok: false, reason: 'Neither the front nor the back photo shows the shoulders.' }
-  const basis =
-    'shoulder bones and girths of the photos, proportions of two surveys; the arm creases do not show'
-  return fromExpected(expectedOf('across back', [...known, bones]), basis)
+  if (!bones) return { ok: false, reason: NO_NUMBER_WORDS.noShoulders }
+  return fromExpected(expectedOf('across back', [...known, bones]), 'fromShoulders')
 }
 
 /** Nape down to the level of the armpits, which the hanging arms hide. */
@@ -142,10 +141,7 @@ export function napeToArmpitLevel(
   napeToWaist: EstimateOutcome,
   known: readonly Known[],
 ): EstimateOutcome {
-  if (known.length === 0)
-    return { ok: false, reason: 'The photos show neither her height nor a girth to judge it by.' }
-  const basis =
-    'height and girths of the photos, proportions of two surveys; the hanging arms hide the level'
+  if (known.length === 0) return { ok: false, reason: NO_NUMBER_WORDS.noHeightNoGirth }
   const back: readonly Known[] = napeToWaist.ok
     ? [
         {
@@ -155,12 +151,12 @@ export function napeToArmpitLevel(
         },
       ]
     : []
-  return fromExpected(expectedOf('scye depth', [...known, ...back]), basis)
+  return fromExpected(expectedOf('scye depth', [...known, ...back]), 'fromHeight')
 }
 
 const wider = ({ mean, sd }: Expected): Expected => ({ mean, sd: OTHER_WOMEN * sd })
 
-const fromExpected = ({ mean, sd }: Expected, basis: string): EstimateOutcome => ({
+const fromExpected = ({ mean, sd }: Expected, note: NoteId): EstimateOutcome => ({
   ok: true,
-  estimate: { value: mm(mean), pm90: mm(NINE_IN_TEN * sd), basis },
+  estimate: { value: mm(mean), pm90: mm(NINE_IN_TEN * sd), basis: noteBasis(note) },
 })

@@ -8,6 +8,7 @@
  */
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { mm } from '../../units/length.ts'
+import { noteBasis } from '../seen.ts'
 import type { Level } from './breadth.ts'
 
 const SURVEY: Readonly<Record<Level, { base: number; b: number; d: number; residual: number }>> = {
@@ -40,6 +41,6 @@ export function girth(
   const value = base + b * wide.value + d * deep.value - UNPRESSED[level]
   const photo = Math.hypot(b * wide.pm90, d * deep.pm90)
   const pm90 = Math.hypot(photo, NINE_IN_TEN * Math.hypot(residual, OTHER_POPULATION_SD))
-  const basis = `breadth and depth of the photos, proportions of 2208 women; a check, not a measure`
+  const basis = noteBasis('girthOfProportions')
   return { ok: true, estimate: { value: mm(value), pm90: mm(Math.max(BEST_PM90, pm90)), basis } }
 }

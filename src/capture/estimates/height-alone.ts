@@ -6,6 +6,7 @@
  */
 import type { EstimateId, EstimateOutcome } from '../../measurements/estimate.ts'
 import { covariance, TAPE_VARIABLES } from '../../measurements/tape-model.ts'
+import { basisOfAll, noteBasis } from '../seen.ts'
 import { MODEL_NAMES } from './expected.ts'
 
 /** Nine in ten of a normal distribution lie within this many standard deviations (any table). */
@@ -26,6 +27,6 @@ export function byHeightAlone(id: EstimateId): number | undefined {
 export function besideHeight(id: EstimateId, outcome: EstimateOutcome): EstimateOutcome {
   const alone = byHeightAlone(id)
   if (!outcome.ok || alone === undefined || outcome.estimate.pm90 < alone) return outcome
-  const basis = `${outcome.estimate.basis}; her height alone would say as much`
+  const basis = basisOfAll(outcome.estimate.basis, noteBasis('heightAlone'))
   return { ok: true, estimate: { ...outcome.estimate, basis } }
 }

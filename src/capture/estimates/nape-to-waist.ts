@@ -40,7 +40,7 @@ function bySide(readings: Readings): WayOutcome {
   const curve = tapeLength(found.reading, nape.at, waistBack.at) - straight
   const px = straight + OF_CURVE.share * curve
   const ownSd = OF_CURVE.sd * curve * scale.mmPerPx
-  const basis = basisOf('side', scale, `along the back line to ${waistBack.from}`)
+  const basis = basisOf('side', scale, 'alongBack', waistBack)
   const sdPx = Math.hypot(nape.sdPx, waistBack.sdPx)
   return { ok: true, way: byItself(wayOf(px, sdPx, scale, basis, ownSd)) }
 }
@@ -50,7 +50,7 @@ function byBack(readings: Readings): WayOutcome {
   if (!found.ok) return found
   const { nape, waistBack } = found.at
   const scale = scaleIn(found.reading, backSurface(found.reading), (nape.at.y + waistBack.at.y) / 2)
-  const basis = basisOf('back', scale, `straight down to ${waistBack.from}`)
+  const basis = basisOf('back', scale, 'straightDown', waistBack)
   const sdPx = Math.hypot(nape.sdPx, waistBack.sdPx)
   const way = wayOf(distance(nape.at, waistBack.at), sdPx, scale, basis, CURVE_ADDS.sd)
   return { ok: true, way: byItself({ ...way, value: way.value + CURVE_ADDS.mm }) }

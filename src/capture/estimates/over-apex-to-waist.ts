@@ -5,6 +5,7 @@
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { mm } from '../../units/length.ts'
 import type { PlacedPoint, PointName, Readings } from '../reading.ts'
+import { basisOfAll, noteBasis } from '../seen.ts'
 import { NINE_IN_TEN } from './scene.ts'
 import { sideNeckToApex } from './side-neck-to-apex.ts'
 import { waistToBustLevel } from './waist-to-bust-level.ts'
@@ -26,7 +27,7 @@ export function sideNeckOverApexToWaist(readings: Readings): EstimateOutcome {
   if (!a.ok || !b.ok) throw new Error('over the apex: a part was lost when its level was made sure')
   const value = upper.estimate.value + DOWN.share * lower.estimate.value + DOWN.mm
   const pm90 = Math.hypot(a.estimate.pm90, b.estimate.pm90, NINE_IN_TEN * DOWN.sd)
-  const basis = `${upper.estimate.basis}; then down to the waist`
+  const basis = basisOfAll(upper.estimate.basis, noteBasis('thenDown'))
   return { ok: true, estimate: { value: mm(value), pm90: mm(pm90), basis } }
 }
 const LEVELS = ['bustLevel', 'apexLeft', 'apexRight', 'bustLeft', 'bustRight'] as const

@@ -5,8 +5,12 @@
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { mm } from '../../units/length.ts'
 import type { PlacedPoint, PointName, Readings, View, ViewReading } from '../reading.ts'
+import { faultSaid, type FaultId } from '../fault.ts'
+import { WITHOUT_CARD } from '../fault.words.ts'
 import type { Reach } from '../relief.ts'
 import { scaleAt, type Scale } from '../scale.ts'
+import { basisOfAll, wayBasis, type RunId } from '../seen.ts'
+import { NO_NUMBER_WORDS } from '../seen.words.ts'
 
 /**
  * Nine in ten lie within this many of the standard deviations worked out here: counted over 48 sets of
@@ -28,10 +32,10 @@ export type WayOutcome =
 
 /** The reason of the card search, said of one photo among three. */
 export function noCard({ view, card }: ViewReading): string {
-  const why = card.ok ? '' : card.reason.replace(/^No card in this photo\. /, '')
-  return `There is no card to measure by in the ${view} photo. ${why}`
+  const missing: FaultId = 'noCard'
+  const why = card.ok ? '' : card.reason === missing ? WITHOUT_CARD : faultSaid(card.reason)
+  return NO_NUMBER_WORDS.noCard[view](why)
 }
-const noPhoto = (view: View): string => `There is no ${view} photo.`
 
 /** The named points of a view, or the sentence that says which is missing and why. */
 export function pointsOf<Name extends PointName>(
@@ -46,15 +50,17 @@ export function pointsOf<Name extends PointName>(
     }
   | { readonly ok: false; readonly reason: string } {
   const reading = readings[view]
-  if (!reading) return { ok: false, reason: noPhoto(view) }
-  if (!reading.person.ok) return { ok: false, reason: reading.person.reason }
+  if (!reading) return { ok: false, reason: NO_NUMBER_WORDS.noPhoto[view] }
+  if (!reading.person.ok) return { ok: false, reason: faultSaid(reading.person.reason) }
   if (!reading.card.ok) return { ok: false, reason: noCard(reading) }
   const at: Partial<Record<Name, PlacedPoint>> = {}
   for (const name of names) {
     const point = reading.points[name]
     const unsure = point === undefined || point.by === 'guess'
-    if (unsure)
-      return { ok: false, reason: reading.missing[name] ?? `The ${view} photo does not show it.` }
+    if (unsure) {
+      const why = reading.missing[name]
+      return { ok: false, reason: why ? faultSaid(why) : NO_NUMBER_WORDS.notShown[view] }
+    }
     at[name] = point
   }
   return { ok: true, reading, at: at as Record<Name, PlacedPoint> }
@@ -105,11 +111,15 @@ export function together(ways: readonly WayOutcome[], shared = 0): EstimateOutco
     estimate: {
       value: mm(value),
       pm90: mm(NINE_IN_TEN * sd),
-      basis: good.map((way) => way.basis).join('; '),
+      basis: basisOfAll(...good.map((way) => way.basis)),
     },
   }
 }
 
-/** `from` tells why a point lies where it does; the photo and the card belong in the same line. */
-export const basisOf = (view: View, scale: Scale, seen: string): string =>
-  `${view} photo, ${scale.words}, ${seen}`
+/** What the points between which it runs lie by; the photo and the card belong in the same line. */
+export const basisOf = (
+  view: View,
+  scale: Scale,
+  run: RunId,
+  ...ends: readonly [PlacedPoint, PlacedPoint?]
+): string => wayBasis(view, scale.by, run, ends[0].from, ends[1]?.from)

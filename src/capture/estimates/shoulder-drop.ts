@@ -47,7 +47,7 @@ function byView(readings: Readings, view: 'front' | 'back', side: Side): WayOutc
     UPRIGHT_SD * Math.hypot(off.x, off.y),
   ]
   const scale = scaleIn(reading, behindIn(reading, 'shoulders'), bone.at.y)
-  const basis = basisOf(view, scale, `${neck.from} to ${bone.from}`)
+  const basis = basisOf(view, scale, 'between', neck, bone)
   return { ok: true, way: wayOf(px, Math.hypot(...heights), scale, basis) }
 }
 

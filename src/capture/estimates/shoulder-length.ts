@@ -74,6 +74,6 @@ function byView(readings: Readings, view: 'front' | 'back', sides: readonly Side
   const sdPx = mean((neck, bone) => Math.hypot(neck.sdPx, bone.sdPx))
   const [neck, bone] = first
   const scale = scaleIn(found.reading, behindIn(found.reading, 'shoulders'), bone.at.y)
-  const basis = basisOf(view, scale, `${neck.from} to ${bone.from}`)
+  const basis = basisOf(view, scale, 'between', neck, bone)
   return { ok: true, way: wayOf(px, sdPx, scale, basis) }
 }

@@ -59,7 +59,7 @@ export function sideNeckToApex(readings: Readings): EstimateOutcome {
   const down = lift.down - (apex.by === 'dot' ? APEX_DOT_BACK.down : 0)
   const px = Math.hypot(reach, apex.at.y - neck.at.y + down / scale.mmPerPx)
   const sdPx = SLANT.down * Math.hypot(apex.sdPx, neck.sdPx)
-  const basis = basisOf('side', scale, `${neck.from} to ${apex.from}`)
+  const basis = basisOf('side', scale, 'between', neck, apex)
   const ownSd = Math.hypot(SLANT.forward * less.sd, lift.sd)
   const inPlane = byItself(wayOf(px, sdPx, scale, basis, ownSd))
   const out = outward(readings) ?? USUAL_OUT

@@ -27,7 +27,7 @@ function bySide(readings: Readings): WayOutcome {
   const { bustLevel, waistFront } = found.at
   const scale = scaleIn(found.reading, SIDE_PLANE, bustLevel.at.y)
   const sdPx = Math.hypot(bustLevel.sdPx, waistFront.sdPx)
-  const basis = basisOf('side', scale, `${bustLevel.from} to ${waistFront.from}`)
+  const basis = basisOf('side', scale, 'between', bustLevel, waistFront)
   return { ok: true, way: wayOf(waistFront.at.y - bustLevel.at.y, sdPx, scale, basis) }
 }
 
@@ -40,7 +40,7 @@ function byFront(readings: Readings, reason: string): WayOutcome {
   const ends = markedByHer(apexLeft) ? apexLeft.sdPx / Math.SQRT2 : level.sdPx
   const sdPx = Math.hypot(ends, waistFront.sdPx)
   const px = waistFront.at.y - (apexLeft.at.y + apexRight.at.y) / 2
-  const basis = basisOf('front', scale, `apexes to ${waistFront.from}`)
+  const basis = basisOf('front', scale, 'apexesTo', waistFront)
   const way = wayOf(px, sdPx, scale, basis)
   const low = apexLeft.by === 'dot' ? APEX_DOT_LOW_MM : 0
   return { ok: true, way: { ...way, value: way.value + low } }

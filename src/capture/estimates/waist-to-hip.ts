@@ -25,7 +25,7 @@ export function waistToHip(
   const torso = (person.ok && bodyFrame(person.joints)?.torso) || 0
   const scale = scaleIn(found.reading, SIDE_PLANE, (waistBack.at.y + hipBack.at.y) / 2)
   const level = markedByHer(hipBack) ? hipBack.sdPx : HIP_LEVEL_SD * torso
-  const basis = basisOf('side', scale, `${waistBack.from} to ${hipBack.from}`)
+  const basis = basisOf('side', scale, 'between', waistBack, hipBack)
   const down = wayOf(
     hipBack.at.y - waistBack.at.y,
     Math.hypot(waistBack.sdPx, level),

@@ -18,7 +18,6 @@ export const FOLD_PLACES = [
 export type FoldPlace = (typeof FOLD_PLACES)[number]
 
 interface PlaceSpec {
-  readonly words: string
   readonly views: readonly ('front' | 'back')[]
   /** Out from the middle line, in half spreads of the shoulder joints, at the stroke's middle. */
   readonly out: readonly [number, number]
@@ -31,7 +30,6 @@ interface PlaceSpec {
 
 export const PLACES: Readonly<Record<FoldPlace, PlaceSpec>> = {
   betweenApexes: {
-    words: 'level, from bust tip to bust tip',
     views: ['front'],
     out: [0, 0.5],
     down: [0, 0.5],
@@ -39,7 +37,6 @@ export const PLACES: Readonly<Record<FoldPlace, PlaceSpec>> = {
     complaints: ['B1', 'B9', 'B11'],
   },
   apexToSideWaist: {
-    words: 'slanting, from the bust tip down to the side of the waist',
     views: ['front'],
     out: [0.45, 1.05],
     down: [0.35, 0.75],
@@ -47,7 +44,6 @@ export const PLACES: Readonly<Record<FoldPlace, PlaceSpec>> = {
     complaints: ['B2', 'W5'],
   },
   neckToArmpit: {
-    words: 'slanting, from the neck down to the armpit',
     views: ['front', 'back'],
     out: [0.4, 0.9],
     down: [-0.1, 0.2],
@@ -55,7 +51,6 @@ export const PLACES: Readonly<Record<FoldPlace, PlaceSpec>> = {
     complaints: ['SH1', 'A5'],
   },
   shoulderTipToCentre: {
-    words: 'fanning, from the tip of the shoulder towards the middle',
     views: ['front', 'back'],
     out: [0.4, 1],
     down: [-0.05, 0.35],
@@ -63,7 +58,6 @@ export const PLACES: Readonly<Record<FoldPlace, PlaceSpec>> = {
     complaints: ['SH2', 'SH4'],
   },
   aboveBackWaist: {
-    words: 'level, across the back above the waist',
     views: ['back'],
     out: [0, 0.5],
     down: [0.4, 0.95],
@@ -71,7 +65,6 @@ export const PLACES: Readonly<Record<FoldPlace, PlaceSpec>> = {
     complaints: ['K2', 'K5', 'W9'],
   },
   besideArmhole: {
-    words: 'upright, beside the armhole',
     views: ['front', 'back'],
     out: [0.5, 1.05],
     down: [-0.05, 0.3],

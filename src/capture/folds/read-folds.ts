@@ -4,6 +4,7 @@
  */
 import type { Point } from '../../geometry/point.ts'
 import type { Card, CardOutcome } from '../card.ts'
+import { refused, type Refused } from '../fault.ts'
 import type { Person } from '../person.ts'
 import { partOf, type Part, type Picture } from '../picture.ts'
 import { clothOf } from './cloth.ts'
@@ -23,12 +24,7 @@ export interface Fold {
 }
 export type FoldsOutcome =
   | { readonly ok: true; readonly folds: readonly Fold[]; readonly places: readonly FoldPlace[] }
-  | { readonly ok: false; readonly reason: string }
-
-export const NO_TRUNK =
-  'No person was found in this photo, so it is not known where the cloth is. Take it from the neck to the thighs, with light from one side.'
-export const NO_CLOTH =
-  'The cloth could not be told from the rest. A plain muslin of one colour, lit from one side, shows its folds best.'
+  | Refused
 
 /** Without a card: shoulder joints of women lie about so far apart, mm (bench of 16 bodies: 300 to 360). */
 const USUAL_SHOULDERS_MM = 330
@@ -40,7 +36,7 @@ export function readFolds(
   card: CardOutcome,
 ): FoldsOutcome {
   const raw = person && trunkFrame(person, 1)
-  if (!person || !raw) return { ok: false, reason: NO_TRUNK }
+  if (!person || !raw) return refused('noTrunk')
   const mmPerPx = card.ok ? card.card.mmPerPx : USUAL_SHOULDERS_MM / (2 * raw.half)
   // Of a photo of the whole body only the trunk: the rest costs half a minute and shows no muslin.
   const part = trunkPart(picture, raw)
@@ -48,7 +44,7 @@ export function readFolds(
   const grid = gridOf(partOf(picture, part), trunk.mask, mmPerPx)
   const frame = trunkFrame(trunk, grid.px)
   const cloth = frame && clothOf(grid, frame, card.ok ? cardIn(part, card.card) : undefined)
-  if (!frame || !cloth) return { ok: false, reason: NO_CLOTH }
+  if (!frame || !cloth) return refused('noCloth')
   const { width } = grid
   const found = strokes(cloth.relief, cloth.inside)
   const placed = found.map((stroke) => placeOfFold(view, stroke, frame, width))

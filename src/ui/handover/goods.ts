@@ -7,7 +7,7 @@ import { withoutMetadata } from '../../storage/jpeg.ts'
 import type { PhotoHere } from '../../storage/load.ts'
 import type { Restored } from '../../storage/restore.ts'
 import type { Session } from '../session.svelte.ts'
-import { VIEW_WORDS } from '../measure/photos/words.ts'
+import { VIEW_WORDS } from '../measure/photos/names.words.ts'
 
 /** What a session gives and takes here. */
 export type Shelf = Pick<Session, 'backup' | 'restore' | 'readPhoto' | 'bringPixels' | 'photos'>

@@ -1,80 +1,38 @@
-/** Words of the trade as the page uses them, each in a sentence or two. Common practice, no source. */
-export interface Word {
-  readonly word: string
-  readonly says: string
-}
+/** The words of the trade in the order of the alphabet, each page in that of its language. */
+import { LANGUAGE } from '../language.words.ts'
+import { GLOSSARY_WORDS } from './glossary.words.ts'
 
-export const GLOSSARY: readonly Word[] = [
-  {
-    word: 'agreed',
-    says: 'Two readings of the tape that lie near enough together. Only agreed numbers are drawn from.',
-  },
-  {
-    word: 'allowance',
-    says: 'Cloth outside the seam line. The seam is drawn first, the allowance is added to it.',
-  },
-  {
-    word: 'balance',
-    says: 'How much longer the front is than the back, over bust tip and shoulder blade.',
-  },
-  {
-    word: 'bias',
-    says: 'Slantwise to the threads, at half a right angle. Cloth stretches most along it.',
-  },
-  { word: 'block', says: 'A plain draft that fits closely. Garments are made from it.' },
-  {
-    word: 'bust tip',
-    says: 'The point a bust dart aims at. The dart itself ends a little before it.',
-  },
-  {
-    word: 'calico',
-    says: 'Plain unbleached cotton, woven as firm as the cloth to come. Muslins are sewn of it.',
-  },
-  { word: 'cap', says: 'The curved top of a sleeve, from underarm over the shoulder to underarm.' },
-  {
-    word: 'complaint',
-    says: 'What a muslin does that it should not: a fold, a pull, a gape. The cloth complains, never the body.',
-  },
-  {
-    word: 'dart',
-    says: 'A wedge of cloth sewn away to a point, so that flat cloth goes over a round.',
-  },
-  { word: 'ease', says: 'What a garment measures more than the body, for moving and breathing.' },
-  { word: 'fold', says: 'The edge of cloth laid double. A piece on the fold comes out whole.' },
-  { word: 'grain', says: 'The direction of the long threads. The arrow on a piece lies along it.' },
-  {
-    word: 'muslin',
-    says: 'A trial of the garment in plain cloth, sewn with long stitches to be opened again.',
-  },
-  {
-    word: 'nape',
-    says: 'The bone at the back of the neck that stands out when the head bends forward.',
-  },
-  {
-    word: 'notch',
-    says: 'A small mark on an edge. One is front, two are back; equal notches meet.',
-  },
-  { word: 'overarm', says: 'The line from the side neck over the shoulder down the arm.' },
-  { word: 'plumb', says: 'Hanging straight down, as a weight on a thread does.' },
-  {
-    word: 'proof',
-    says: 'What the page checks on a draft: that seams match and that it can be got into.',
-  },
-  { word: 'reading', says: 'One number off the tape. Each length is read twice.' },
-  { word: 'round', says: 'One muslin: numbers, draft, what was seen, what was decided.' },
-  { word: 'scye', says: 'An old word for the armhole.' },
-  { word: 'side neck', says: 'Where the neck turns into the shoulder, under the lobe of the ear.' },
-  { word: 'toile', says: 'The same as a muslin.' },
-  {
-    word: 'truing',
-    says: 'Drawing a line smooth and square again after a change, and holding seams that meet against each other.',
-  },
-  {
-    word: 'walking',
-    says: 'Laying one seam along the other, a bit at a time, to see that both are equally long.',
-  },
-  {
-    word: 'watch',
-    says: 'What is left of a pinned amount. It is looked at on the next muslin before it is changed.',
-  },
-]
+export const WORD_IDS = [
+  'agreed',
+  'allowance',
+  'balance',
+  'bias',
+  'block',
+  'bustTip',
+  'calico',
+  'cap',
+  'complaint',
+  'dart',
+  'ease',
+  'fold',
+  'grain',
+  'muslin',
+  'nape',
+  'notch',
+  'overarm',
+  'plumb',
+  'proof',
+  'reading',
+  'round',
+  'scye',
+  'sideNeck',
+  'toile',
+  'truing',
+  'walking',
+  'watch',
+] as const
+export type WordId = (typeof WORD_IDS)[number]
+
+export const GLOSSARY = WORD_IDS.map((id) => ({ id, ...GLOSSARY_WORDS[id] })).sort((a, b) =>
+  a.word.localeCompare(b.word, LANGUAGE),
+)

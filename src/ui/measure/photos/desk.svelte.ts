@@ -22,7 +22,7 @@ import type { Point } from '../../../geometry/point.ts'
 import { SCALE_BY, type ScaleBy } from './scale-by.ts'
 import type { Shots } from './live-desk.svelte.ts'
 import { headPatch } from './patch.ts'
-import { VIEW_WORDS } from './words.ts'
+import { DESK_WORDS as W } from './photos.words.ts'
 
 /** A file she chose: being opened, refused with a sentence, or open. */
 export type Chosen =
@@ -38,9 +38,6 @@ export type Chosen =
 type Open = Extract<Chosen, { how: 'open' }>
 type PerView<T> = Readonly<Partial<Record<View, T>>>
 
-const FAILED =
-  'The photos could not be read: the model did not arrive whole, or this browser blocks WebAssembly. ' +
-  'Connect once and read them again. The tape book works without photos.'
 const CORNERS = 4
 
 export class PhotoDesk {
@@ -105,7 +102,7 @@ export class PhotoDesk {
       : { how: 'refused', name, reason: outcome.reason }
     this.chosen = { ...this.chosen, [view]: chosen }
     if (outcome.ok) this.view = view
-    this.status = outcome.ok ? `${VIEW_WORDS[view]} photo opened.` : ''
+    this.status = outcome.ok ? W.opened[view] : ''
   }
 
   /** Photos taken here: on the table as if they had been chosen, with what was read from them. */
@@ -115,13 +112,13 @@ export class PhotoDesk {
       if (!shot) continue
       this.#drop(view)
       const { photo, url, reading } = shot
-      const open: Open = { how: 'open', name: 'Taken here', ...photo, url }
+      const open: Open = { how: 'open', name: W.takenHere, ...photo, url }
       this.chosen = { ...this.chosen, [view]: open }
       if (reading && this.card === 'sheet') this.#show(reading)
       this.view = VIEWS.find((v) => this.photo(v)) ?? view
     }
     const count = VIEWS.filter((view) => shots[view]).length
-    if (count > 0) this.status = `${count} of 3 taken here, on the table.`
+    if (count > 0) this.status = W.onTable(count)
   }
 
   /** The photo as it is kept: with the head covered in its pixels, unless she switched that off. */
@@ -144,31 +141,27 @@ export class PhotoDesk {
 
   /** Why the photos cannot be read yet; undefined when they can. */
   whyNotRead = $derived.by((): string | undefined => {
-    if (VIEWS.some((view) => this.chosen[view]?.how === 'opening'))
-      return 'A photo is being opened.'
-    if (this.toRead.length === 0)
-      return this.read.length > 0 ? 'All chosen photos are read.' : 'Choose a photo first.'
-    if (this.card === 'own' && !this.own) return 'Write down both sides of the rectangle first.'
+    if (VIEWS.some((view) => this.chosen[view]?.how === 'opening')) return W.opening
+    if (this.toRead.length === 0) return this.read.length > 0 ? W.allRead : W.chooseFirst
+    if (this.card === 'own' && !this.own) return W.bothSides
     const untapped = this.toRead.find((view) => (this.taps[view]?.length ?? 0) < CORNERS)
-    return this.tapped && untapped
-      ? `Tap the four corners of it in the ${untapped} photo first.`
-      : undefined
+    return this.tapped && untapped ? W.tapFirst[untapped] : undefined
   })
 
   async readAll(): Promise<void> {
     if (this.whyNotRead !== undefined || this.reading) return
     this.reading = true
     this.problem = undefined
-    this.status = 'Fetching the model that finds nape and waist: 13 MB, once.'
+    this.status = W.fetching
     const stopped = new Promise<'stopped'>((resolve) => {
       this.#stop = () => resolve('stopped')
     })
     try {
       const done = await Promise.race([this.#readEach(this.camera()), stopped])
-      this.status = done === 'stopped' ? 'Stopped. Nothing is lost; read them when you like.' : done
+      this.status = done === 'stopped' ? W.stopped : done
     } catch {
       this.status = ''
-      this.problem = FAILED
+      this.problem = W.failed
       this.dropCamera()
     } finally {
       this.reading = false
@@ -182,14 +175,14 @@ export class PhotoDesk {
     for (const view of this.toRead) {
       const photo = this.photo(view)
       if (!photo || camera !== this.#camera) continue
-      this.status = `Reading the ${view} photo.`
+      this.status = W.reading[view]
       const reading = await camera.read(view, photo.picture, this.#question(view))
       if (this.photo(view) === photo) this.#show(reading)
     }
-    return 'Photos read.'
+    return W.done
   }
   #question(view: View): CardQuestion {
-    const size = this.card === 'own' ? this.own : SCALE_BY[this.card].size
+    const size = this.card === 'own' ? this.own : SCALE_BY[this.card]
     return size
       ? { how: 'id1', taps: $state.snapshot(this.taps[view] ?? []), size }
       : { how: 'sheet' }

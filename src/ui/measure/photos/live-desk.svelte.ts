@@ -13,7 +13,8 @@ import type { PhotoOutcome } from '../../../capture/photo.ts'
 import type { Picture } from '../../../capture/picture.ts'
 import { VIEWS, type View, type ViewReading } from '../../../capture/reading.ts'
 import { letGo, openStream, severalCameras, type Facing } from './live-stream.ts'
-import { toneOf } from './live-words.ts'
+import { LIVE_TROUBLE } from './live.words.ts'
+import { toneOf } from './live-said.ts'
 import { openTones, type Tones } from './tones.ts'
 
 export type Photo = Extract<PhotoOutcome, { ok: true }>
@@ -45,11 +46,6 @@ const TICK_MS = 100
 /** Between two looks the page has time for everything else, ms. */
 const REST_MS = 60
 
-const NO_HINTS = 'The hints did not arrive. The count-down key takes the photos without them.'
-const AWAY = 'The camera was let go while this page was out of sight. Start it again.'
-const LOST = 'The camera stopped. Look at its plug or its cover and start it again.'
-const NO_PICTURE = 'The camera gave no picture. Stand once more.'
-
 export class LiveDesk {
   state = $state.raw(live.beginLive())
   shots = $state.raw<Shots>({})
@@ -66,7 +62,7 @@ export class LiveDesk {
 
   view = $derived(this.state.todo[0])
   left = $derived(live.digit(this.state.step, this.now))
-  noHints = $derived(this.hints === 'none' ? NO_HINTS : undefined)
+  noHints = $derived(this.hints === 'none' ? LIVE_TROUBLE.noHints : undefined)
   taken = $derived(VIEWS.filter((view) => this.shots[view]))
 
   readonly #tools: LiveTools
@@ -108,7 +104,7 @@ export class LiveDesk {
     this.stream = stream
     for (const track of stream.getTracks())
       track.addEventListener('ended', () => {
-        if (this.stream === stream) this.#lost(LOST)
+        if (this.stream === stream) this.#lost(LIVE_TROUBLE.lost)
       })
     this.#video.srcObject = stream
     await this.#video.play().catch(() => undefined)
@@ -127,7 +123,7 @@ export class LiveDesk {
   }
   /** The page is out of sight: no camera runs that she cannot see. */
   hidden(): void {
-    if (this.stream) this.#lost(AWAY)
+    if (this.stream) this.#lost(LIVE_TROUBLE.away)
   }
   #lost(problem: string): void {
     letGo(this.stream)
@@ -214,7 +210,7 @@ export class LiveDesk {
       void this.#read(view, outcome)
     } catch {
       if (!this.#open) return
-      this.problem ??= NO_PICTURE
+      this.problem ??= LIVE_TROUBLE.noPicture
       this.#move(live.missed(this.state))
     }
   }

@@ -1,20 +1,17 @@
 /** The device's camera for the live picture: asked for once, let go for certain, refused in words. */
+import { STREAM_WORDS } from './live.words.ts'
+
 export type Facing = 'user' | 'environment'
 
 export type StreamOutcome =
   | { readonly ok: true; readonly stream: MediaStream }
   | { readonly ok: false; readonly reason: string }
 
-const UPLOAD = 'Or choose photos you have; nothing is lost.'
 const REFUSALS: Readonly<Record<string, string>> = {
-  NotAllowedError:
-    'The camera is not allowed for this page. Allow it beside the page’s address and try again.',
-  NotFoundError: 'This device shows no camera. Plug one in and try again.',
-  NotReadableError:
-    'The camera did not start. Another program may hold it; close that and try again.',
+  NotAllowedError: STREAM_WORDS.notAllowed,
+  NotFoundError: STREAM_WORDS.notFound,
+  NotReadableError: STREAM_WORDS.notReadable,
 }
-const UNSAFE = 'This page cannot reach a camera, because it was not opened over https.'
-const UNKNOWN = 'The camera did not start. Try again.'
 
 /** Without `resizeMode` a browser may cut the frame to the size asked for (W3C Media Capture, 4.3). */
 interface WholeFrame extends MediaTrackConstraints {
@@ -25,14 +22,17 @@ interface WholeFrame extends MediaTrackConstraints {
  * Asks for the largest whole frame the camera gives. No sound is asked for.
  * @param otherwise the way on without a camera, said after the reason
  */
-export async function openStream(facing: Facing, otherwise = UPLOAD): Promise<StreamOutcome> {
+export async function openStream(
+  facing: Facing,
+  otherwise = STREAM_WORDS.chooseInstead,
+): Promise<StreamOutcome> {
   const refused = (sentence: string): StreamOutcome => ({
     ok: false,
     reason: `${sentence} ${otherwise}`,
   })
   // Absent where the page was not served safely, whatever the type says.
   const devices: MediaDevices | undefined = navigator.mediaDevices
-  if (!devices) return refused(UNSAFE)
+  if (!devices) return refused(STREAM_WORDS.unsafe)
   const video: WholeFrame = {
     facingMode: { ideal: facing },
     width: { ideal: 2560 },
@@ -43,7 +43,7 @@ export async function openStream(facing: Facing, otherwise = UPLOAD): Promise<St
     return { ok: true, stream: await devices.getUserMedia({ video, audio: false }) }
   } catch (problem) {
     const name = problem instanceof Error ? problem.name : ''
-    return refused(REFUSALS[name] ?? UNKNOWN)
+    return refused(REFUSALS[name] ?? STREAM_WORDS.unknown)
   }
 }
 

@@ -1,7 +1,7 @@
 /** What is said and heard while the photos are taken. */
 import { expect, it } from 'vitest'
 import { beginLive, countDown, tick, took, type Step } from '../../../src/capture/live.ts'
-import { said, toneOf } from '../../../src/ui/measure/photos/live-words.ts'
+import { said, toneOf } from '../../../src/ui/measure/photos/live-said.ts'
 
 const waiting: Step = { phase: 'waiting', hint: 'nobody' }
 const counting: Step = { phase: 'counting', by: 'still', until: 3000, bad: 0 }

@@ -1,12 +1,16 @@
 /** What the points, the views and the lengths of the photos are called on the screen. */
-import type { PointName, View, ViewReading } from '../../../capture/reading.ts'
-import { POINT_NAMES } from '../../../capture/reading.ts'
+import type { PointName, View } from '../../../capture/reading.ts'
 import type { EstimateId } from '../../../measurements/estimate.ts'
 
 export const VIEW_WORDS: Readonly<Record<View, string>> = {
   front: 'Front',
   side: 'Side',
   back: 'Back',
+}
+export const VIEW_PHOTO_WORDS: Readonly<Record<View, string>> = {
+  front: 'Front photo',
+  side: 'Side photo',
+  back: 'Back photo',
 }
 
 /** Left and right are the wearer's. */
@@ -56,24 +60,4 @@ export const ESTIMATE_WORDS: Readonly<Record<EstimateId, string>> = {
   bustGirth: 'Bust girth',
   waistGirth: 'Waist girth',
   hipGirth: 'Hip girth',
-}
-
-export interface Sentence {
-  readonly stop: boolean
-  readonly text: string
-}
-
-/** What was found in one photo: card and person first, then every point that was not seen. */
-export function foundIn({ card, person, missing }: ViewReading): readonly Sentence[] {
-  const cardWord = card.ok && card.card.kind === 'sheet' ? 'Printed sheet found.' : 'Card found.'
-  const first: readonly Sentence[] = [
-    card.ok ? { stop: false, text: cardWord } : { stop: true, text: card.reason },
-    person.ok ? { stop: false, text: 'Person found.' } : { stop: true, text: person.reason },
-  ]
-  if (!person.ok) return first
-  const unseen = POINT_NAMES.flatMap((name) => {
-    const reason = missing[name]
-    return reason === undefined ? [] : [{ stop: false, text: `${POINT_WORDS[name]}: ${reason}` }]
-  })
-  return [...first, ...unseen]
 }

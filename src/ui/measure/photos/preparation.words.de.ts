@@ -1,0 +1,44 @@
+import type {
+  MODEL_WORDS as EnglishModel,
+  PREPARATION_WORDS as EnglishPreparation,
+  PRINT_WORDS as EnglishPrint,
+} from './preparation.words.ts'
+
+export const PREPARATION_WORDS: typeof EnglishPreparation = {
+  summary: 'Bevor du sie aufnimmst',
+  wears: {
+    front: 'Bogen in der Taille, vorn, am Körper. Arme etwas abgespreizt.',
+    side: 'Bogen an der Seite zur Kamera. Dieser Arm geht nach vorn, Hand hoch.',
+    back: 'Bogen hinten in der Taille. Arme etwas abgespreizt, beide Füße belastet.',
+  },
+  figure: (view, words) => `Ansicht ${view.toLowerCase()}: ${words}`,
+  clothes: 'Enge Kleidung in einer Farbe. Haare hoch, Nacken frei. Schuhe aus.',
+  cord: 'Eine Schnur oder ein Gummiband in der Taille, ringsum waagerecht. Anders ist die Taille nicht zu sehen, und dort beginnen die meisten Längen.',
+  dots: 'Wenn du magst: Klebepunkte in einer kräftigen Farbe an Nackenpunkt, Halspunkt, Schulterpunkten, Brustpunkten, Mitte der Taille und Hüfte. Ein Punkt ist genauer als eine Schätzung.',
+  cameraDrawn:
+    'Die Kamera steht auf einem Hocker oder Regal in Höhe der Taille, 2,5 m entfernt, aufrecht und waagerecht.',
+  distance: '2,5 m',
+  atWaist: 'in Höhe der Taille',
+  camera: 'Kamera.',
+  cameraStands: 'Aufrecht auf Regal oder Hocker, nicht geneigt. Das Licht kommt von hinter ihr.',
+}
+
+export const PRINT_WORDS: typeof EnglishPrint = {
+  paper: 'Papier für den Bogen',
+  letter: 'Letter',
+  save: (paper) => `Bogen, Punkte und Taschenkarte speichern, ${paper}`,
+  title: 'Zum Drucken für die Fotos',
+  fileName: (paper) => `zum-drucken-fuer-die-fotos-${paper}.pdf`,
+  saved:
+    'Gespeichert: zwei Seiten. Druck sie mit 100 % und miss dann das schwarze Quadrat: 10,0 cm in beide Richtungen; und den Balken auf Seite zwei: 10,0 cm.',
+  notLoaded:
+    'Die Seite ließ sich nicht machen: Ein Teil dieses Programms wurde nicht geladen. Lade neu und versuch es noch einmal.',
+}
+
+const mega = (value: number): string => value.toFixed(1).replace('.', ',')
+
+export const MODEL_WORDS: typeof EnglishModel = {
+  label: 'Modell, das Nacken und Taille findet',
+  value: (loaded, total) => `${mega(loaded)} von ${mega(total)} Megabyte`,
+  once: (loaded, total) => `${mega(loaded)} von ${mega(total)} MB, einmalig`,
+}
