@@ -20,7 +20,7 @@ import {
   scaleOf,
   taper,
 } from './card-shape.ts'
-import { refused } from './fault.ts'
+import { refused, type FaultId } from './fault.ts'
 import type { Grey } from './picture.ts'
 
 /** An edge whose stations stray further than this is no straight edge. From trial. */
@@ -48,7 +48,7 @@ export function refineCorners(
   const most = outside === 'either' ? RIVALS : 1
   const sought = edges(start).map(([a, b]) => seekEdges(grey, a, b, reach, outside, most))
   const readings: Reading[] = []
-  let refusal = EDGE_UNSEEN
+  let refusal: FaultId = 'edgeUnseen'
   for (const way of likeliest(choices(sought), size)) {
     const read = readWay(grey, start, size, reach, way)
     if (typeof read === 'string') refusal = read
@@ -56,7 +56,7 @@ export function refineCorners(
   }
   readings.sort((p, q) => p.strange - q.strange)
   const [best, ...others] = readings
-  if (!best) return refuse(refusal)
+  if (!best) return refused(refusal)
   const away = others.flatMap(({ card, strange }) => {
     const share = Math.abs(card.mmPerPx / best.card.mmPerPx - 1)
     return strange - best.strange < OUT_OF_QUESTION && share > OTHER_SCALE ? [share] : []
@@ -79,7 +79,7 @@ function readWay(
   size: CardSize,
   reach: number,
   way: readonly SoughtEdge[],
-): Reading | string {
+): Reading | FaultId {
   let corners = meeting(way)
   if (!corners) return 'edgeUnseen'
   let fits: (EdgeFit | null)[] = []

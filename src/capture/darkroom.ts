@@ -50,7 +50,7 @@ export function openDarkroom(): Darkroom {
     }
     made.onerror = (event) => {
       event.preventDefault()
-      fail(event.message || 'the worker did not start')
+      fail(event.message || 'not-started')
     }
     return made
   }

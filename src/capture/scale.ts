@@ -47,6 +47,11 @@ const EDGE_SHARE = { sheet: 0.002, id1: 0.008 } as const
 /** A card nearer to a wrist than this, in torsos, is held in that hand. */
 const IN_HAND = 0.6
 
+const SCALE_BY = {
+  sheet: { waist: 'sheetHung', hand: 'sheetHeld' },
+  id1: { waist: 'cardHung', hand: 'cardHeld' },
+} as const satisfies Record<string, Record<CardPlace, ScaleId>>
+
 export interface Scale {
   readonly mmPerPx: number
   /** Standard deviation as a share of any length, but for the next. */
@@ -98,7 +103,6 @@ export function scaleAt(
   const lens = (focalSd * (before.mm + behind)) / focal / there
   const depth = before.sd / focal / there
   const points = spread / focal / there
-  const by = `${kind === 'sheet' ? 'sheet' : 'card'}${place === 'waist' ? 'Hung' : 'Held'}` as const
   const own = Math.hypot(card, depth, lens)
   const tied = reading.tie && Math.hypot(reading.tie.sdShare, (focalSd * behind) / focal / there)
   const forward = reading.view === 'back' ? 1 : -1
@@ -106,7 +110,7 @@ export function scaleAt(
     mmPerPx: there,
     sdShare: Math.hypot(tied ?? own, tilt),
     depthShare: forward * points,
-    by,
+    by: SCALE_BY[kind][place],
   }
 }
 

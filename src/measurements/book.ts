@@ -42,7 +42,7 @@ export interface Entry {
 }
 export type Book = Readonly<Partial<Record<MeasurementId, Entry>>>
 
-export type Standing = 'untaped' | 'one reading' | 'agreed' | 'once more'
+export type Standing = 'untaped' | 'oneReading' | 'agreed' | 'onceMore'
 
 /** A reading with its place in the entry, which is what `withdrawTape` wants. */
 export interface KeptReading {
@@ -129,8 +129,8 @@ export function keptReadings(entry: Entry | undefined, id: MeasurementId): reado
 export function standing(entry: Entry | undefined, id: MeasurementId): Standing {
   const values = keptReadings(entry, id).map(({ reading }) => reading.value)
   if (values.length === 0) return 'untaped'
-  if (values.length === 1) return measure(id).readingsNeeded === 1 ? 'agreed' : 'one reading'
-  return nearestGap(values) <= allowedGap(id) ? 'agreed' : 'once more'
+  if (values.length === 1) return measure(id).readingsNeeded === 1 ? 'agreed' : 'oneReading'
+  return nearestGap(values) <= allowedGap(id) ? 'agreed' : 'onceMore'
 }
 
 /** Whether any number was ever taped or read from a photo. */
@@ -188,9 +188,9 @@ export function tapeAnew(book: Book, id: MeasurementId): Book {
 /** What is still to be done before a draft may use this measurement. */
 export function whyNotAgreed(entry: Entry | undefined, id: MeasurementId): string {
   switch (standing(entry, id)) {
-    case 'one reading':
+    case 'oneReading':
       return BOOK_WORDS.oneReading(id)
-    case 'once more':
+    case 'onceMore':
       return BOOK_WORDS.tooFarApart(id)
     case 'untaped':
       return entry?.proposal ? BOOK_WORDS.guess(id) : BOOK_WORDS.untaped(id)

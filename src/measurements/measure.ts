@@ -9,6 +9,7 @@
 import { mm, type Mm } from '../units/length.ts'
 import { SOURCE_WORDS } from './measure.words.ts'
 import type { MeasureName } from './names.words.ts'
+import { BOTH_SURVEYS, widened } from './sources.ts'
 
 /** A length with where it comes from, so that no limit stands without its reason. */
 export interface Sourced {
@@ -56,11 +57,6 @@ export interface Measure<Id extends string = string> extends MeasureRule<Id>, Me
 export const OWN_TAPE = SOURCE_WORDS.ownTape
 /** As quoted by a public audit note; the handbook itself was not seen. */
 export const ANSUR_OBSERVER = SOURCE_WORDS.observer
-/** The clause numbers of ISO 8559-1 come from a third-party page and are to be verified. */
-export const ISO_8559_1 = 'ISO 8559-1:2017'
-
-export const KOREA = 'women of the 7th Korean body survey, 2015 (3224), and of ANSUR 1988 (2208)'
-
 /**
  * Surveys miss the smallest and above all the largest women, so what they saw is widened; no
  * wider, or a bust of 54 in would also pass for 54 cm and be asked about. Judgement.
@@ -69,15 +65,15 @@ const BELOW_THE_SMALLEST = 0.9
 const ABOVE_THE_LARGEST = 1.35
 
 /** The range of a survey, widened for the women it did not meet and rounded to 5 mm. */
-export const seen = (smallest: number, largest: number, source = KOREA): Range => ({
+export const seen = (smallest: number, largest: number, source = BOTH_SURVEYS): Range => ({
   min: toFive(smallest * BELOW_THE_SMALLEST),
   max: toFive(largest * ABOVE_THE_LARGEST),
-  source: `${smallest} to ${largest} mm among ${source}, widened by a tenth below and a third above`,
+  source: widened(smallest, largest, source),
 })
 export const judged = (min: number, max: number, why: string): Range => ({
   min: mm(min),
   max: mm(max),
-  source: `judgement: ${why}`,
+  source: why,
 })
 
 export const own = (millimetres: number): Sourced => ({ value: mm(millimetres), source: OWN_TAPE })

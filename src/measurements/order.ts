@@ -53,7 +53,7 @@ export function orderFindings(values: TapedValues, choice: UnitChoice): readonly
     if (low === undefined || high === undefined) return []
     if (low < high || (mayBeEqual && low === high)) return []
     const [one, other] = [said(smaller, low, choice), said(larger, high, choice)]
-    const level = broken < ASK_BELOW ? 'ask' : 'once more'
+    const level = broken < ASK_BELOW ? 'ask' : 'onceMore'
     return [{ id: smaller, beside: larger, level, sentence: sentence(one, other, broken) }]
   })
 }

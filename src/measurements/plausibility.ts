@@ -21,7 +21,7 @@ export interface Finding {
   /** How many widened standard deviations off; absent where an order of sizes is broken. */
   readonly z?: number
   /** 'ask': wants her word before the number is used. */
-  readonly level: 'once more' | 'ask'
+  readonly level: 'onceMore' | 'ask'
   readonly sentence: string
 }
 
@@ -140,7 +140,7 @@ function asFinding({ id, beside, z }: Suspect, values: TapedValues, choice: Unit
   const ask = Math.abs(z) > ASK_ABOVE
   const say = ask ? PLAUSIBILITY_WORDS.veryUnusual : PLAUSIBILITY_WORDS.unusual
   const sentence = say(said(id, values, choice), said(beside, values, choice))
-  return { id, beside, z, level: ask ? 'ask' : 'once more', sentence }
+  return { id, beside, z, level: ask ? 'ask' : 'onceMore', sentence }
 }
 
 function said(id: MeasurementId, values: TapedValues, choice: UnitChoice): SaidLength {

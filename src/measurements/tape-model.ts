@@ -26,7 +26,7 @@ export const TAPE_VARIABLES: readonly TapeVariable[] = [
     meanAnsur1988: 1629.4,
     meanKorea2015: 1587.0,
   },
-  { name: 'weight in kg', is: [], meanAnsur1988: 62.0, meanKorea2015: 56.7 },
+  { name: 'weight-in-kg', is: [], meanAnsur1988: 62.0, meanKorea2015: 56.7 },
   {
     name: 'bust',
     is: [['bustGirth', 'bustGirth/level-over-apex']],
@@ -40,7 +40,7 @@ export const TAPE_VARIABLES: readonly TapeVariable[] = [
     meanKorea2015: 759.5,
   },
   {
-    name: 'high bust',
+    name: 'high-bust',
     is: [['highBustGirth', 'highBustGirth/under-arms-above-bust']],
     meanAnsur1988: 887.0,
     meanKorea2015: 868.6,
@@ -58,31 +58,31 @@ export const TAPE_VARIABLES: readonly TapeVariable[] = [
     meanKorea2015: 930.3,
   },
   {
-    name: 'bust point distance',
+    name: 'bust-point-distance',
     is: [['apexSpacing', 'apexSpacing/straight']],
     meanAnsur1988: 184.8,
     meanKorea2015: 175.1,
   },
   {
-    name: 'neck side to bust point',
+    name: 'neck-side-to-bust-point',
     is: [['sideNeckToApex', 'sideNeckToApex/on-skin']],
     meanAnsur1988: 268.0,
     meanKorea2015: 252.9,
   },
   {
-    name: 'nape to waist',
+    name: 'nape-to-waist',
     is: [['napeToWaist', 'napeToWaist/natural-waist-on-skin']],
     meanAnsur1988: 367.3,
     meanKorea2015: 402.2,
   },
   {
-    name: 'front neck to waist',
+    name: 'front-neck-to-waist',
     is: [['frontNeckToWaist', 'frontNeckToWaist/natural-waist']],
     meanAnsur1988: 311.7,
     meanKorea2015: 353.7,
   },
   {
-    name: 'shoulder length',
+    name: 'shoulder-length',
     is: [
       ['shoulderLengthLeft', 'shoulderLengthLeft/side-neck-to-bone'],
       ['shoulderLengthRight', 'shoulderLengthRight/side-neck-to-bone'],
@@ -91,13 +91,13 @@ export const TAPE_VARIABLES: readonly TapeVariable[] = [
     meanKorea2015: 114.9,
   },
   {
-    name: 'across back',
+    name: 'across-back',
     is: [['acrossBack', 'acrossBack/mid-armhole']],
     meanAnsur1988: 376.2,
     meanKorea2015: 368.0,
   },
   {
-    name: 'scye depth',
+    name: 'scye-depth',
     is: [['napeToArmpitLevel', 'napeToArmpitLevel/down-centre-back']],
     meanAnsur1988: 185.7,
     meanKorea2015: 172.1,
@@ -109,13 +109,13 @@ export const TAPE_VARIABLES: readonly TapeVariable[] = [
     meanKorea2015: 391.4,
   },
   {
-    name: 'neck base',
+    name: 'neck-base',
     is: [['neckBaseGirth', 'neckBaseGirth/nape-to-front-neck-point']],
     meanAnsur1988: 346.2,
     meanKorea2015: 377.1,
   },
   {
-    name: 'upper arm',
+    name: 'upper-arm',
     is: [['upperArmGirth', 'upperArmGirth/at-armpit-arm-hanging']],
     meanAnsur1988: 291.6,
     meanKorea2015: 263.6,

@@ -33,13 +33,13 @@ describe('readings of the tape', () => {
   // Tolerance of nape to waist: 5 mm (ANSUR II handbook, appendix G).
   it.each([
     [[], 'untaped', undefined],
-    [[413], 'one reading', undefined],
+    [[413], 'oneReading', undefined],
     [[413, 411], 'agreed', 412],
     [[413, 418], 'agreed', 415.5],
-    [[413, 418.5], 'once more', undefined],
-    [[413, 430], 'once more', undefined],
+    [[413, 418.5], 'onceMore', undefined],
+    [[413, 430], 'onceMore', undefined],
     [[413, 430, 428], 'agreed', 429],
-    [[413, 430, 422], 'once more', undefined],
+    [[413, 430, 422], 'onceMore', undefined],
     [[430, 413, 431, 432], 'agreed', 431],
     [[410, 412, 414], 'agreed', 412],
   ] as const)('%j are %s', (values, expected, value) => {
@@ -72,15 +72,15 @@ describe('readings of the tape', () => {
     }
     expect(shoulder(25.4 * 4.875, 25.4 * 5)).toBe('agreed')
     expect(shoulder(124, 127)).toBe('agreed')
-    expect(shoulder(124, 128)).toBe('once more')
-    expect(shoulder(25.4 * 4.875, 25.4 * 5.0625)).toBe('once more')
+    expect(shoulder(124, 128)).toBe('onceMore')
+    expect(shoulder(25.4 * 4.875, 25.4 * 5.0625)).toBe('onceMore')
   })
 
   it('are all kept, a withdrawn one too, which then does not count', () => {
     const book = withdrawTape(taped(413, 430, 428), 'napeToWaist', 1)
     expect(book.napeToWaist?.tape).toHaveLength(3)
     expect(keptReadings(book.napeToWaist, 'napeToWaist').map(({ index }) => index)).toEqual([0, 2])
-    expect(standingOf(book)).toBe('once more')
+    expect(standingOf(book)).toBe('onceMore')
     expect(() => withdrawTape(book, 'napeToWaist', 3)).toThrow('3')
   })
 
@@ -97,14 +97,14 @@ describe('readings of the tape', () => {
     const book: Book = {
       napeToWaist: { tape: [reading, { ...reading, definition: 'napeToWaist/navel' }] },
     }
-    expect(standingOf(book)).toBe('one reading')
+    expect(standingOf(book)).toBe('oneReading')
   })
 
   it('one reading stands for a garment on the table, and a second must agree', () => {
     const one = addTape(emptyBook(), 'flatBustWidth', mm(520), ON)
     expect(agreedValue(one.flatBustWidth, 'flatBustWidth')).toBe(520)
     const two = addTape(one, 'flatBustWidth', mm(540), ON)
-    expect(standing(two.flatBustWidth, 'flatBustWidth')).toBe('once more')
+    expect(standing(two.flatBustWidth, 'flatBustWidth')).toBe('onceMore')
   })
 
   it('must be lengths with a date', () => {

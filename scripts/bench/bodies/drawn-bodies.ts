@@ -18,22 +18,22 @@ import { drawOn, drawnBust, expectedOn, offMiddle } from './tape-model-draw.ts'
 const COLUMN: Readonly<Record<string, string>> = {
   stature: 'STATURE',
   // In tenths of a kilogram; a fit does not mind, and `known` below divides.
-  'weight in kg': 'WEIGHT',
+  'weight-in-kg': 'WEIGHT',
   bust: 'CHEST_CIRC',
   underbust: 'CHEST_CIRC-BELOW_BUST_',
-  'high bust': 'CHEST_CIRC_AT_SCYE',
+  'high-bust': 'CHEST_CIRC_AT_SCYE',
   waist: 'WAIST_CIRC_NATURAL',
   hip: 'BUTTOCK_CIRC',
-  'bust point distance': 'BUSTPOINT_TO_BUSTPOINT_BRTH',
-  'neck side to bust point': 'NECK_TO_BUSTPOINT_LNTH',
-  'nape to waist': 'WAIST_NAT_LNTH',
-  'front neck to waist': 'WST_NAT_FRONT',
-  'shoulder length': 'SHOULDER_LNTH',
-  'across back': 'INTRSCY_MID_DIST',
-  'scye depth': 'SCYE_DEPTH',
+  'bust-point-distance': 'BUSTPOINT_TO_BUSTPOINT_BRTH',
+  'neck-side-to-bust-point': 'NECK_TO_BUSTPOINT_LNTH',
+  'nape-to-waist': 'WAIST_NAT_LNTH',
+  'front-neck-to-waist': 'WST_NAT_FRONT',
+  'shoulder-length': 'SHOULDER_LNTH',
+  'across-back': 'INTRSCY_MID_DIST',
+  'scye-depth': 'SCYE_DEPTH',
   armscye: 'SCYE_CIRC_OVER_ACROMION',
-  'neck base': 'NECK_CIRC-BASE',
-  'upper arm': 'ARM_CIRC-AXILLARY',
+  'neck-base': 'NECK_CIRC-BASE',
+  'upper-arm': 'ARM_CIRC-AXILLARY',
   sleeve: 'SLEEVE-OUTSEAM_LNTH',
   wrist: 'WRIST_CIRC-STYLION',
   biacromial: 'BIACROMIAL_BRTH',
@@ -118,7 +118,7 @@ function drawnOn(
 /** Fitted to what the other variables have beyond their expectation on the bust. */
 function fitBeside({ rows }: Survey) {
   const known = rows.map((r) =>
-    TAPE_VARIABLES.map(({ name }) => r(COLUMN[name] ?? name) / (name === 'weight in kg' ? 10 : 1)),
+    TAPE_VARIABLES.map(({ name }) => r(COLUMN[name] ?? name) / (name === 'weight-in-kg' ? 10 : 1)),
   )
   const wanted = rows.map((r) => BESIDE.map(({ of }) => of(r)))
   const bust = rows.map((r) => [r('CHEST_CIRC')])

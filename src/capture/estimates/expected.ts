@@ -14,14 +14,14 @@ import { NINE_IN_TEN } from './scene.ts'
 
 /** What an estimate is called in the tape model. */
 export const MODEL_NAMES: Readonly<Partial<Record<EstimateId, string>>> = {
-  napeToWaist: 'nape to waist',
-  apexSpacing: 'bust point distance',
-  sideNeckToApex: 'neck side to bust point',
-  shoulderLength: 'shoulder length',
-  shoulderLengthLeft: 'shoulder length',
-  shoulderLengthRight: 'shoulder length',
-  acrossBack: 'across back',
-  napeToArmpitLevel: 'scye depth',
+  napeToWaist: 'nape-to-waist',
+  apexSpacing: 'bust-point-distance',
+  sideNeckToApex: 'neck-side-to-bust-point',
+  shoulderLength: 'shoulder-length',
+  shoulderLengthLeft: 'shoulder-length',
+  shoulderLengthRight: 'shoulder-length',
+  acrossBack: 'across-back',
+  napeToArmpitLevel: 'scye-depth',
   bustGirth: 'bust',
   waistGirth: 'waist',
   hipGirth: 'hip',
@@ -133,7 +133,7 @@ export function besideExpected(
 export function acrossBack(readings: Readings, known: readonly Known[]): EstimateOutcome {
   const bones = shoulders(readings)
   if (!bones) return { ok: false, reason: NO_NUMBER_WORDS.noShoulders }
-  return fromExpected(expectedOf('across back', [...known, bones]), 'fromShoulders')
+  return fromExpected(expectedOf('across-back', [...known, bones]), 'fromShoulders')
 }
 
 /** Nape down to the level of the armpits, which the hanging arms hide. */
@@ -145,13 +145,13 @@ export function napeToArmpitLevel(
   const back: readonly Known[] = napeToWaist.ok
     ? [
         {
-          name: 'nape to waist',
+          name: 'nape-to-waist',
           value: napeToWaist.estimate.value,
           sd: napeToWaist.estimate.pm90 / NINE_IN_TEN,
         },
       ]
     : []
-  return fromExpected(expectedOf('scye depth', [...known, ...back]), 'fromHeight')
+  return fromExpected(expectedOf('scye-depth', [...known, ...back]), 'fromHeight')
 }
 
 const wider = ({ mean, sd }: Expected): Expected => ({ mean, sd: OTHER_WOMEN * sd })

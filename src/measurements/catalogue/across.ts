@@ -1,5 +1,6 @@
 /** Widths across the back and the chest, between the arms. */
 import { own, seen, type MeasureRule } from '../measure.ts'
+import { SURVEYS } from '../sources.ts'
 import { ACROSS_WORDS as W } from './across.words.ts'
 
 const length = { kind: 'length', readingsNeeded: 2 } as const
@@ -19,6 +20,6 @@ export const ACROSS = {
     id: 'acrossChest',
     definition: 'acrossChest/mid-armhole',
     tolerance: own(5),
-    plausible: seen(261, 420, 'women of the 7th Korean body survey, 2015'),
+    plausible: seen(261, 420, SURVEYS.korea),
   },
 } as const satisfies Record<string, MeasureRule>

@@ -1,5 +1,6 @@
 /** Girths: the tape goes round and meets itself. Breathe out, one finger under the tape. */
-import { ISO_8559_1, judged, KOREA, observer, own, seen, type MeasureRule } from '../measure.ts'
+import { judged, observer, own, seen, type MeasureRule } from '../measure.ts'
+import { CLAUSES, JUDGEMENTS, SURVEYS } from '../sources.ts'
 import { AROUND_WORDS as W } from './around.words.ts'
 
 const girth = { kind: 'girth', readingsNeeded: 2 } as const
@@ -12,7 +13,7 @@ export const AROUND = {
     definition: 'bustGirth/level-over-apex',
     tolerance: observer(14),
     plausible: seen(671, 1222),
-    iso: `${ISO_8559_1}, 5.3.4 bust girth`,
+    iso: CLAUSES.bust,
   },
   highBustGirth: {
     ...girth,
@@ -29,7 +30,7 @@ export const AROUND = {
     definition: 'underbustGirth/below-breast',
     tolerance: own(8),
     plausible: seen(600, 1071),
-    iso: `${ISO_8559_1}, 5.3.8 under-bust girth`,
+    iso: CLAUSES.underbust,
   },
   waistGirth: {
     ...girth,
@@ -46,8 +47,8 @@ export const AROUND = {
     id: 'highHipGirth',
     definition: 'highHipGirth/hip-bone-level',
     tolerance: own(12),
-    plausible: seen(623, 1221, 'women of the 7th Korean body survey, 2015, at the abdomen'),
-    iso: `${ISO_8559_1}, 5.3.12 top hip girth`,
+    plausible: seen(623, 1221, SURVEYS.koreaAtAbdomen),
+    iso: CLAUSES.highHip,
   },
   hipGirth: {
     ...girth,
@@ -56,7 +57,7 @@ export const AROUND = {
     definition: 'hipGirth/fullest-seat',
     tolerance: observer(12),
     plausible: seen(777, 1241),
-    iso: `${ISO_8559_1}, 5.3.13 hip girth`,
+    iso: CLAUSES.hip,
   },
   neckBaseGirth: {
     ...girth,
@@ -65,7 +66,7 @@ export const AROUND = {
     definition: 'neckBaseGirth/nape-to-front-neck-point',
     tolerance: observer(8),
     plausible: seen(295, 520),
-    iso: `${ISO_8559_1}, 5.3.3 neck base girth`,
+    iso: CLAUSES.neckBase,
   },
   headGirth: {
     ...girth,
@@ -73,7 +74,7 @@ export const AROUND = {
     id: 'headGirth',
     definition: 'headGirth/largest',
     tolerance: own(5),
-    plausible: seen(500, 635, 'the 1986 women of ANSUR II'),
+    plausible: seen(500, 635, SURVEYS.ansur2),
   },
   upperArmGirth: {
     ...girth,
@@ -82,7 +83,7 @@ export const AROUND = {
     definition: 'upperArmGirth/at-armpit-arm-hanging',
     tolerance: own(5),
     plausible: seen(195, 392),
-    iso: `${ISO_8559_1}, 5.3.16 upper arm girth`,
+    iso: CLAUSES.upperArm,
   },
   armholeGirth: {
     ...girth,
@@ -98,10 +99,6 @@ export const AROUND = {
     id: 'slipThroughGirth',
     definition: 'slipThroughGirth/smallest-closed-loop-over-head-arms-bust',
     tolerance: own(15),
-    plausible: judged(
-      680,
-      1750,
-      `852 to 1225 mm round the shoulders among the women of ANSUR II, widened as for ${KOREA}`,
-    ),
+    plausible: judged(680, 1750, JUDGEMENTS.slipThrough),
   },
 } as const satisfies Record<string, MeasureRule>

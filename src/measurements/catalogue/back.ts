@@ -1,6 +1,7 @@
 /** Lengths down the back. The cord at the waist stays on; the nape bone is marked first. */
-import { ISO_8559_1, observer, own, seen, type MeasureRule } from '../measure.ts'
+import { observer, own, seen, type MeasureRule } from '../measure.ts'
 import { SOURCE_WORDS } from '../measure.words.ts'
+import { CLAUSES, SURVEYS } from '../sources.ts'
 import { BACK_WORDS as W } from './back.words.ts'
 
 const length = { kind: 'length', readingsNeeded: 2 } as const
@@ -13,7 +14,7 @@ export const BACK = {
     definition: 'napeToWaist/natural-waist-on-skin',
     tolerance: observer(5),
     plausible: seen(283, 481),
-    iso: `${ISO_8559_1}, 5.4.5 back neck point to waist, ${SOURCE_WORDS.toOurWaist}`,
+    iso: `${CLAUSES.napeToWaist}, ${SOURCE_WORDS.toOurWaist}`,
   },
   sideNeckOverBladeToWaist: {
     ...length,
@@ -21,7 +22,7 @@ export const BACK = {
     id: 'sideNeckOverBladeToWaist',
     definition: 'sideNeckOverBladeToWaist/natural-waist',
     tolerance: own(10),
-    plausible: seen(360, 515, 'women of the 7th Korean body survey, 2015'),
+    plausible: seen(360, 515, SURVEYS.korea),
   },
   napeToArmpitLevel: {
     ...length,

@@ -4,11 +4,10 @@
  * never a body, so no draft width rests on it alone. A second reading, if made, must agree.
  */
 import { judged, own, type MeasureRule } from '../measure.ts'
+import { JUDGEMENTS } from '../sources.ts'
 import { FLAT_WORDS as W } from './flat.words.ts'
 
 const flat = { kind: 'flat', readingsNeeded: 1 } as const
-/** Half of a girth with ease: about half the smallest and largest bust above, and more. */
-const HALF_GIRTHS = 'half of the girths above, with ease'
 
 export const FLAT = {
   flatBustWidth: {
@@ -17,7 +16,7 @@ export const FLAT = {
     id: 'flatBustWidth',
     definition: 'flatBustWidth/side-seam-to-side-seam',
     tolerance: own(5),
-    plausible: judged(270, 1000, HALF_GIRTHS),
+    plausible: judged(270, 1000, JUDGEMENTS.halfGirths),
   },
   flatWaistWidth: {
     ...flat,
@@ -25,7 +24,7 @@ export const FLAT = {
     id: 'flatWaistWidth',
     definition: 'flatWaistWidth/side-seam-to-side-seam',
     tolerance: own(5),
-    plausible: judged(220, 1000, HALF_GIRTHS),
+    plausible: judged(220, 1000, JUDGEMENTS.halfGirths),
   },
   flatHemWidth: {
     ...flat,
@@ -33,7 +32,7 @@ export const FLAT = {
     id: 'flatHemWidth',
     definition: 'flatHemWidth/along-hem',
     tolerance: own(5),
-    plausible: judged(220, 2000, 'from a narrow blouse to a flared skirt'),
+    plausible: judged(220, 2000, JUDGEMENTS.hem),
   },
   flatBackLength: {
     ...flat,
@@ -41,6 +40,6 @@ export const FLAT = {
     id: 'flatBackLength',
     definition: 'flatBackLength/neck-seam-to-hem-centre-back',
     tolerance: own(5),
-    plausible: judged(250, 1600, 'from a short blouse to a long dress'),
+    plausible: judged(250, 1600, JUDGEMENTS.backLength),
   },
 } as const satisfies Record<string, MeasureRule>

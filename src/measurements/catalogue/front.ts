@@ -1,5 +1,6 @@
 /** Lengths down the front, all by mirror. The apex is the point that stands out most from the side. */
 import { own, seen, type MeasureRule } from '../measure.ts'
+import { SURVEYS } from '../sources.ts'
 import { FRONT_WORDS as W } from './front.words.ts'
 
 const length = { kind: 'length', readingsNeeded: 2 } as const
@@ -11,7 +12,7 @@ export const FRONT = {
     id: 'sideNeckOverApexToWaist',
     definition: 'sideNeckOverApexToWaist/natural-waist',
     tolerance: own(5),
-    plausible: seen(346, 530, 'women of the 7th Korean body survey, 2015'),
+    plausible: seen(346, 530, SURVEYS.korea),
   },
   sideNeckToApex: {
     ...length,

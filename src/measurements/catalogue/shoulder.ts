@@ -3,6 +3,7 @@
  * (7th Korean body survey, 2015). The slope is taken as a drop, a length between two rulers.
  */
 import { judged, observer, own, seen, type MeasureRule } from '../measure.ts'
+import { JUDGEMENTS } from '../sources.ts'
 import { SHOULDER_WORDS as W } from './shoulder.words.ts'
 
 const length = { kind: 'length', readingsNeeded: 2 } as const
@@ -12,11 +13,7 @@ const drop = {
   ...length,
   ...W.drop,
   tolerance: own(6),
-  plausible: judged(
-    5,
-    95,
-    '18.7 to 59.2 mm holds 98 of 100 women of the 7th Korean body survey, 2015; widened',
-  ),
+  plausible: judged(5, 95, JUDGEMENTS.shoulderDrop),
 } as const
 
 const shoulder = {
@@ -53,6 +50,6 @@ export const SHOULDER = {
     id: 'sideNeckToSleeveEdge',
     definition: 'sideNeckToSleeveEdge/over-shoulder-bone-arm-hanging',
     tolerance: own(8),
-    plausible: judged(80, 900, 'from just past the shoulder to the wrist of a long arm'),
+    plausible: judged(80, 900, JUDGEMENTS.sleeveEdge),
   },
 } as const satisfies Record<string, MeasureRule>

@@ -1,9 +1,9 @@
 /** Heights and depths read at the side, and the heights to the floor. */
 import { judged, observer, own, seen, type MeasureRule } from '../measure.ts'
+import { JUDGEMENTS, SURVEYS } from '../sources.ts'
 import { SIDE_WORDS as W } from './side.words.ts'
 
 const length = { kind: 'length', readingsNeeded: 2 } as const
-const HIP_DEPTHS = '77 to 301 mm from waist to hip in the same surveys'
 
 export const SIDE = {
   waistToBustLevel: {
@@ -12,7 +12,7 @@ export const SIDE = {
     id: 'waistToBustLevel',
     definition: 'waistToBustLevel/vertical-natural-waist',
     tolerance: own(5),
-    plausible: seen(39, 211, 'the women of ANSUR 1988 (2208), chest height less waist height'),
+    plausible: seen(39, 211, SURVEYS.chestLessWaist),
   },
   armpitToWaist: {
     ...length,
@@ -20,7 +20,7 @@ export const SIDE = {
     id: 'armpitToWaist',
     definition: 'armpitToWaist/natural-waist-at-side',
     tolerance: own(6),
-    plausible: seen(105, 268, 'the women of ANSUR 1988 (2208), axilla height less waist height'),
+    plausible: seen(105, 268, SURVEYS.axillaLessWaist),
   },
   waistToHighHip: {
     ...length,
@@ -28,7 +28,7 @@ export const SIDE = {
     id: 'waistToHighHip',
     definition: 'waistToHighHip/natural-waist-at-side',
     tolerance: own(5),
-    plausible: judged(40, 220, `about half of ${HIP_DEPTHS}`),
+    plausible: judged(40, 220, JUDGEMENTS.highHip),
   },
   waistToHip: {
     ...length,
@@ -52,6 +52,6 @@ export const SIDE = {
     id: 'stature',
     definition: 'stature/no-shoes',
     tolerance: observer(6),
-    plausible: judged(1200, 2100, '1394 to 1870 mm in the same surveys, widened'),
+    plausible: judged(1200, 2100, JUDGEMENTS.stature),
   },
 } as const satisfies Record<string, MeasureRule>

@@ -47,7 +47,7 @@ export const SCALE_BY_WORDS: typeof EnglishScale = {
     sheet: 'Unser gedruckter Bogen',
     id1: 'Karte im Bankformat',
     a4: 'Leeres A4',
-    letter: 'Leeres Letter',
+    letter: 'Leeres US-Letter',
     own: 'Eigenes Rechteck',
   },
   hangs:

@@ -25,7 +25,7 @@ export const PREPARATION_WORDS: typeof EnglishPreparation = {
 
 export const PRINT_WORDS: typeof EnglishPrint = {
   paper: 'Papier für den Bogen',
-  letter: 'Letter',
+  letter: 'US-Letter',
   save: (paper) => `Bogen, Punkte und Taschenkarte speichern, ${paper}`,
   title: 'Zum Drucken für die Fotos',
   fileName: (paper) => `zum-drucken-fuer-die-fotos-${paper}.pdf`,
