@@ -20,9 +20,11 @@ import {
   type PieceId,
   type Side,
 } from './piece.ts'
+import { inOneTitle, sideTitle, WITHIN_STYLE_SEAM } from './piece.words.ts'
 import { SEAM_EQUAL } from './proof.ts'
 import type { Step } from './step.ts'
 import { stroked, strokedStep, turnedOver, turnedStep } from './turned-over.ts'
+import { FINISHING_WORDS as W } from './finishing.words.ts'
 
 type Sides = Readonly<Record<Side, Draft>>
 
@@ -74,7 +76,7 @@ function madeOf(id: PieceId, sides: Sides): Made {
   if (a && b && alike(a, b)) return { pieces: [a], steps: (steps) => steps(sides[drawn], id) }
   if (a && b && onFold(a) && onFold(b)) return inOne(a, b, drawn, sides)
   // One strip for the whole neck: the longer is cut, and cut off where it meets itself.
-  if (a && b && a.cutAsDrawn && a.cutting.startsWith('Cut 1')) {
+  if (a && b && a.cutAsDrawn && a.cut.count === 1) {
     const [longer, side] = reach(b) > reach(a) ? [b, turned] : [a, drawn]
     return { pieces: [longer], steps: (steps) => steps(sides[side], id) }
   }
@@ -88,7 +90,7 @@ function madeOf(id: PieceId, sides: Sides): Made {
       single.flatMap(({ side, piece }) => {
         const own = steps(sides[side], id).map((s): Step => ({ ...s, piece: piece.id }))
         if (side === drawn || piece.cutAsDrawn) return own
-        return [...own.map(turnedStep), said(piece.id, side, 'over', 'left and right differ')]
+        return [...own.map(turnedStep), said(piece.id, side, 'over', W.leftAndRightDiffer)]
       }),
   }
 }
@@ -113,8 +115,8 @@ function oneSide(piece: Piece, side: Side): Piece {
   return {
     ...lying,
     id: sidedId(id, side),
-    words: `${piece.words.replace(/, half$/, '')}, ${side}`,
-    cutting: piece.cutting.replace(/^Cut \d+/, 'Cut 1').replace(/, one turned over$/, ''),
+    words: piece.within ? WITHIN_STYLE_SEAM[side] : sideTitle(id, side),
+    cut: { count: 1, how: piece.cut.how === 'turnedOver' ? 'single' : piece.cut.how },
     edges: lying.edges.map((e): Edge => (e.role === 'fold' ? { ...e, role: 'seam' } : e)),
     inner: lying.inner.filter((i) => onThisSide(i, side)),
   }
@@ -132,8 +134,8 @@ function inOne(a: Piece, b: Piece, drawn: Side, sides: Sides): Made {
     list.map((x) => ({ ...x, side }))
   const piece: Piece = {
     ...near,
-    words: `${a.words.replace(/, half$/, '')}, left and right in one`,
-    cutting: 'Cut 1, whole, right side up',
+    words: a.within ? WITHIN_STYLE_SEAM.inOne : inOneTitle(id),
+    cut: { count: 1, how: 'whole' },
     edges: joined(near.edges, far.edges, drawn),
     darts: [...named(near.darts, drawn), ...named(far.darts, turned)],
     edgeDarts: [...named(near.edgeDarts, drawn), ...named(far.edgeDarts, turned)],
@@ -167,7 +169,7 @@ function inOne(a: Piece, b: Piece, drawn: Side, sides: Sides): Made {
       to: point(0, near.grain.to.y),
     },
   }
-  const why = 'left and right differ, so the piece is drawn whole'
+  const why = W.drawnWhole
   return {
     pieces: [piece],
     steps: (of) => {
@@ -175,7 +177,7 @@ function inOne(a: Piece, b: Piece, drawn: Side, sides: Sides): Made {
       return [
         said(id, drawn, 'first', why),
         ...own,
-        said(id, turned, 'other', 'both halves meet at the centre line'),
+        said(id, turned, 'other', W.halvesMeetAtCentre),
         ...there.map((s) => strokedStep(turnedStep(s))),
       ]
     },

@@ -28,6 +28,7 @@ import { bothRound, openings, type Opening } from './opening.ts'
 import {
   edge,
   footEdge,
+  PAIR,
   sewnLength,
   topEdge,
   withEdge,
@@ -36,6 +37,7 @@ import {
 } from './piece.ts'
 import type { Step } from './step.ts'
 import { vented } from './vent.ts'
+import { FINISHING_WORDS as W } from './finishing.words.ts'
 
 /** Openings alone: a block is tried on and never finished. */
 export const opened = (d: Draft): Draft => whole(d, () => [])
@@ -77,7 +79,7 @@ function whole(d: Draft, finish: typeof finishingOf): Draft {
 
 /** The centre of a piece that is no fold: cut twice. */
 export const cutTwice = (piece: Piece): Piece =>
-  edge(piece, 'centre').role === 'fold' ? piece : { ...piece, cutting: 'Cut 2, one turned over' }
+  edge(piece, 'centre').role === 'fold' ? piece : { ...piece, cut: PAIR }
 
 /** @param back as it is drawn: the levels of an opening are its levels */
 function openedPiece(piece: Piece, back: Piece, list: readonly Opening[], choices: Choices): Piece {
@@ -90,7 +92,7 @@ function openedFor(piece: Piece, back: Piece, o: Opening, choices: Choices): Pie
     case 'sideZip': {
       // Both halves open, as far along the seam as it is sewn: a bust dart shifts the levels.
       const path = along(piece, back, o)
-      return withInner(piece, { name: 'zip', words: 'zip, left side only', path })
+      return withInner(piece, { name: 'zip', words: W.zipLeftOnly, path })
     }
     case 'backZip': {
       const path = between(edge(piece, 'centre').path, o.from, o.to)
@@ -98,16 +100,16 @@ function openedFor(piece: Piece, back: Piece, o: Opening, choices: Choices): Pie
         ...piece,
         edges: piece.edges.map((e) => (e.name === 'centre' ? { ...e, role: 'seam' } : e)),
       }
-      return withInner(seam, { name: 'zip', words: 'zip', path })
+      return withInner(seam, { name: 'zip', words: W.zip, path })
     }
     case 'neckSlit': {
       const path = [line(point(0, o.from), point(0, o.to))]
-      return withInner(piece, { name: 'slit', words: 'slit, with a loop at the top', path })
+      return withInner(piece, { name: 'slit', words: W.slitWithLoop, path })
     }
     case 'keyhole':
       return withInner(piece, {
         name: 'keyhole',
-        words: 'keyhole, with a loop at the top',
+        words: W.keyholeWithLoop,
         path: keyholePath(o.from, o.to, choices.keyholeWidth),
       })
     case 'buttonedFront':
@@ -160,7 +162,7 @@ export function overlapped(front: Piece, by: number): Piece {
     ),
     inner: [
       ...front.inner,
-      { name: 'centreFront', words: 'centre front, buttons on it', path: [line(top, low)] },
+      { name: 'centreFront', words: W.centreFrontButtons, path: [line(top, low)] },
     ],
   }
 }
@@ -250,27 +252,11 @@ function finishingOf(
 const neckIsPlain = (front: Piece): boolean =>
   ![...front.edgeDarts, ...(front.gathers ?? [])].some((d) => d.edge === 'neck')
 
-const OPEN_WORDS = {
-  sideZip: {
-    words: 'zip in the left side seam',
-    why: 'on the left half only, from below the underarm',
-    line: 'zip',
-  },
-  backZip: {
-    words: 'zip in the centre-back seam',
-    why: 'from the neck down; the back is cut in two halves',
-    line: 'zip',
-  },
-  buttonedFront: {
-    words: 'overlap down the centre front',
-    why: 'buttons stand on the centre line, the edge is faced',
-    line: 'centreFront',
-  },
-  neckSlit: {
-    words: 'slit at the centre back',
-    why: 'faced, with a button and a loop at the top',
-    line: 'slit',
-  },
+const OPEN_LINE = {
+  sideZip: 'zip',
+  backZip: 'zip',
+  buttonedFront: 'centreFront',
+  neckSlit: 'slit',
 } as const
 
 function keyholeStep(o: Opening, front: Piece, choices: Choices): Step {
@@ -282,15 +268,16 @@ function keyholeStep(o: Opening, front: Piece, choices: Choices): Step {
     long: choice(choices, 'keyholeLength'),
     half: over(choice(choices, 'keyholeWidth'), 2),
     down: found('', mm(long * KEYHOLE_WIDEST)),
-    why: 'faced before it is cut, with a button and a loop at the top',
+    why: W.keyholeFaced,
     lights: front.inner.filter((i) => i.name === 'keyhole').map((i) => i.path),
   }
 }
 
 function openStep(o: Opening, piece: Piece): Step {
   if (o.kind === 'keyhole') throw new Error('completed: a keyhole has a step of its own')
-  const { words, why, line: name } = OPEN_WORDS[o.kind]
-  const path = piece.inner.find((i) => i.name === name)?.path ?? edge(piece, o.edge).path
+  const { words, why } = W.opened[o.kind]
+  const path =
+    piece.inner.find((i) => i.name === OPEN_LINE[o.kind])?.path ?? edge(piece, o.edge).path
   return {
     verb: 'open',
     piece: piece.id,

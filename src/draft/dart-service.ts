@@ -30,6 +30,7 @@ import {
 import { project } from '../geometry/project.ts'
 import { line } from '../geometry/segment.ts'
 import { found } from '../units/amount.ts'
+import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm } from '../units/length.ts'
 import type { Choices } from './choices.ts'
 import { dartTo, smoothed, subtended, turnIntake, type Spot } from './intake.ts'
@@ -37,6 +38,7 @@ import type { OptionWord } from './options.ts'
 import { edge, withEdge, type EdgeDart, type EdgeName, type Piece } from './piece.ts'
 import type { Step } from './step.ts'
 import { intoWaist } from './waist-intake.ts'
+import { FINISHING_WORDS as W } from './finishing.words.ts'
 
 export type DartPlace = OptionWord<'dartAt'>
 type Elsewhere = Exclude<DartPlace, 'side'>
@@ -295,18 +297,12 @@ function step(
     pivot: 'Q',
     opens: found('', mm(distance(opened[0], opened[1]))),
     tip: found('', mm(short)),
-    why: WHY[to],
+    why: W.dartMoved[to],
     lights: [[line(at, pivot)]],
   }
 }
-const WHY: Readonly<Record<Elsewhere, string>> = {
-  shoulder: 'the side is drawn smooth where its dart was',
-  neck: 'the side is drawn smooth where its dart was',
-  armhole: 'the side is drawn smooth where its dart was',
-  french: 'the side is drawn smooth where its dart was',
-  waist: 'the waist dart grows by as much, and a hem below it is drawn smooth',
-  centreFront: 'the centre front becomes a seam',
-}
+/** Marks on the piece are in centimetres. */
+const CM: UnitChoice = { unit: 'cm', inchStep: 8 }
 
 /** Darts of the bust drawn up as gathers: the edge is drawn smooth over their mouths. */
 function gathered(done: Served, pivot: Point): Served {
@@ -339,7 +335,7 @@ function drawnUp(front: Piece, dart: EdgeDart, pivot: Point): Piece {
     gathers: [...(front.gathers ?? []), { edge: dart.edge, takes }],
     inner: [
       ...front.inner,
-      { name: 'gathers', words: `gather to ${(sewn / 10).toFixed(1)} cm`, path: marked },
+      { name: 'gathers', words: W.gatherTo(formatLength(mm(sewn), CM)), path: marked },
     ],
     points: { ...front.points, Q: pivot, G1: pathStart(marked), G2: pathEnd(marked) },
   }

@@ -27,12 +27,15 @@ import {
   isSkirt,
   overShoulder,
   topEdge,
+  PAIR,
+  type CutOut,
   type Edge,
   type FinishingId,
   type Piece,
 } from './piece.ts'
-import { PIECE_WORDS } from './piece.words.ts'
+import { pieceTitle } from './piece.words.ts'
 import type { Act, Step } from './step.ts'
+import { FINISHING_WORDS as W } from './finishing.words.ts'
 
 export interface Finishing {
   readonly piece: Piece
@@ -67,19 +70,19 @@ export function neckFacing(half: Piece, choices: Choices): Finishing {
     return selfIntersections(edges.flatMap((e) => e.path)).length === 0 ? edges : undefined
   }
   const { edges, width } = widest(at, choice(choices, 'facingWidth'))
-  return made(id, edges, half.cutting, [
+  return made(id, edges, half.cut, [
     {
       verb: 'trace',
       of: half.id,
       edges: ['neck', overShoulder(half).name, 'centre'],
-      why: 'the facing takes the neck as it lies now',
+      why: W.takesTheNeck,
     },
     {
       verb: 'parallel',
       edge: 'outer',
       to: 'neck',
       by: width,
-      why: 'neatened before it is sewn on',
+      why: W.neatenedFirst,
     },
   ])
 }
@@ -94,7 +97,7 @@ function widest(
     if (edges)
       return {
         edges,
-        width: width === chosen.mm ? chosen : found('as wide as the bend allows', mm(width)),
+        width: width === chosen.mm ? chosen : found(W.asWideAsBendAllows, mm(width)),
       }
   }
   throw new Error('facing: its free edge misses the centre or the overarm')
@@ -104,13 +107,13 @@ const NARROWEST = { width: 20, step: 5 } as const
 
 /** @param armhole length of one whole armhole */
 export function armholeStrip(armhole: Mm, choices: Choices): Finishing {
-  const long = plus(found('the whole armhole', armhole), fixed(STRIP_SPARE))
+  const long = plus(found(W.wholeArmhole, armhole), fixed(STRIP_SPARE))
   return rectangle(
     'armholeStrip',
     long,
     choice(choices, 'stripWidth'),
-    'Cut 2 on the true bias',
-    'cut at 45° to the selvedge, one for each armhole',
+    { count: 2, how: 'trueBias' },
+    W.stripForEachArmhole,
   )
 }
 
@@ -118,10 +121,10 @@ export function armholeStrip(armhole: Mm, choices: Choices): Finishing {
 export function keyholeFacing(keyhole: Mm, choices: Choices): Finishing {
   return rectangle(
     'keyholeFacing',
-    plus(found('the keyhole', keyhole), fixed(mm(SLIT_MARGIN))),
+    plus(found(W.theKeyhole, keyhole), fixed(mm(SLIT_MARGIN))),
     plus(choice(choices, 'keyholeWidth'), fixed(mm(2 * SLIT_MARGIN))),
-    'Cut 1',
-    'the keyhole is drawn on its middle, sewn round on the line and only then cut out',
+    { count: 1, how: 'single' },
+    W.keyholeOnItsMiddle,
   )
 }
 
@@ -129,10 +132,10 @@ export function keyholeFacing(keyhole: Mm, choices: Choices): Finishing {
 export function slitFacing(slit: Mm): Finishing {
   return rectangle(
     'slitFacing',
-    plus(found('the slit', slit), fixed(mm(SLIT_MARGIN))),
+    plus(found(W.theSlit, slit), fixed(mm(SLIT_MARGIN))),
     fixed(mm(2 * SLIT_MARGIN)),
-    'Cut 1',
-    'the slit is drawn down its middle, sewn round and only then cut',
+    { count: 1, how: 'single' },
+    W.slitDownItsMiddle,
   )
 }
 
@@ -152,33 +155,28 @@ export function buttonFacing(front: Piece, choices: Choices): Finishing {
     { name: hem.name, role: hem.role, path: [line(low, pathEnd(hem.path))] },
     { name: 'centre', role: 'edge', path: centre.path },
   ]
-  return made(
-    isSkirt(front.id) ? 'skirtButtonFacing' : 'buttonFacing',
-    edges,
-    'Cut 2, one turned over',
-    [
-      {
-        verb: 'trace',
-        of: front.id,
-        edges: ['centre', neck.name, hem.name],
-        why: 'the facing takes the front edge as it lies now',
-      },
-      {
-        verb: 'parallel',
-        edge: 'outer',
-        to: 'centre',
-        by: width,
-        why: 'neatened before it is sewn on',
-      },
-    ],
-  )
+  return made(isSkirt(front.id) ? 'skirtButtonFacing' : 'buttonFacing', edges, PAIR, [
+    {
+      verb: 'trace',
+      of: front.id,
+      edges: ['centre', neck.name, hem.name],
+      why: W.takesTheFrontEdge,
+    },
+    {
+      verb: 'parallel',
+      edge: 'outer',
+      to: 'centre',
+      by: width,
+      why: W.neatenedFirst,
+    },
+  ])
 }
 
 /** As chosen, or as wide as the neck allows: it ends on the neck edge. */
 function buttonFacingWidth(neck: Path, choices: Choices): Amount {
   const chosen = plus(choice(choices, 'facingWidth'), choice(choices, 'buttonOverlap'))
   const most = choices.buttonOverlap + pathEnd(neck).x - BESIDE_SHOULDER
-  return chosen.mm <= most ? chosen : found('as wide as the neck allows', mm(most))
+  return chosen.mm <= most ? chosen : found(W.asWideAsNeckAllows, mm(most))
 }
 /** A front facing stays this far from the shoulder seam, mm. Judgement. */
 const BESIDE_SHOULDER = 5
@@ -223,7 +221,7 @@ export function rectangle(
   id: FinishingId,
   long: Amount,
   wide: Amount,
-  cutting: string,
+  cut: CutOut,
   why: string,
 ): Finishing {
   const [l, w] = [long.mm, wide.mm]
@@ -234,7 +232,7 @@ export function rectangle(
     role: 'edge',
     path: [line(corners[i]!, corners[(i + 1) % 4]!)],
   }))
-  return made(id, edges, cutting, [{ verb: 'rectangle', long, wide, why }])
+  return made(id, edges, cut, [{ verb: 'rectangle', long, wide, why }])
 }
 
 /** Upright where the cloth of the piece is longest that way, so that none of it lies outside. */
@@ -280,16 +278,15 @@ const CUT_AS_DRAWN: readonly FinishingId[] = [
 export function made(
   id: FinishingId,
   edges: readonly Edge[],
-  cutting: string,
+  cut: CutOut,
   acts: readonly Act[],
 ): Finishing {
-  const words = PIECE_WORDS[id]
   const bias = id === 'neckStrip' || id === 'armholeStrip'
   return {
     piece: {
       id,
-      words: words.charAt(0).toUpperCase() + words.slice(1),
-      cutting,
+      words: pieceTitle(id),
+      cut,
       ...(CUT_AS_DRAWN.includes(id) ? { cutAsDrawn: true } : {}),
       edges,
       darts: [],

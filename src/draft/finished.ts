@@ -20,14 +20,14 @@ const ORDER: readonly EdgeName[] = [
   'centre',
 ]
 
-export function finished({ sheet, words, cutting }: DrawnPiece): Piece {
+export function finished({ sheet, words, cut }: DrawnPiece): Piece {
   const edges = [...sheet.edges].sort((a, b) => ORDER.indexOf(a.name) - ORDER.indexOf(b.name))
   const box = boxOf(edges.map((e) => e.path))
   const x = box.left < 0 ? 0 : box.right * GRAIN_ACROSS
   return {
     id: sheet.piece,
     words,
-    cutting,
+    cut,
     edges,
     darts: sheet.darts,
     edgeDarts: sheet.edgeDarts,

@@ -9,13 +9,14 @@ import type { ChoiceId, Choices } from './choices.ts'
 import type { Draft, GarmentId } from './draft.ts'
 import type { Finding } from './finding.ts'
 import type { OptionId } from './options.ts'
+import type { CutOut } from './piece.ts'
 import type { Sheet } from './sheet.ts'
 
 export interface DrawnPiece {
   readonly sheet: Sheet
   /** 'Back, half': the name on the paper. */
   readonly words: string
-  readonly cutting: string
+  readonly cut: CutOut
 }
 
 export interface Garment {

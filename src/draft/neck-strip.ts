@@ -15,6 +15,7 @@ import { mm, type Mm } from '../units/length.ts'
 import { choice, type Choices } from './choices.ts'
 import { rectangle, STRIP_SPARE, type Finishing } from './facing.ts'
 import { edge, type InnerLine, type Piece } from './piece.ts'
+import { FINISHING_WORDS as W } from './finishing.words.ts'
 
 /** The strip is sewn on so far from its edge: an old school textbook on dressmaking. */
 const SEWN_AT = mm(6)
@@ -39,17 +40,14 @@ interface Mitres {
 export function neckStrip(neck: Mm, front: Piece, open: boolean, choices: Choices): Finishing {
   const wide = choice(choices, 'stripWidth')
   const mitres = mitresOf(front, open)
-  const round = plus(found('the whole neck edge', neck), fixed(STRIP_SPARE))
-  const cutting = 'Cut 1 on the true bias'
-  const why = 'cut at 45° to the selvedge; join strips on the straight grain where one is too short'
-  if (!mitres) return rectangle('neckStrip', round, wide, cutting, why)
+  const round = plus(found(W.wholeNeckEdge, neck), fixed(STRIP_SPARE))
+  const cut = { count: 1, how: 'trueBias' } as const
+  const why = W.stripOnTheBias
+  if (!mitres) return rectangle('neckStrip', round, wide, cut, why)
   const one = (2 * (wide.mm - SEWN_AT)) / Math.tan(mitres.angle)
   const two = mitres.along > 0
-  const taken = found(
-    two ? 'what the two mitres take' : 'what the mitre takes',
-    mm(two ? 2 * one : one),
-  )
-  const strip = rectangle('neckStrip', plus(round, taken), wide, cutting, why)
+  const taken = found(two ? W.whatTwoMitresTake : W.whatMitreTakes, mm(two ? 2 * one : one))
+  const strip = rectangle('neckStrip', plus(round, taken), wide, cut, why)
   if (!two) return mitred(strip, wide, mitres.angle, round.mm / 2, 0)
   // On the seam line an end is left beyond each mitre, or beyond it from an open front.
   const toEnd = open ? STRIP_SPARE / 2 + mitres.along : round.mm / 2 - mitres.along
@@ -88,7 +86,7 @@ function mitred(
   const at = (x: number, of: Pick<InnerLine, 'side'>): InnerLine => {
     const tip = point(x, wide.mm)
     const path = [line(point(x - out, 0), tip), line(tip, point(x + out, 0))]
-    return { name: 'mitre', words: 'mitre', path, ...of }
+    return { name: 'mitre', words: W.mitre, path, ...of }
   }
   const inner =
     apart === 0
@@ -106,10 +104,7 @@ function mitred(
         side: found('', mm(toEnd)),
         sewnAt: fixed(SEWN_AT),
         angle,
-        why:
-          apart === 0
-            ? 'at the point of the V the strip then lies flat'
-            : 'at the corners of the neck the strip then lies flat',
+        why: apart === 0 ? W.flatAtPointOfV : W.flatAtCorners,
         lights: inner.map((i) => i.path),
       },
     ],

@@ -17,8 +17,10 @@ import { project } from '../geometry/project.ts'
 import { point, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
 import { roundedPair } from './intake.ts'
-import { footEdge, type Edge, type EdgeDart, type Piece } from './piece.ts'
+import { footEdge, PAIR, type Edge, type EdgeDart, type Piece } from './piece.ts'
+import { pieceTitle, WITHIN_STYLE_SEAM } from './piece.words.ts'
 import type { Step } from './step.ts'
+import { FINISHING_WORDS as W } from './finishing.words.ts'
 
 /** The edges of the seam differ by no more than this where they are drawn smooth, mm. */
 const KEPT = 0.4
@@ -70,7 +72,8 @@ export function parted(front: Piece): Parted | undefined {
   return {
     front: {
       ...front,
-      words: 'Centre front, half',
+      within: 'styleSeam',
+      words: WITHIN_STYLE_SEAM.half,
       edges: centreEdges,
       darts: [],
       edgeDarts: kept.filter((d) => !beyond(d.upper)),
@@ -80,8 +83,8 @@ export function parted(front: Piece): Parted | undefined {
     sideFront: {
       ...front,
       id: 'sideFront',
-      words: 'Side front',
-      cutting: 'Cut 2, one turned over',
+      words: pieceTitle('sideFront'),
+      cut: PAIR,
       edges: sideEdges,
       darts: front.darts.slice(1),
       edgeDarts: kept.filter((d) => beyond(d.upper)),
@@ -102,7 +105,7 @@ export function parted(front: Piece): Parted | undefined {
         from: dart.edge,
         over: 'Q',
         to: foot.name,
-        why: 'both darts become one seam; draw it smooth over Q',
+        why: W.dartsBecomeOneSeam,
         lights: [innerSeam, outerSeam],
       },
     ],

@@ -135,17 +135,32 @@ export interface InnerLine {
   readonly side?: Side
 }
 
+/** A line squared out across the piece. */
+export type LevelName = 'waistLine' | 'bustLine' | 'hipLine' | 'underarmLine' | 'widthOfTheSleeve'
+
 /** A level of the body drawn on the piece: bust line, waist line, hip line. */
 export interface Level {
-  readonly name: string
+  readonly name: LevelName
   readonly from: Point
   readonly to: Point
 }
 
+/** How many are cut and how the piece lies: `turnedOver`, the second one face down. */
+export interface CutOut {
+  readonly count: 1 | 2
+  readonly how: 'single' | 'onFold' | 'turnedOver' | 'trueBias' | 'whole'
+}
+
+export const ON_FOLD: CutOut = { count: 1, how: 'onFold' }
+export const PAIR: CutOut = { count: 2, how: 'turnedOver' }
+
 export interface Piece {
   readonly id: PieceId
+  /** The front within a style seam: its id is still that of the whole front. */
+  readonly within?: 'styleSeam'
+  /** The name on the paper: 'Back, half'. */
   readonly words: string
-  readonly cutting: string
+  readonly cut: CutOut
   /** A strip or a facing of a slit: its turnings are counted in, no allowance is added. */
   readonly cutAsDrawn?: true
   readonly edges: readonly Edge[]

@@ -1,18 +1,17 @@
 /** Wie die Schnittteile, ihre Kanten und ihre Abnäher heißen; die Fälle dazu für ganze Sätze. */
+import { capital } from '../units/capital.ts'
 import { germanNoun, type Form, type Gender, type GermanNoun } from '../units/german-noun.ts'
 import {
   forEverySide,
   type AnyDart,
+  type CutOut,
   type EdgeName,
+  type LevelName,
   type PairedId,
   type PieceId,
   type Side,
 } from './piece.ts'
-import type {
-  DART_WORDS as EnglishDarts,
-  EDGE_WORDS as EnglishEdges,
-  PIECE_WORDS as EnglishPieces,
-} from './piece.words.ts'
+import type * as English from './piece.words.ts'
 
 const seam = (name: string, adjectives: readonly string[] = []): GermanNoun =>
   germanNoun('f', `${name}naht`, { plural: `${name}nähte`, adjectives })
@@ -105,6 +104,16 @@ const everyCase = <K extends string>(
     ]),
   ) as Record<K, GermanNoun>
 
+/** Lines squared out across a piece: all of them are feminine. */
+const level = (noun: string): GermanNoun => germanNoun('f', noun, { plural: `${noun}n` })
+export const LEVELS: Readonly<Record<LevelName, GermanNoun>> = {
+  waistLine: level('Taillenlinie'),
+  bustLine: level('Brustlinie'),
+  hipLine: level('Hüftlinie'),
+  underarmLine: level('Achsellinie'),
+  widthOfTheSleeve: level('Ärmelweite'),
+}
+
 /** `${PIECES[piece].des}`: "des linken Rückenteils". */
 export const PIECES: Readonly<Record<PieceId, GermanNoun>> = everyCase(
   forEverySide(NAMED, (what, side) => ({
@@ -120,6 +129,32 @@ const bare = <K extends string>(
     Object.entries<GermanNoun>(nouns).map(([id, noun]) => [id, noun.bare]),
   ) as Record<K, string>
 
-export const EDGE_WORDS: typeof EnglishEdges = bare(EDGES)
-export const PIECE_WORDS: typeof EnglishPieces = bare(PIECES)
-export const DART_WORDS: typeof EnglishDarts = bare(DARTS)
+export const EDGE_WORDS: typeof English.EDGE_WORDS = bare(EDGES)
+export const PIECE_WORDS: typeof English.PIECE_WORDS = bare(PIECES)
+export const DART_WORDS: typeof English.DART_WORDS = bare(DARTS)
+export const LEVEL_WORDS: typeof English.LEVEL_WORDS = bare(LEVELS)
+
+export const pieceTitle: typeof English.pieceTitle = (id) =>
+  id === 'sleeve' ? 'Ärmel, ganz' : capital(PIECES[id].bare)
+export const halfTitle: typeof English.halfTitle = (id) => `${capital(PIECES[id].bare)}, Hälfte`
+const SIDE_SAID: Readonly<Record<Side, string>> = { left: 'links', right: 'rechts' }
+export const sideTitle: typeof English.sideTitle = (id, side) =>
+  `${pieceTitle(id)}, ${SIDE_SAID[side]}`
+export const inOneTitle: typeof English.inOneTitle = (id) =>
+  `${pieceTitle(id)}, links und rechts in einem`
+export const WITHIN_STYLE_SEAM: typeof English.WITHIN_STYLE_SEAM = {
+  half: 'Mittleres Vorderteil, Hälfte',
+  left: 'Mittleres Vorderteil, links',
+  right: 'Mittleres Vorderteil, rechts',
+  inOne: 'Mittleres Vorderteil, links und rechts in einem',
+}
+
+export const cuttingSaid: typeof English.cuttingSaid = ({ count, how }) =>
+  `${count}× zuschneiden${CUT_HOW[how]}`
+const CUT_HOW: Readonly<Record<CutOut['how'], string>> = {
+  single: '',
+  onFold: ', im Stoffbruch',
+  turnedOver: ', einmal gewendet',
+  trueBias: ', im echten Schrägfadenlauf',
+  whole: ', ganz, rechte Seite oben',
+}

@@ -1,5 +1,17 @@
 /** What pieces, their edges and their darts are called. */
-import { forEverySide, type AnyDart, type EdgeName, type PairedId, type PieceId } from './piece.ts'
+import { capital } from '../units/capital.ts'
+import {
+  forEverySide,
+  type AnyDart,
+  type CutOut,
+  type EdgeName,
+  type HalfId,
+  type LevelName,
+  type PairedId,
+  type PieceId,
+  type Side,
+  type SkirtId,
+} from './piece.ts'
 
 export const EDGE_WORDS: Readonly<Record<EdgeName, string>> = {
   centre: 'centre',
@@ -50,4 +62,35 @@ export const DART_WORDS: Readonly<Record<AnyDart, string>> = {
   bustDart: 'side bust dart',
   bustDart2: 'second bust dart',
   shoulderDart: 'shoulder dart',
+}
+
+export const LEVEL_WORDS: Readonly<Record<LevelName, string>> = {
+  waistLine: 'waist line',
+  bustLine: 'bust line',
+  hipLine: 'hip line',
+  underarmLine: 'underarm line',
+  widthOfTheSleeve: 'width of the sleeve',
+}
+
+/** Names as they stand on the paper. */
+export const pieceTitle = (id: PairedId): string =>
+  id === 'sleeve' ? 'Sleeve, whole' : capital(PAIRED_WORDS[id])
+export const halfTitle = (id: HalfId | SkirtId): string => `${capital(PAIRED_WORDS[id])}, half`
+export const sideTitle = (id: PairedId, side: Side): string => `${pieceTitle(id)}, ${side}`
+export const inOneTitle = (id: PairedId): string => `${pieceTitle(id)}, left and right in one`
+/** The front between both style seams. */
+export const WITHIN_STYLE_SEAM = {
+  half: 'Centre front, half',
+  left: 'Centre front, left',
+  right: 'Centre front, right',
+  inOne: 'Centre front, left and right in one',
+}
+
+export const cuttingSaid = ({ count, how }: CutOut): string => `Cut ${count}${CUT_HOW[how]}`
+const CUT_HOW: Readonly<Record<CutOut['how'], string>> = {
+  single: '',
+  onFold: ' on the fold',
+  turnedOver: ', one turned over',
+  trueBias: ' on the true bias',
+  whole: ', whole, right side up',
 }

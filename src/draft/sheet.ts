@@ -9,8 +9,18 @@ import { pathStart, type Path } from '../geometry/path.ts'
 import { add, distance, point, scale, subtract, unit, type Point } from '../geometry/point.ts'
 import { found, sources, type Amount } from '../units/amount.ts'
 import { mm } from '../units/length.ts'
-import type { Dart, Edge, EdgeDart, EdgeName, EdgeRole, Level, PieceId } from './piece.ts'
+import type {
+  Dart,
+  Edge,
+  EdgeDart,
+  EdgeName,
+  EdgeRole,
+  Level,
+  LevelName,
+  PieceId,
+} from './piece.ts'
 import type { Act, Direction, Guide, Step } from './step.ts'
+import { SHEET_WORDS } from './sheet.words.ts'
 
 const WAY: Readonly<Record<Direction, Point>> = {
   down: point(0, 1),
@@ -50,7 +60,7 @@ export class Sheet {
     direction: Direction,
     amount: Amount,
     why: string,
-    level?: string,
+    level?: LevelName,
   ): void {
     const p = add(this.at(from), scale(WAY[direction], amount.mm))
     this.place(to, p, [...this.restsOf(from), ...sources(amount)])
@@ -162,7 +172,7 @@ export class Sheet {
     }
     this.drawnDarts.push(dart)
     const atHem = found('', mm(Math.max(0, width.mm * left)))
-    this.write({ verb: 'dart', at, width, up, down, atHem, why: 'legs equal in pairs' }, [
+    this.write({ verb: 'dart', at, width, up, down, atHem, why: SHEET_WORDS.legsEqual }, [
       ...dartLegs(dart).map((leg) => [leg]),
     ])
   }
@@ -181,7 +191,7 @@ export class Sheet {
 
   /** A straight distance read off the paper. */
   across(from: string, to: string): Amount {
-    return found(`distance ${from}–${to}`, mm(distance(this.at(from), this.at(to))), [
+    return found(SHEET_WORDS.distance(from, to), mm(distance(this.at(from), this.at(to))), [
       ...this.restsOf(from),
       ...this.restsOf(to),
     ])

@@ -5,7 +5,7 @@
 import type { Radians } from '../units/angle.ts'
 import type { Path } from '../geometry/path.ts'
 import type { Amount } from '../units/amount.ts'
-import type { EdgeDart, EdgeName, PieceId, Side } from './piece.ts'
+import type { EdgeDart, EdgeName, LevelName, PieceId, Side } from './piece.ts'
 
 export type Direction = 'down' | 'up' | 'right' | 'left'
 
@@ -26,7 +26,7 @@ export type Act =
       readonly direction: Direction
       readonly amount: Amount
       readonly why: string
-      readonly level?: string
+      readonly level?: LevelName
     }
   | {
       readonly verb: 'spot'
@@ -187,7 +187,7 @@ export type Act =
   | {
       readonly verb: 'cutOff'
       readonly at: string
-      readonly along: string
+      readonly along: LevelName
       readonly why: string
     }
   | {

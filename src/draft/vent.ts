@@ -11,6 +11,7 @@ import type { Choices } from './choices.ts'
 import { choice } from './choices.ts'
 import { edge, type Piece } from './piece.ts'
 import type { Step } from './step.ts'
+import { FINISHING_WORDS as W } from './finishing.words.ts'
 
 /** A vent ends at least this far below the top of its seam, mm. Judgement. */
 const SEAM_LEFT = 150
@@ -33,19 +34,19 @@ export function vented(halves: readonly Piece[], choices: Choices): Vented {
     const [, open] = splitPath(path, placeAt(path, pathLength(path) - long))
     return {
       ...piece,
-      inner: [...piece.inner, { name: 'vent', words: 'vent, left open', path: open }],
+      inner: [...piece.inner, { name: 'vent', words: W.ventLeftOpen, path: open }],
     }
   })
   const said =
     long === choices.ventLength
       ? choice(choices, 'ventLength')
-      : found('as long as the side allows', mm(long))
+      : found(W.asLongAsSideAllows, mm(long))
   const steps = pieces.map((piece): Step => ({
     verb: 'open',
     piece: piece.id,
-    words: 'vent in the side seam, up from the hem',
+    words: W.ventInSideSeam,
     long: said,
-    why: 'the side is sewn down to here, both edges turned in and the end barred',
+    why: W.sideSewnDownToHere,
     lights: piece.inner.slice(-1).map((i) => i.path),
   }))
   return { pieces, steps }

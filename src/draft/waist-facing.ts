@@ -27,6 +27,7 @@ import { line } from '../geometry/segment.ts'
 import { choice, type Choices } from './choices.ts'
 import { cutBetween, made, parallel, type Finishing } from './facing.ts'
 import { edge, type Edge, type EdgeDart, type Piece } from './piece.ts'
+import { FINISHING_WORDS as W } from './finishing.words.ts'
 
 /** How far a line is carried on to find its crossing, mm. */
 const REACH = 400
@@ -46,19 +47,19 @@ export function waistFacing(skirt: Piece, choices: Choices): Finishing {
     { name: 'centre', role: edge(skirt, 'centre').role, path: [line(pathStart(far), start)] },
   ]
   const id = skirt.id === 'skirtBack' ? 'backWaistFacing' : 'frontWaistFacing'
-  return made(id, edges, skirt.cutting, [
+  return made(id, edges, skirt.cut, [
     {
       verb: 'trace',
       of: skirt.id,
       edges: ['waist', 'side', 'centre'],
-      why: 'with its darts folded, the facing takes the waist as it is sewn',
+      why: W.takesTheWaist,
     },
     {
       verb: 'parallel',
       edge: 'outer',
       to: 'waist',
       by: width,
-      why: 'neatened before it is sewn on',
+      why: W.neatenedFirst,
     },
   ])
 }

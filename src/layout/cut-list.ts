@@ -3,7 +3,7 @@
  * drawn on a piece: nothing here invents a mark.
  */
 import { pairedId, type Piece } from '../draft/piece.ts'
-import { DART_WORDS, EDGE_WORDS } from '../draft/piece.words.ts'
+import { cuttingSaid, DART_WORDS, EDGE_WORDS } from '../draft/piece.words.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { plainCloth } from './cloth.ts'
 import type { CutPart } from './cut-part.ts'
@@ -28,7 +28,7 @@ export const cutList = (
   pieces.map((p) => ({
     piece: p.id,
     words: p.words,
-    cut: p.cutting,
+    cut: cuttingSaid(p.cut),
     interfacing: interfaced(p.id) ? (parts.find((q) => q.id === p.id)?.count ?? 0) : 0,
   }))
 

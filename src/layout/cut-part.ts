@@ -73,7 +73,7 @@ export function cutParts(
       id: piece.id,
       words: piece.words,
       kind,
-      count: countOf(piece),
+      count: piece.cut.count,
       outline: folded(grown),
       exact: folded(exact),
       seam: folded(seam),
@@ -84,17 +84,11 @@ export function cutParts(
   return { ok: true, parts: matched(parts, matchAt) }
 }
 
-/** "Cut 2 on the true bias": the words of the piece say it, its fold edge where there is one. */
+/** The piece says it, its fold edge where there is one. */
 function kindOf(piece: Piece): CutKind {
   if (piece.edges.some((e) => e.role === 'fold')) return 'onFold'
-  if (/true bias/.test(piece.cutting)) return 'bias'
-  return /turned over/.test(piece.cutting) ? 'pair' : 'single'
-}
-
-function countOf(piece: Piece): number {
-  const count = Number(/^Cut (\d+)/.exec(piece.cutting)?.[1])
-  if (!(count > 0)) throw new Error(`${piece.id}: "${piece.cutting}" says no number to cut`)
-  return count
+  if (piece.cut.how === 'trueBias') return 'bias'
+  return piece.cut.how === 'turnedOver' ? 'pair' : 'single'
 }
 
 /** Points of the paper with the grain laid along x; paper right of the centre is across. */

@@ -4,7 +4,7 @@
  * the side seam lies on the same stripe on every half; sleeve and skirt follow from the front.
  * Common practice of dressmaking handbooks.
  */
-import { isSkirt, pairedId, type Piece } from '../draft/piece.ts'
+import { isSkirt, pairedId, type LevelName, type Piece } from '../draft/piece.ts'
 import { pathEnd, pathStart } from '../geometry/path.ts'
 import type { Point } from '../geometry/point.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
@@ -26,18 +26,15 @@ export interface MatchPoint {
   readonly along: number
 }
 
-const WAIST_LINE = 'waist line'
-const SLEEVE_LINE = 'width of the sleeve'
-
 /** The levels of its side seam, from the top down; of a sleeve its underarm. */
 export function matchPoints(
   piece: Piece,
   lie: (p: Point) => readonly [number, number],
 ): readonly MatchPoint[] {
   const id = pairedId(piece.id)
-  const level = (name: string) => piece.levels.find((l) => l.name === name)?.from
+  const level = (name: LevelName) => piece.levels.find((l) => l.name === name)?.from
   if (id === 'sleeve') {
-    const width = level(SLEEVE_LINE)
+    const width = level('widthOfTheSleeve')
     return width ? [{ at: 'underarm', along: lie({ x: 0, y: width.y })[0] }] : []
   }
   const side = piece.edges.find((e) => e.name === 'side')
@@ -45,7 +42,7 @@ export function matchPoints(
   if (!side || !(id === 'back' || id === 'front' || skirt)) return []
   const ends = [pathStart(side.path), pathEnd(side.path)].map((p) => lie(p)[0])
   const [top, foot] = [Math.min(...ends), Math.max(...ends)]
-  const waist = level(WAIST_LINE)
+  const waist = level('waistLine')
   const hem = piece.edges.some((e) => e.name === 'hem')
   return [
     { at: skirt ? 'waist' : 'underarm', along: top },

@@ -59,13 +59,12 @@ export const biasSquare = (length: Mm, width: Mm): Mm => mm(Math.sqrt(length * w
 
 export function biasAmount(pieces: readonly Piece[]): BiasAmount | undefined {
   const strips = pieces.filter(
-    (p) => p.edges.some((e) => e.name === 'start') && /bias/.test(p.cutting),
+    (p) => p.edges.some((e) => e.name === 'start') && p.cut.how === 'trueBias',
   )
   if (strips.length === 0) return undefined
-  const count = (p: Piece): number => Number(/^Cut (\d+)/.exec(p.cutting)?.[1] ?? 1)
   const long = (p: Piece): number => pathLength(edge(p, 'neck').path)
   const width = mm(Math.max(...strips.map((p) => pathLength(edge(p, 'start').path))))
-  const length = mm(strips.reduce((sum, p) => sum + count(p) * long(p), 0))
+  const length = mm(strips.reduce((sum, p) => sum + p.cut.count * long(p), 0))
   return { length, width, square: biasSquare(length, width) }
 }
 

@@ -1,4 +1,5 @@
 /** The words of page one, from the draft and what she said about the sheets. */
+import { cuttingSaid } from '../draft/piece.words.ts'
 import type { Draft } from '../draft/draft.ts'
 import type { CoverWords } from './cover-page.ts'
 import { edgeLines } from './edge-words.ts'
@@ -19,7 +20,7 @@ export const coverWords = (
   ...(words.date === undefined ? {} : { date: words.date }),
   ...(words.scale === undefined ? {} : { corrected: correctedWords(words.scale) }),
   standing: words.invented ? `${standing} · invented numbers` : standing,
-  pieces: draft.pieces.map((p) => `${p.words}. ${p.cutting}.`),
+  pieces: draft.pieces.map((p) => `${p.words}. ${cuttingSaid(p.cut)}.`),
   allowances: edgeLines(draft.pieces, words, words.units),
   findings: findingLines(draft, words.units)
     .filter((l) => l.kind === 'text')

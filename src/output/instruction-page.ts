@@ -5,12 +5,14 @@
  * `sentence()` and nothing else.
  */
 import { formatLength, unitMark, type UnitChoice } from '../units/format.ts'
+import { cuttingSaid } from '../draft/piece.words.ts'
 import { CHOICES } from '../draft/choices.ts'
 import type { Draft } from '../draft/draft.ts'
 import { findingSentence, type Severity } from '../draft/finding.ts'
 import { GARMENTS } from '../draft/garments.ts'
 import { OPTIONS } from '../draft/options.ts'
-import { sentence, stepTitle } from '../draft/sentence.ts'
+import { sentence } from '../draft/sentence.words.ts'
+import { stepTitle } from '../draft/step-title.ts'
 import { MEASUREMENT_IDS, measure } from '../measurements/catalogue.ts'
 import { CAUTIONS } from './cautions.ts'
 import { finishLines, pencilLines, type EdgeTold } from './edge-words.ts'
@@ -63,7 +65,7 @@ export function instructionLines(
     line('head', 'Choices'),
     ...choiceLines(draft, units),
     ...draft.pieces.flatMap((piece) => [
-      { ...line('head', `${piece.words}. ${piece.cutting}`), figure: piece.id },
+      { ...line('head', `${piece.words}. ${cuttingSaid(piece.cut)}`), figure: piece.id },
       ...draft.steps
         .filter((step) => step.piece === piece.id)
         .map((step, i) => line('step', titled(stepTitle(step), sentence(step, units)), `${i + 1}`)),

@@ -5,6 +5,7 @@ import type { Path } from '../geometry/path.ts'
 import { point, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
 import { outline, type Piece } from '../draft/piece.ts'
+import { LEVEL_WORDS } from '../draft/piece.words.ts'
 import type { CuttingLine } from './allowance.ts'
 import { pathMark, textMark, type PathMark, type TextMark } from './mark.ts'
 
@@ -32,15 +33,16 @@ export function levelMarks(piece: Piece, cut: Cut): (PathMark | TextMark)[] {
       pathMark(
         'level',
         [line(point(finite(from, left), y), point(finite(to, right), y))],
-        nameOf(piece, camel(name)),
+        nameOf(piece, name),
       ),
-      textMark(name, point(Math.max(left, 0) + BRACKET + 4, y - 1.5), SIZE.small, { tone: 'soft' }),
+      textMark(LEVEL_WORDS[name], point(Math.max(left, 0) + BRACKET + 4, y - 1.5), SIZE.small, {
+        tone: 'soft',
+      }),
     ]
   })
 }
 const SAME = 1e-6
 const finite = (x: number, otherwise: number): number => (Number.isFinite(x) ? x : otherwise)
-const camel = (words: string): string => words.replace(/ (\w)/g, (_, c: string) => c.toUpperCase())
 
 const across = (path: Path, y: number): number[] => {
   const { left, right } = boxOf([path])

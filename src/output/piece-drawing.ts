@@ -19,7 +19,7 @@ import { project } from '../geometry/project.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import { boxHeight, boxOf, boxOfPoints, boxWidth } from '../geometry/box.ts'
 import { outline, pairedId, partName, type Edge, type Piece } from '../draft/piece.ts'
-import { EDGE_WORDS } from '../draft/piece.words.ts'
+import { cuttingSaid, EDGE_WORDS } from '../draft/piece.words.ts'
 import type { Mm } from '../units/length.ts'
 import { allowanceOf, cuttingLine, type Allowances, type CuttingLine } from './allowance.ts'
 import type { Stuff } from './finish.ts'
@@ -138,7 +138,7 @@ function nameMarks(piece: Piece, words: PieceWords): PieceMark[] {
       ? [SIZE.name, SIZE.words]
       : [SIZE.words, SIZE.small]
   const lines = [
-    piece.cutting,
+    cuttingSaid(piece.cut),
     ...(words.garmentName ? [words.garmentName] : []),
     ...(words.round === undefined ? [] : [roundWords(words.round, words.stuff)]),
   ]

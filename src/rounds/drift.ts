@@ -3,7 +3,8 @@
  * that would print other numbers or other words says which; the round itself stays as it was.
  */
 import { record, type NumberRecord } from '../draft/record.ts'
-import { sentence, stepTitle } from '../draft/sentence.ts'
+import { sentence } from '../draft/sentence.words.ts'
+import { stepTitle } from '../draft/step-title.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { FROZEN_UNITS, redraft } from './redraft.ts'
 import type { Round } from './round.ts'

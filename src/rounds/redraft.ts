@@ -1,6 +1,7 @@
 /** A round drawn from what it keeps, and closed once it goes on paper. */
 import { record } from '../draft/record.ts'
-import { sentence, stepTitle } from '../draft/sentence.ts'
+import { sentence } from '../draft/sentence.words.ts'
+import { stepTitle } from '../draft/step-title.ts'
 import { correctedDraft, type Corrected } from '../fitting/apply.ts'
 import type { UnitChoice } from '../units/format.ts'
 import { open, type Round } from './round.ts'

@@ -4,7 +4,7 @@
  * step cannot disagree.
  */
 import { AMOUNT_WORDS } from './amount.words.ts'
-import { formatLength, type UnitChoice } from './format.ts'
+import { formatLength, formatStep, type UnitChoice } from './format.ts'
 import { mm, type Mm } from './length.ts'
 
 export type Term =
@@ -73,6 +73,12 @@ export function inWords(amount: Amount, choice: UnitChoice): string {
     case 'sum':
       return sumInWords(from.left, from.right, from.sign, choice)
   }
+}
+
+/** "nape to waist, 41.2 cm"; a fixed length says its number once. */
+export function inFull(amount: Amount, choice: UnitChoice): string {
+  const [words, number] = [inWords(amount, choice), formatStep(amount.mm, choice)]
+  return words === '' || words === number ? number : AMOUNT_WORDS.inFull(words, number)
 }
 
 /** Names of every measurement and choice the amount rests on, each once, in order of use. */

@@ -14,6 +14,7 @@ const PARTS: Readonly<Record<number, string>> = {
 const part = (divisor: number): string => PARTS[divisor] ?? `1/${divisor} of`
 
 export const AMOUNT_WORDS = {
+  inFull: (words: string, number: string): string => `${words}, ${number}`,
   /** Of a measurement, a choice or a length read off the paper. */
   partOfNamed: (divisor: number, name: string): string =>
     `${part(divisor)} ${name.startsWith('the ') ? name : `the ${name}`}`,

@@ -106,7 +106,7 @@ describe('the ruler on a drawn piece', () => {
   const piece = (more: Partial<Piece> = {}): Piece => ({
     id: 'front',
     words: '',
-    cutting: '',
+    cut: { count: 1, how: 'onFold' },
     edges: names.map((name, i) => ({
       name,
       role: 'seam',

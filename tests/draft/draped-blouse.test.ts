@@ -12,7 +12,7 @@ import { neckAngle, SEAM_EQUAL } from '../../src/draft/proof.ts'
 import { sewnEase } from '../../src/draft/ease.ts'
 import { edge, isHalf, namedPoint, outline, sewnLength } from '../../src/draft/piece.ts'
 import { record } from '../../src/draft/record.ts'
-import { sentence } from '../../src/draft/sentence.ts'
+import { sentence } from '../../src/draft/sentence.words.ts'
 import { area } from '../../src/geometry/area.ts'
 import {
   checkJoined,

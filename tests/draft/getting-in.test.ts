@@ -9,7 +9,8 @@ import { pieceOf, type Draft } from '../../src/draft/draft.ts'
 import { draft } from '../../src/draft/make.ts'
 import { passes, sewnWaist, through } from '../../src/draft/opening.ts'
 import { edge, namedPoint, outline, type FinishingId, type Piece } from '../../src/draft/piece.ts'
-import { sentence } from '../../src/draft/sentence.ts'
+import { cuttingSaid } from '../../src/draft/piece.words.ts'
+import { sentence } from '../../src/draft/sentence.words.ts'
 import { distance, heading, type Point } from '../../src/geometry/point.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { checkJoined, flatten, pathEnd, pathStart } from '../../src/geometry/path.ts'
@@ -106,7 +107,7 @@ describe('halves opened', () => {
   test('a centre-back zip makes the fold a seam and the back is cut twice', () => {
     const back = pieceOf(made({}, { opening: 'backZip' }), 'back')
     expect(edge(back, 'centre').role).toBe('seam')
-    expect(back.cutting).toBe('Cut 2, one turned over')
+    expect(cuttingSaid(back.cut)).toBe('Cut 2, one turned over')
   })
   test('a buttoned front runs 20 past the centre, its neck and hem straight on', () => {
     const plain = pieceOf(made(), 'front')

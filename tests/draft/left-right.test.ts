@@ -3,6 +3,7 @@
  * the pieces of the first, turned over; and each half of a whole piece is the half that is drawn
  * from the numbers of that side alone.
  */
+import { cuttingSaid } from '../../src/draft/piece.words.ts'
 import { describe, expect, test } from 'vitest'
 import fc from 'fast-check'
 import { asWorn } from '../../src/draft/as-worn.ts'
@@ -139,7 +140,7 @@ describe('the block of unlike shoulders', () => {
   test('a back that is cut in two has a piece for each side', () => {
     // The block opens at the centre back by its own standard.
     const backs = asWorn(d).pieces.filter((p) => pairedId(p.id) === 'back')
-    expect(backs.map((p) => [p.id, p.words, p.cutting])).toEqual([
+    expect(backs.map((p) => [p.id, p.words, cuttingSaid(p.cut)])).toEqual([
       ['backLeft', 'Back, left', 'Cut 1'],
       ['backRight', 'Back, right', 'Cut 1'],
     ])

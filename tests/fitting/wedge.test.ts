@@ -63,7 +63,7 @@ function test_piece(r: number, R: number): Piece {
   return {
     id: 'front',
     words: 'test',
-    cutting: '',
+    cut: { count: 1, how: 'onFold' },
     edges: [
       { name: 'neck', role: 'edge', path: [line(point(0, 40), point(60, 20))] },
       { name: 'overarm', role: 'seam', path: [line(point(60, 20), t)] },

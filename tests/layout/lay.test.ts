@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { edge } from '../../src/draft/piece.ts'
+import { edge, type LevelName } from '../../src/draft/piece.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { standardFor } from '../../src/draft/garments.ts'
 import { draft } from '../../src/draft/make.ts'
@@ -216,9 +216,9 @@ describe('nap and repeats', () => {
     const parts = partsOf('sleeve')
     const { pieces } = draft('sleeve', body({}, MIDDLE), standardFor('sleeve'))
     const front = pieces.find((p) => p.id === 'front')!
-    const level = (name: string): number => front.levels.find((l) => l.name === name)!.from.y
+    const level = (name: LevelName): number => front.levels.find((l) => l.name === name)!.from.y
     expect(parts.find((p) => p.id === 'sleeve')!.match!.lag).toBe(
-      level('underarm line') - level('waist line'),
+      level('underarmLine') - level('waistLine'),
     )
   })
 })

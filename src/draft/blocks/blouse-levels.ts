@@ -7,6 +7,7 @@ import { choice, type ChoiceId, type Choices } from '../choices.ts'
 import type { Sheet } from '../sheet.ts'
 import type { TorsoNumbers, HalfId } from './blouse-numbers.ts'
 import { overarmEnd } from './blouse-sleeve-edge.ts'
+import { TORSO_WORDS as W } from './torso.words.ts'
 
 /** Without an armpit reading the underarm lies this far above the bust line; for a muslin only. */
 export const UNDERARM_GUESS = 25
@@ -60,17 +61,17 @@ export function levels(
     'C',
     'A',
     'down',
-    dart('the bust dart', opened, added(measured(body, 'napeToWaist'))),
+    dart(W.theBustDart, opened, added(measured(body, 'napeToWaist'))),
     '',
-    'waist line',
+    'waistLine',
   )
   s.measure(
     'D',
     'C',
     'up',
-    dart('half the bust dart', opened / 2, added(measured(body, 'waistToBustLevel'))),
+    dart(W.halfTheBustDart, opened / 2, added(measured(body, 'waistToBustLevel'))),
     '',
-    'bust line',
+    'bustLine',
   )
   underarmLevel(s, body, choices, opened, underarm)
   s.measure(
@@ -78,7 +79,7 @@ export function levels(
     'E',
     'right',
     quarter(body, 'bustGirth', 'easeBust', choices, half),
-    'the underarm point',
+    W.underarmPoint,
   )
   const chosen = overarmEnd(choices, half)
   const end = underarm.raised ? restingOn(chosen, ['napeToArmpitLevel', 'underarmDrop']) : chosen
@@ -88,17 +89,11 @@ export function levels(
       'A',
       end.mm < 0 ? 'up' : 'down',
       { ...end, mm: mm(Math.abs(end.mm)) },
-      'the level where the overarm ends',
+      W.levelOfOverarmEnd,
     )
-  s.measure('H', 'C', 'down', measured(body, 'waistToHip'), '', 'hip line')
-  s.measure(
-    'X',
-    'H',
-    'right',
-    quarter(body, 'hipGirth', 'easeHip', choices, half),
-    'the side at the hip',
-  )
-  s.measure('L', 'C', 'down', choice(choices, 'lengthBelowWaist'), 'the hem at the fold')
+  s.measure('H', 'C', 'down', measured(body, 'waistToHip'), '', 'hipLine')
+  s.measure('X', 'H', 'right', quarter(body, 'hipGirth', 'easeHip', choices, half), W.sideAtHip)
+  s.measure('L', 'C', 'down', choice(choices, 'lengthBelowWaist'), W.hemAtFold)
 }
 
 function underarmLevel(
@@ -108,24 +103,22 @@ function underarmLevel(
   opened: number,
   { underarm: struck, deeper, depth: own }: Underarm,
 ): void {
-  if (own) return s.measure('E', 'A', 'down', own, 'the depth of the armhole', 'underarm line')
+  if (own) return s.measure('E', 'A', 'down', own, W.depthOfArmhole, 'underarmLine')
   if (struck !== undefined) {
-    const depth = found('where the struck arc meets the side', struck, [
+    const depth = found(W.whereStruckArcMeetsSide, struck, [
       'sideNeckToSleeveEdge',
       'bustGirth',
       'easeBust',
       'cornerRadius',
     ])
-    return s.measure('E', 'A', 'down', depth, 'the depth of the arm opening', 'underarm line')
+    return s.measure('E', 'A', 'down', depth, W.depthOfArmOpening, 'underarmLine')
   }
   if (knows(body, 'napeToArmpitLevel')) {
     const chosen = plus(measured(body, 'napeToArmpitLevel'), choice(choices, 'underarmDrop'))
     const arm = ['upperArmGirth', 'armRoom'] as const
     const depth =
-      deeper > 0
-        ? plus(chosen, found('deeper for the arm to pass', deeper, arm))
-        : restingOn(chosen, arm)
-    return s.measure('E', 'A', 'down', depth, 'the depth of the arm opening', 'underarm line')
+      deeper > 0 ? plus(chosen, found(W.deeperForTheArm, deeper, arm)) : restingOn(chosen, arm)
+    return s.measure('E', 'A', 'down', depth, W.depthOfArmOpening, 'underarmLine')
   }
   // The front's bust line may stand lower by half a dart; the underarm stays level with the back.
   s.measure(
@@ -133,7 +126,7 @@ function underarmLevel(
     'D',
     'up',
     fixed(mm(UNDERARM_GUESS + opened / 2)),
-    'the depth of the arm opening, while the armpit is not taped',
-    'underarm line',
+    W.depthWhileArmpitUntaped,
+    'underarmLine',
   )
 }

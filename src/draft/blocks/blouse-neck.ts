@@ -20,6 +20,7 @@ import { angleToOverarm, guidesOn, neckCurve } from '../curves.ts'
 import type { Sheet } from '../sheet.ts'
 import type { TorsoNumbers, HalfId } from './blouse-numbers.ts'
 import { neckBaseHalf, shoulderSlope } from './shoulder.ts'
+import { TORSO_WORDS as W } from './torso.words.ts'
 
 /** How far the side-neck point falls because the neck is wider than its base; 0 while that is not taped. */
 export function neckFall(body: Body, choices: Choices): number {
@@ -40,14 +41,14 @@ export function sideNeck(
   n: TorsoNumbers,
   half: HalfId,
 ): void {
-  s.measure('N', 'A', 'right', choice(choices, 'neckHalfWidth'), 'half the neck width')
+  s.measure('N', 'A', 'right', choice(choices, 'neckHalfWidth'), W.halfNeckWidth)
   const fall = neckFall(body, choices)
   const chosen = choice(choices, 'sideNeckRise')
   const rise =
     fall > 0
       ? minus(
           chosen,
-          found('the fall along the shoulder', mm(fall), [
+          found(W.fallAlongShoulder, mm(fall), [
             'neckBaseGirth',
             'neckHalfWidth',
             'shoulderLengthLeft',
@@ -63,7 +64,7 @@ export function sideNeck(
     'N',
     up.mm < 0 ? 'down' : 'up',
     up.mm < 0 ? { ...up, mm: mm(-up.mm) } : up,
-    'the side-neck point',
+    W.sideNeckPoint,
   )
 }
 function raised(rise: Amount, body: Body, choices: Choices, n: TorsoNumbers): Amount {
@@ -140,8 +141,8 @@ export function drawFrontNeck(s: Sheet, choices: Choices): void {
   const { path } = frontNeck(s.at('F'), s.at('S'), s.at('T'), choices)
   if (choices.neckShape === 'vee') return straightNeck(s, 'F', path)
   if (choices.neckShape === 'square') {
-    s.measure('B', 'F', 'right', choice(choices, 'neckHalfWidth'), 'the corner of the neck')
-    s.join('F', 'B', 'neck', 'edge', 'square to the fold')
+    s.measure('B', 'F', 'right', choice(choices, 'neckHalfWidth'), W.cornerOfNeck)
+    s.join('F', 'B', 'neck', 'edge', W.squareToFold)
     return straightNeck(s, 'B', path.slice(1))
   }
   s.curve(
@@ -151,12 +152,12 @@ export function drawFrontNeck(s: Sheet, choices: Choices): void {
     { base: 'F', along: 'right', guides: guidesOn(path, NECK_GUIDES) },
     'neck',
     'edge',
-    'square to the fold and square to the overarm seam',
+    W.squareToFoldAndOverarm,
   )
 }
 
 function straightNeck(s: Sheet, from: 'F' | 'B', path: Path): void {
-  if (path.length === 1) return s.join(from, 'S', 'neck', 'edge', 'straight up to the side neck')
+  if (path.length === 1) return s.join(from, 'S', 'neck', 'edge', W.straightUpToSideNeck)
   s.curve(
     from,
     'S',
@@ -168,7 +169,7 @@ function straightNeck(s: Sheet, from: 'F' | 'B', path: Path): void {
     },
     'neck',
     'edge',
-    'straight to the first guide point, then bending to the side neck',
+    W.straightThenBending,
   )
 }
 
@@ -183,7 +184,7 @@ export function drawBackNeck(s: Sheet, frontAngle: number): void {
     { base: from, along: 'right', guides: guidesOn(path, NECK_GUIDES) },
     'neck',
     'edge',
-    'square to the fold, running on into the front neck over the overarm seam',
+    W.runningOnIntoFrontNeck,
   )
 }
 
@@ -194,8 +195,8 @@ export function drawBackNeck(s: Sheet, frontAngle: number): void {
 function backNeckPoint(s: Sheet): 'A' | 'A1' {
   const lower = LEAST_RISE + s.at('S').y - s.at('A').y
   if (lower <= 0) return 'A'
-  const fall = found('as low as the side neck and a little more', mm(lower), s.restsOf('S'))
-  s.measure('A1', 'A', 'down', fall, 'the neck edge at the centre back')
+  const fall = found(W.lowAsSideNeck, mm(lower), s.restsOf('S'))
+  s.measure('A1', 'A', 'down', fall, W.neckAtCentreBack)
   return 'A1'
 }
 /** The side neck stands at least so much above the neck edge at the centre back, mm. Judgement. */

@@ -12,6 +12,7 @@ import type { Sheet } from '../sheet.ts'
 import { dartRests } from './blouse-levels.ts'
 import { frontTip, share, type TorsoNumbers, type HalfId } from './blouse-numbers.ts'
 import { openBelow } from './waist-plan.ts'
+import { TORSO_WORDS as W } from './torso.words.ts'
 
 /** The mouth of a bust dart keeps this far below the underarm, mm. Common practice, no source. */
 const MOUTH_BELOW_UNDERARM = 25
@@ -49,9 +50,8 @@ export function drawSide(
     'L',
     'right',
     found('', mm(pathEnd(path).x), [...s.restsOf('X'), ...s.restsOf('L')]),
-    'the hem at the side',
+    W.hemAtSide,
   )
-  const through = opened > 0 ? 'through J1, J2 and W' : 'through W'
   s.curve(
     'U',
     'Y',
@@ -66,9 +66,9 @@ export function drawSide(
     },
     'side',
     'seam',
-    `${through}${hem > s.at('X').y ? ' and X' : ''}, smooth`,
+    W.sideThrough(opened > 0, hem > s.at('X').y),
   )
-  s.join('Y', 'L', 'hem', 'hem', 'square to the fold')
+  s.join('Y', 'L', 'hem', 'hem', W.squareToFold)
   drawCentre(s, n.waist[half].centre, half)
 }
 
@@ -132,24 +132,12 @@ function openDart(s: Sheet, body: Body, choices: Choices, n: TorsoNumbers, close
   const level = Math.min(mouthLevel(s, waist - n.rise), waist - MOUTH_ABOVE_WAIST)
   const [above, below] = splitAtLevel(closed, level)
   const mouth = pathEnd(above)
-  const width = found('the bust dart', mm(opened), dartRests(n))
+  const width = found(W.theBustDart, mm(opened), dartRests(n))
   const rests = [...s.restsOf('D'), ...s.restsOf('E'), ...s.restsOf('W')]
-  s.measure(
-    'J',
-    'E',
-    'down',
-    found('', mm(level - s.at('E').y), rests),
-    'the level of the bust dart',
-  )
-  s.measure(
-    'J1',
-    'J',
-    'right',
-    found('', mm(mouth.x), s.restsOf('U')),
-    'the upper end of the bust dart at the side',
-  )
-  s.measure('J2', 'J1', 'down', width, 'its lower end')
-  s.measure('J3', 'J1', 'down', found('half of it', mm(opened / 2), dartRests(n)), 'its middle')
+  s.measure('J', 'E', 'down', found('', mm(level - s.at('E').y), rests), W.levelOfBustDart)
+  s.measure('J1', 'J', 'right', found('', mm(mouth.x), s.restsOf('U')), W.upperEndOfBustDart)
+  s.measure('J2', 'J1', 'down', width, W.itsLowerEnd)
+  s.measure('J3', 'J1', 'down', found(W.halfOfIt, mm(opened / 2), dartRests(n)), W.itsMiddle)
   const reach = mouth.x - s.at('apex').x - frontTip(body, choices)
   s.measure(
     'J4',
@@ -161,13 +149,13 @@ function openDart(s: Sheet, body: Body, choices: Choices, n: TorsoNumbers, close
       'frontDartTip',
       'highBustGirth',
     ]),
-    'its tip, short of the bust tip',
+    W.itsTipShortOfBustTip,
   )
   s.edgeDart(
     { name: 'bustDart', edge: 'side' },
     { upper: 'J1', lower: 'J2', tip: 'J4' },
     width,
-    'folded before the side seam is sewn',
+    W.foldedBeforeSide,
   )
   return [
     ...above,
@@ -186,17 +174,17 @@ function splitAtLevel(path: Path, y: number): readonly [Path, Path] {
 /** On the fold, or a shaped centre-back seam from the bust line to the hip. */
 function drawCentre(s: Sheet, taken: number, half: HalfId): void {
   const top = half === 'front' ? 'F' : s.has('A1') ? 'A1' : 'A'
-  if (taken === 0) return s.join('L', top, 'centre', 'fold', 'cut on the fold')
+  if (taken === 0) return s.join('L', top, 'centre', 'fold', W.onTheFold)
   s.measure(
     'C1',
     'C',
     'right',
-    found('the centre-back seam', mm(taken), s.restsOf('W')),
-    'the centre back at the waist',
+    found(W.centreBackSeam, mm(taken), s.restsOf('W')),
+    W.centreBackAtWaist,
   )
   const [l, h, c, d] = [s.at('L'), s.at('H'), s.at('C1'), s.at('D')]
   const long = l.y > h.y
-  if (long) s.join('L', 'H', 'centre', 'seam', 'straight')
+  if (long) s.join('L', 'H', 'centre', 'seam', W.straight)
   const path = [...swung(long ? h : l, c), ...swung(c, d)]
   s.curve(
     long ? 'H' : 'L',
@@ -205,9 +193,9 @@ function drawCentre(s: Sheet, taken: number, half: HalfId): void {
     { base: 'C', along: 'up', guides: guidesOn(path, [0.25, 0.5, 0.75]) },
     'centre',
     'seam',
-    'through C1, smooth',
+    W.throughC1,
   )
-  s.join('D', top, 'centre', 'seam', 'straight')
+  s.join('D', top, 'centre', 'seam', W.straight)
 }
 /** Upright at both ends; handles at the thirds, so the level grows evenly along it. */
 function swung(from: Point, to: Point): Path {

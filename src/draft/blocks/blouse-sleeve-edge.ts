@@ -23,6 +23,7 @@ import { mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
 import type { Sheet } from '../sheet.ts'
 import type { HalfId } from './blouse-numbers.ts'
+import { TORSO_WORDS as W } from './torso.words.ts'
 
 /** With both lengths kept, the overarm must reach this far past the foot of the underarm, mm. */
 const SLIDE_ROOM = 15
@@ -104,13 +105,7 @@ export function sleeveEdgeLength(
 /** Q, where the underarm corner is rounded. */
 export function placeCorner(s: Sheet, choices: Choices): void {
   if (choices.cornerRadius > 0)
-    s.measure(
-      'Q',
-      'U',
-      'right',
-      choice(choices, 'cornerRadius'),
-      'the centre of the rounded corner',
-    )
+    s.measure('Q', 'U', 'right', choice(choices, 'cornerRadius'), W.centreOfRoundedCorner)
 }
 
 /** T, K when the centre slides, P where the two arcs touch. */
@@ -119,7 +114,7 @@ export function placeSleeveEdge(s: Sheet, choices: Choices, overarm: Amount): vo
     'overarmDrop',
     s.piece === 'back' ? 'sweepBack' : 'sweepFront',
   ])
-  s.compass('T', 'S', reaching, s.has('G') ? 'G' : 'A', 'the end of the overarm')
+  s.compass('T', 'S', reaching, s.has('G') ? 'G' : 'A', W.endOfOverarm)
   const rounding = choices.cornerRadius
   const slid = slidBy(s.at('S'), s.at('U'), s.at('T'), rounding)
   const centre = Math.abs(slid) < CENTRE_STAYS ? 'S' : 'K'
@@ -129,24 +124,18 @@ export function placeSleeveEdge(s: Sheet, choices: Choices, overarm: Amount): vo
       'S',
       'T',
       found('', mm(slid), [...s.restsOf('U'), 'cornerRadius']),
-      'the centre of the sleeve edge',
+      W.centreOfSleeveEdge,
     )
   if (rounding > 0)
-    s.slide(
-      'P',
-      'Q',
-      centre,
-      choice(choices, 'cornerRadius'),
-      'there the two curves of the sleeve edge touch',
-    )
+    s.slide('P', 'Q', centre, choice(choices, 'cornerRadius'), W.whereBothCurvesTouch)
 }
 /** Nearer than this the centre is S itself, mm. */
 const CENTRE_STAYS = 1e-6
 
 export function drawSleeveEdge(s: Sheet): void {
   const centre = s.has('K') ? 'K' : 'S'
-  const square = 'square to the overarm seam'
+  const square = W.squareToOverarm
   if (!s.has('P')) return s.arc(centre, 'T', 'U', 'sleeveEdge', 'edge', square)
   s.arc(centre, 'T', 'P', 'sleeveEdge', 'edge', square)
-  s.arc('Q', 'P', 'U', 'sleeveEdge', 'edge', 'rounding the underarm corner')
+  s.arc('Q', 'P', 'U', 'sleeveEdge', 'edge', W.roundingUnderarmCorner)
 }

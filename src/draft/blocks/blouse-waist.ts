@@ -7,6 +7,7 @@ import type { Sheet } from '../sheet.ts'
 import { quarter } from './blouse-levels.ts'
 import { frontTip, fullerBust, type TorsoNumbers, type HalfId } from './blouse-numbers.ts'
 import { lowerTip, SECOND_TIP } from './waist-plan.ts'
+import { TORSO_WORDS as W } from './torso.words.ts'
 
 /** Two back darts stand at these shares of the width from the fold. Common practice, no source. */
 const BACK_PAIR = [0.38, 0.7] as const
@@ -19,7 +20,7 @@ export function shapeWaist(
   half: HalfId,
 ): void {
   if (half === 'front')
-    s.measure('apex', 'D', 'right', over(measured(body, 'apexSpacing'), 2), 'the bust tip')
+    s.measure('apex', 'D', 'right', over(measured(body, 'apexSpacing'), 2), W.bustTip)
   const rests = [
     ...s.restsOf('U'),
     'waistGirth',
@@ -37,11 +38,11 @@ export function shapeWaist(
     const width = dartWidth(darts, i, rests)
     dartMiddle(s, body, half, at, i, darts.length)
     const rise = found(
-      half === 'front' ? 'apex to waist' : 'waist to bust line',
+      half === 'front' ? W.apexToWaist : W.waistToBustLine,
       mm(s.at('C').y - s.at('D').y),
       s.restsOf('D'),
     )
-    const lower = i === 0 ? rise : minus(rise, found('the second dart’s lower tip', mm(SECOND_TIP)))
+    const lower = i === 0 ? rise : minus(rise, found(W.secondDartLowerTip, mm(SECOND_TIP)))
     const up = minus(lower, upperTip(body, choices, half))
     s.dart(at, width, up, lowerAmount(choices, half, mouth, toHem, toHip), s.at('L').y)
   }
@@ -55,32 +56,27 @@ function placeSide(
   half: HalfId,
   rests: readonly string[],
 ): void {
-  const why = 'the side at the waist'
+  const why = W.sideAtWaist
   const waist = quarter(body, 'waistGirth', 'easeWaist', choices, half)
-  if (n.waist.kind === 'wider than the bust') return s.measure('W', 'C', 'right', waist, why)
+  if (n.waist.kind === 'wider') return s.measure('W', 'C', 'right', waist, why)
   if (n.waist.kind === 'straight') return s.measure('W', 'C', 'right', s.across('E', 'U'), why)
   const { darts, centre, left } = n.waist[half]
   // The dart takes the front's share back, so the sewn waist is the plain quarter again.
   const sewn = plus(over(measured(body, 'waistGirth'), 4), choice(choices, 'easeWaist'))
   const withDarts = darts.reduce((sum, _, i) => plus(sum, dartWidth(darts, i, rests)), sewn)
   const seamed =
-    centre > 0 ? plus(withDarts, found('the centre-back seam', mm(centre), rests)) : withDarts
-  const whole =
-    left > 0 ? plus(seamed, found('what the darts cannot hold', mm(left), rests)) : seamed
+    centre > 0 ? plus(withDarts, found(W.centreBackSeam, mm(centre), rests)) : withDarts
+  const whole = left > 0 ? plus(seamed, found(W.whatDartsCannotHold, mm(left), rests)) : seamed
   s.measure('W', 'C', 'right', restingOn(whole, rests), why)
 }
 
 const dartWidth = (darts: readonly number[], i: number, rests: readonly string[]): Amount =>
-  found(
-    darts.length === 1 ? 'the dart’s width' : `the width of dart ${i + 1}`,
-    mm(darts[i] ?? 0),
-    rests,
-  )
+  found(darts.length === 1 ? W.dartWidth : W.dartWidthOf(i + 1), mm(darts[i] ?? 0), rests)
 
 function upperTip(body: Body, choices: Choices, half: HalfId): Amount {
   if (half === 'back') return choice(choices, 'backDartTip')
   return fullerBust(body)
-    ? found('tip below the apex, for a fuller bust', mm(frontTip(body, choices)), [
+    ? found(W.tipBelowApexFullerBust, mm(frontTip(body, choices)), [
         'highBustGirth',
         'bustGirth',
         'frontDartTip',
@@ -98,13 +94,7 @@ function dartMiddle(
   count: number,
 ): void {
   if (half === 'front' && index === 0)
-    return s.measure(
-      at,
-      'C',
-      'right',
-      over(measured(body, 'apexSpacing'), 2),
-      'the middle of the dart, under the apex',
-    )
+    return s.measure(at, 'C', 'right', over(measured(body, 'apexSpacing'), 2), W.dartUnderApex)
   const width = s.across('C', 'W')
   if (half === 'front') {
     const out = (s.at('M').x + s.at('W').x) / 2
@@ -113,25 +103,18 @@ function dartMiddle(
       'C',
       'right',
       found('', mm(out), [...s.restsOf('W'), ...s.restsOf('M')]),
-      'the middle of the second dart, half way from M to W',
+      W.secondDartHalfWay,
     )
   }
-  if (count === 1) return s.measure(at, 'C', 'right', over(width, 2), 'the middle of the dart')
+  if (count === 1) return s.measure(at, 'C', 'right', over(width, 2), W.middleOfDart)
   s.measure(
     at,
     'C',
     'right',
     found('', mm(width.mm * (BACK_PAIR[index] ?? 0)), s.restsOf('W')),
-    index === 0 ? 'the middle of the first dart' : 'the middle of the second dart',
+    index === 0 ? W.middleOfFirstDart : W.middleOfSecondDart,
   )
 }
-
-const TIP_WORDS = {
-  'short of the hem': 'short of the hem',
-  'short of the hip': 'short of the hip',
-  'runs out': 'to where the legs meet below the hem',
-  'longer leg': 'so that the tip does not poke',
-} as const
 
 function lowerAmount(
   choices: Choices,
@@ -144,5 +127,5 @@ function lowerAmount(
   const { down, why } = lowerTip(mouth, choices[id], toHem, toHip)
   return why === 'chosen'
     ? choice(choices, id)
-    : found(TIP_WORDS[why], mm(down), ['lengthBelowWaist', 'waistToHip', id])
+    : found(W.lowerTip[why], mm(down), ['lengthBelowWaist', 'waistToHip', id])
 }

@@ -14,6 +14,7 @@ import { fixed, found, minus, over, plus, restingOn, type Amount } from '../../u
 import { mm } from '../../units/length.ts'
 import { choice, type Choices } from '../choices.ts'
 import { neckBaseHalf, shoulderSlope } from './shoulder.ts'
+import { TORSO_WORDS as W } from './torso.words.ts'
 
 export interface BodiceFrame {
   /** Nape down to the underarm line. */
@@ -47,7 +48,7 @@ const byTable = (body: Body, words: string, at880: number, step: number): Amount
 export function bodiceFrame(body: Body, choices: Choices): BodiceFrame {
   const neck = knows(body, 'neckBaseGirth')
     ? measured(body, 'neckBaseGirth')
-    : byTable(body, 'the neck of the size', 370, 10)
+    : byTable(body, W.neckOfSize, 370, 10)
   return {
     scye: restingOn(scye(body, choices), ['construction']),
     ...neckLine(body, choices, neck),
@@ -68,7 +69,7 @@ function scye(body: Body, choices: Choices): Amount {
     // 21.0 cm at bust 88 and 5 mm; the step of 4 mm from memory.
     case 'neckFifths':
     case 'measured':
-      return plus(byTable(body, 'the armhole depth of the size', 210, 4), fixed(mm(5)))
+      return plus(byTable(body, W.armholeDepthOfSize, 210, 4), fixed(mm(5)))
   }
 }
 
@@ -101,7 +102,7 @@ function neckLine(
       const width =
         base === undefined
           ? minus(fifth, fixed(mm(2)))
-          : found('a sixth of the neck base + 8 mm', mm(base), ['neckBaseGirth'])
+          : found(W.sixthOfNeckBase, mm(base), ['neckBaseGirth'])
       return {
         neckBack: width,
         neckFront: width,
@@ -122,11 +123,11 @@ function shoulderLine(body: Body): Pick<BodiceFrame, 'shoulder' | 'shoulderDrop'
       ? over(plus(measured(body, a), measured(body, b)), 2)
       : a
         ? measured(body, a)
-        : byTable(body, 'the shoulder of the size', 122.5, 2.5)
+        : byTable(body, W.shoulderOfSize, 122.5, 2.5)
   const drop = shoulder.mm * Math.sin(shoulderSlope(body))
   return {
     shoulder,
-    shoulderDrop: found('the drop of the shoulder', mm(drop), [
+    shoulderDrop: found(W.dropOfShoulder, mm(drop), [
       'shoulderLengthLeft',
       'shoulderLengthRight',
       'shoulderSlopeLeft',
@@ -147,13 +148,8 @@ function half(
   if (knows(body, id)) return restingOn(plus(over(measured(body, id), 2), ease), ['construction'])
   const rule =
     choices.construction === 'bustShares'
-      ? found('an eighth of the bust and so much', mm(ofBust(lengthOf(body, 'bustGirth'))), [
-          'bustGirth',
-        ])
-      : plus(
-          found('half the width of the size', mm(byBust(body, at880, step) / 2), ['bustGirth']),
-          ease,
-        )
+      ? found(W.eighthOfBust, mm(ofBust(lengthOf(body, 'bustGirth'))), ['bustGirth'])
+      : plus(found(W.halfWidthOfSize, mm(byBust(body, at880, step) / 2), ['bustGirth']), ease)
   return restingOn(rule, ['construction'])
 }
 

@@ -19,6 +19,7 @@ import type { HalfId, TorsoNumbers } from './blouse-numbers.ts'
 import { BALANCE_IDS, levels } from './blouse-levels.ts'
 import { drawSide } from './blouse-side.ts'
 import { shapeWaist } from './blouse-waist.ts'
+import { TORSO_WORDS as W } from './torso.words.ts'
 
 /** Length of a back shoulder dart, mm: 60 to 80, from memory. */
 const SHOULDER_DART_LONG = 70
@@ -32,7 +33,7 @@ export function drawBodice(
   deeper = 0,
 ): { back: Sheet; front: Sheet } {
   const plain = bodiceFrame(body, choices)
-  const more = found('deeper for the sleeve to go in', mm(deeper), ['upperArmGirth', 'armRoom'])
+  const more = found(W.deeperForTheSleeve, mm(deeper), ['upperArmGirth', 'armRoom'])
   const frame = deeper > 0 ? { ...plain, scye: plus(plain.scye, more) } : plain
   const numbers = bodiceNumbers(body, choices, frame)
   const [back, front] = [new Sheet('back'), new Sheet('front')]
@@ -49,12 +50,7 @@ function drawHalf(
   frame: BodiceFrame,
   n: TorsoNumbers,
 ): void {
-  s.start(
-    'A',
-    half === 'back'
-      ? 'the nape, at the top of the centre back'
-      : 'the nape level, at the top of the centre front',
-  )
+  s.start('A', half === 'back' ? W.napeAtCentreBack : W.napeLevelAtCentreFront)
   levels(s, body, choices, n, half, { deeper: mm(0), depth: frame.scye })
   sideNeck(s, half, frame, n)
   if (half === 'front') frontNeckPoint(s, body, choices, frame)
@@ -67,8 +63,8 @@ function drawHalf(
 
 function sideNeck(s: Sheet, half: HalfId, frame: BodiceFrame, n: TorsoNumbers): void {
   const width = half === 'back' ? frame.neckBack : frame.neckFront
-  s.measure('N', 'A', 'right', width, 'half the neck width')
-  const raise = found('what the front is higher', mm(n.raise), [
+  s.measure('N', 'A', 'right', width, W.halfNeckWidth)
+  const raise = found(W.whatFrontIsHigher, mm(n.raise), [
     ...BALANCE_IDS,
     'frontShort',
     'frontRaise',
@@ -79,7 +75,7 @@ function sideNeck(s: Sheet, half: HalfId, frame: BodiceFrame, n: TorsoNumbers): 
   ])
   const rise = half === 'back' ? frame.neckRise : plus(frame.neckRise, raise)
   const size: Amount = { ...rise, mm: mm(Math.abs(rise.mm)) }
-  s.measure('S', 'N', rise.mm < 0 ? 'down' : 'up', size, 'the side-neck point')
+  s.measure('S', 'N', rise.mm < 0 ? 'down' : 'up', size, W.sideNeckPoint)
 }
 
 /**
@@ -87,7 +83,7 @@ function sideNeck(s: Sheet, half: HalfId, frame: BodiceFrame, n: TorsoNumbers): 
  * What is added between bust and waist moves the waist, not the neck.
  */
 function frontNeckPoint(s: Sheet, body: Body, choices: Choices, frame: BodiceFrame): void {
-  const why = 'the neck edge at the centre front'
+  const why = W.neckAtCentreFront
   if (!frame.neckDepth) {
     const taped = measured(body, 'frontNeckToWaist')
     const up =
@@ -96,24 +92,18 @@ function frontNeckPoint(s: Sheet, body: Body, choices: Choices, frame: BodiceFra
         : plus(taped, choice(choices, 'lengthAdded'))
     return s.measure('F', 'C', 'up', up, why)
   }
-  s.measure('B', 'S', 'left', s.across('A', 'N'), 'the level of the side neck at the centre')
+  s.measure('B', 'S', 'left', s.across('A', 'N'), W.levelOfSideNeckAtCentre)
   s.measure('F', 'B', 'down', frame.neckDepth, why)
 }
 
 function shoulder(s: Sheet, half: HalfId, choices: Choices, frame: BodiceFrame): void {
-  s.measure('R', 'S', 'down', frame.shoulderDrop, 'the level of the shoulder bone')
+  s.measure('R', 'S', 'down', frame.shoulderDrop, W.levelOfShoulderBone)
   const dart = half === 'back' ? choices.shoulderDart : 0
   if (dart === 0) {
-    s.compass('P', 'S', frame.shoulder, 'R', 'the shoulder point')
-    return s.join(
-      'S',
-      'P',
-      'shoulder',
-      'seam',
-      half === 'back' ? 'sewn to the front' : 'sewn to the back',
-    )
+    s.compass('P', 'S', frame.shoulder, 'R', W.shoulderPoint)
+    return s.join('S', 'P', 'shoulder', 'seam', half === 'back' ? W.sewnToFront : W.sewnToBack)
   }
-  s.compass('O1', 'S', frame.shoulder, 'R', 'where the shoulder ends with its dart closed')
+  s.compass('O1', 'S', frame.shoulder, 'R', W.shoulderEndDartClosed)
   shoulderDart(s, choices)
 }
 
@@ -134,18 +124,18 @@ function shoulderDart(s: Sheet, choices: Choices): void {
     const d = subtract(p, sn)
     s.spot(name, 'S', found('', mm(d.x), rests), found('', mm(d.y), rests), why)
   }
-  s.slide('V1', 'S', 'O1', over(s.across('S', 'O1'), 2), 'the inner leg of the shoulder dart')
-  place('V3', tip, 'its tip')
-  place('V2', go(middle), 'its outer leg, as long as the inner')
-  place('P', go(end), 'the shoulder point')
-  s.join('S', 'V1', 'shoulder', 'seam', 'to the dart')
-  s.join('V1', 'V2', 'shoulder', 'seam', 'across its mouth')
-  s.join('V2', 'P', 'shoulder', 'seam', 'sewn to the front with the dart folded')
+  s.slide('V1', 'S', 'O1', over(s.across('S', 'O1'), 2), W.innerLegOfShoulderDart)
+  place('V3', tip, W.itsTip)
+  place('V2', go(middle), W.itsOuterLeg)
+  place('P', go(end), W.shoulderPoint)
+  s.join('S', 'V1', 'shoulder', 'seam', W.toTheDart)
+  s.join('V1', 'V2', 'shoulder', 'seam', W.acrossItsMouth)
+  s.join('V2', 'P', 'shoulder', 'seam', W.sewnToFrontDartFolded)
   s.edgeDart(
     { name: 'shoulderDart', edge: 'shoulder' },
     { upper: 'V1', lower: 'V2', tip: 'V3' },
     choice(choices, 'shoulderDart'),
-    'folded before the shoulder is sewn',
+    W.foldedBeforeShoulder,
   )
 }
 
@@ -159,14 +149,14 @@ function neck(s: Sheet, half: HalfId): void {
     { base: from, along: 'right', guides: guidesOn(path, [0.25, 0.5, 0.75]) },
     'neck',
     'edge',
-    'square to the centre and square to the shoulder',
+    W.squareToCentreAndShoulder,
   )
 }
 
 /** From the shoulder, square to it, plumb past the across point, level into the underarm. */
 function armhole(s: Sheet, half: HalfId, across: Amount): void {
   const [p, e] = [s.at('P'), s.at('E')]
-  const middle = found('half way from P to the underarm line', mm(p.y + (e.y - p.y) / ACROSS_AT), [
+  const middle = found(W.halfWayToUnderarmLine, mm(p.y + (e.y - p.y) / ACROSS_AT), [
     ...s.restsOf('P'),
     ...s.restsOf('E'),
   ])
@@ -175,9 +165,9 @@ function armhole(s: Sheet, half: HalfId, across: Amount): void {
     'A',
     middle.mm < 0 ? 'up' : 'down',
     { ...middle, mm: mm(Math.abs(middle.mm)) },
-    half === 'back' ? 'the level across the back' : 'the level across the chest',
+    half === 'back' ? W.levelAcrossBack : W.levelAcrossChest,
   )
-  s.measure('Z', 'I', 'right', across, half === 'back' ? 'the back width' : 'the chest width')
+  s.measure('Z', 'I', 'right', across, half === 'back' ? W.backWidth : W.chestWidth)
   const path = loweredArmhole(s, 0)
   s.curve(
     'P',
@@ -186,7 +176,7 @@ function armhole(s: Sheet, half: HalfId, across: Amount): void {
     { base: 'E', along: 'up', guides: guidesOn(path, [0.25, 0.5, 0.75]) },
     'armhole',
     'edge',
-    'square to the shoulder, touching Z, level at U',
+    W.armholeTouchingZ,
   )
 }
 

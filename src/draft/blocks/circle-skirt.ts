@@ -11,6 +11,7 @@ import { choice, type Choices } from '../choices.ts'
 import type { OptionWord } from '../options.ts'
 import { Sheet } from '../sheet.ts'
 import type { HalfId } from '../piece.ts'
+import { SKIRT_WORDS as W } from './skirt.words.ts'
 
 export type CirclePart = Extract<OptionWord<'skirt'>, 'quarterCircle' | 'halfCircle' | 'fullCircle'>
 const TURN: Readonly<Record<CirclePart, number>> = {
@@ -38,25 +39,19 @@ export function drawCircleSkirt(
   const radius = circleRadius(whole, part)
   const angle = (waists[half] - give) / radius
   const all = [...rests, 'skirt', 'biasGive']
-  s.start('C', 'the waist at the centre of the skirt')
-  s.measure(
-    'O',
-    'C',
-    'up',
-    found('the radius of the waist', mm(radius), all),
-    'the centre of the circle',
-  )
-  s.measure('L', 'C', 'down', choice(choices, 'lengthBelowWaist'), 'the hem at the centre')
+  s.start('C', W.waistAtCentre)
+  s.measure('O', 'C', 'up', found(W.radiusOfWaist, mm(radius), all), W.centreOfCircle)
+  s.measure('L', 'C', 'down', choice(choices, 'lengthBelowWaist'), W.hemAtCentre)
   const side = subtract(
     point(radius * Math.sin(angle), -radius + radius * Math.cos(angle)),
     s.at('O'),
   )
-  s.spot('W', 'O', found('', mm(side.x), all), found('', mm(side.y), all), 'the side at the waist')
-  s.slide('Y', 'W', 'O', minusLength(choices), 'the hem at the side')
-  s.arc('O', 'C', 'W', 'waist', 'seam', 'sewn to the bodice')
-  s.join('W', 'Y', 'side', 'seam', half === 'back' ? 'sewn to the front' : 'sewn to the back')
-  s.arc('O', 'Y', 'L', 'hem', 'hem', 'square to centre and side')
-  s.join('L', 'C', 'centre', 'fold', 'cut on the fold')
+  s.spot('W', 'O', found('', mm(side.x), all), found('', mm(side.y), all), W.sideAtWaist)
+  s.slide('Y', 'W', 'O', minusLength(choices), W.hemAtSide)
+  s.arc('O', 'C', 'W', 'waist', 'seam', W.sewnToBodice)
+  s.join('W', 'Y', 'side', 'seam', half === 'back' ? W.sewnToFront : W.sewnToBack)
+  s.arc('O', 'Y', 'L', 'hem', 'hem', W.squareToCentreAndSide)
+  s.join('L', 'C', 'centre', 'fold', W.onTheFold)
   return s
 }
 

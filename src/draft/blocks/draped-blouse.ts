@@ -18,6 +18,7 @@ import { fittingSleeve, settleOverarm, type Overarm } from './blouse-overarm.ts'
 import { drawSide } from './blouse-side.ts'
 import { drawSleeveEdge, placeCorner, placeSleeveEdge } from './blouse-sleeve-edge.ts'
 import { shapeWaist } from './blouse-waist.ts'
+import { TORSO_WORDS as W } from './torso.words.ts'
 
 export function drawBlouse(body: Body, chosen: Choices): { back: Sheet; front: Sheet } {
   const { choices, raised } = fittingSleeve(body, chosen)
@@ -28,14 +29,14 @@ export function drawBlouse(body: Body, chosen: Choices): { back: Sheet; front: S
   placeSleeveEdge(back, choices, overarmAmount(back, body, choices, overarm))
   const front = grid('front', body, choices, numbers, { ...overarm, raised })
   placeCorner(front, choices)
-  const taken = found('the overarm of the back', overarm.length, back.restsOf('T'))
+  const taken = found(W.overarmOfBack, overarm.length, back.restsOf('T'))
   placeSleeveEdge(front, choices, taken)
   const { angle } = frontNeck(front.at('F'), front.at('S'), front.at('T'), choices)
   drawBackNeck(back, angle)
   drawFrontNeck(front, choices)
   for (const s of [back, front]) {
     const half = s.piece === 'back' ? 'back' : 'front'
-    s.join('S', 'T', 'overarm', 'seam', half === 'back' ? 'sewn to the front' : 'sewn to the back')
+    s.join('S', 'T', 'overarm', 'seam', half === 'back' ? W.sewnToFront : W.sewnToBack)
     drawSleeveEdge(s)
     shapeWaist(s, body, choices, numbers, half)
     drawSide(s, body, choices, numbers, half)
@@ -51,21 +52,10 @@ function grid(
   overarm: Underarm,
 ): Sheet {
   const s = new Sheet(half)
-  s.start(
-    'A',
-    half === 'back'
-      ? 'the nape, at the top of the centre-back fold'
-      : 'the nape level, at the top of the centre-front fold',
-  )
+  s.start('A', half === 'back' ? W.napeAtBackFold : W.napeLevelAtFrontFold)
   levels(s, body, choices, n, half, overarm)
   if (half === 'front')
-    s.measure(
-      'F',
-      'A',
-      'down',
-      choice(choices, 'frontNeckDrop'),
-      'the neck edge at the centre front',
-    )
+    s.measure('F', 'A', 'down', choice(choices, 'frontNeckDrop'), W.neckAtCentreFront)
   sideNeck(s, body, choices, n, half)
   if (half === 'front') checkNeckDepth(s)
   return s
@@ -83,7 +73,7 @@ function overarmAmount(back: Sheet, body: Body, choices: Choices, overarm: Overa
   if (overarm.by !== 'found') return measured(body, 'sideNeckToSleeveEdge')
   const rests = [...back.restsOf('S'), ...back.restsOf('U'), 'cornerRadius']
   if (overarm.length === overarm.shortest)
-    return found('the shortest that reaches past the underarm', overarm.length, rests)
+    return found(W.shortestPastUnderarm, overarm.length, rests)
   return choices.cornerRadius > 0
     ? minus(back.across('S', 'Q'), choice(choices, 'cornerRadius'))
     : back.across('S', 'U')

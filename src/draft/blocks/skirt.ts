@@ -17,6 +17,7 @@ import { Sheet } from '../sheet.ts'
 import { quarter } from './blouse-levels.ts'
 import { share } from './blouse-numbers.ts'
 import { skirtPlan, type SkirtHalf, type SkirtWaist } from './skirt-plan.ts'
+import { SKIRT_WORDS as W } from './skirt.words.ts'
 
 /** A dart ends this far above the hip and the hem, mm, as on a bodice. */
 const TIP_SHORT = 15
@@ -59,16 +60,16 @@ export function drawSkirt(
   const s = new Sheet(half === 'back' ? 'skirtBack' : 'skirtFront')
   const fromBodice = (words: string, length: number): Amount =>
     found(words, mm(length), [...rests, 'hipGirth', 'easeHip'])
-  s.start('C', 'the waist at the centre of the skirt')
+  s.start('C', W.waistAtCentre)
   s.measure(
     'W',
     'C',
     'right',
-    fromBodice('the waist of the bodice and the darts', plan.width),
-    'the side at the waist',
-    'waist line',
+    fromBodice(W.waistOfBodiceAndDarts, plan.width),
+    W.sideAtWaist,
+    'waistLine',
   )
-  s.measure('H', 'C', 'down', measured(body, 'waistToHip'), '', 'hip line')
+  s.measure('H', 'C', 'down', measured(body, 'waistToHip'), '', 'hipLine')
   const hip = quarter(body, 'hipGirth', 'easeHip', choices, half)
   s.measure(
     'X',
@@ -77,17 +78,15 @@ export function drawSkirt(
     Math.abs(plan.hip - hip.mm) < 1e-9
       ? hip
       : fromBodice(
-          plan.hip > hip.mm + SHIFTED
-            ? 'no narrower than the waist'
-            : 'the quarter of the hip, so that both side seams are equal',
+          plan.hip > hip.mm + SHIFTED ? W.noNarrowerThanWaist : W.quarterForEqualSides,
           plan.hip,
         ),
-    'the side at the hip',
+    W.sideAtHip,
   )
-  s.measure('L', 'C', 'down', choice(choices, 'lengthBelowWaist'), 'the hem at the centre')
+  s.measure('L', 'C', 'down', choice(choices, 'lengthBelowWaist'), W.hemAtCentre)
   waistWithDarts(s, half, choices, plan, fromBodice)
   sideAndHem(s, body, choices, plans)
-  s.join('L', 'C', 'centre', 'fold', 'cut on the fold')
+  s.join('L', 'C', 'centre', 'fold', W.onTheFold)
   return s
 }
 
@@ -104,30 +103,30 @@ function waistWithDarts(
     const [inner, outer, middle, tip] = (['1', '2', '3', '4'] as const).map(
       (n) => `${i === 0 ? 'M' : 'O'}${n}`,
     ) as [string, string, string, string]
-    const width = fromBodice(darts.length === 1 ? 'the dart' : `dart ${i + 1}`, mouth)
-    s.measure(inner, 'C', 'right', fromBodice('', at + taken), 'where its dart begins')
-    s.measure(outer, inner, 'right', width, 'the other end of the dart')
-    s.measure(middle, inner, 'right', fromBodice('half of it', mouth / 2), 'its middle')
+    const width = fromBodice(darts.length === 1 ? W.theDart : W.dartOf(i + 1), mouth)
+    s.measure(inner, 'C', 'right', fromBodice('', at + taken), W.whereDartBegins)
+    s.measure(outer, inner, 'right', width, W.otherEndOfDart)
+    s.measure(middle, inner, 'right', fromBodice(W.halfOfIt, mouth / 2), W.itsMiddle)
     const depth = dartDepth(choices, half, Math.min(s.at('H').y, s.at('L').y))
     s.measure(
       tip,
       middle,
       'down',
-      depth === choices[low] ? choice(choices, low) : found('short of the hip', mm(depth), [low]),
-      'its tip',
+      depth === choices[low] ? choice(choices, low) : found(W.shortOfHip, mm(depth), [low]),
+      W.itsTip,
     )
-    s.join(drawnTo, inner, 'waist', 'seam', 'to the dart')
-    s.join(inner, outer, 'waist', 'seam', 'across its mouth')
+    s.join(drawnTo, inner, 'waist', 'seam', W.toTheDart)
+    s.join(inner, outer, 'waist', 'seam', W.acrossItsMouth)
     s.edgeDart(
       { name: i === 0 ? 'waistDart' : 'waistDart2', edge: 'waist' },
       { upper: inner, lower: outer, tip },
       width,
-      'folded before the waist is sewn',
+      W.foldedBeforeWaist,
     )
     drawnTo = outer
     taken += mouth
   }
-  s.join(drawnTo, 'W', 'waist', 'seam', 'sewn to the bodice')
+  s.join(drawnTo, 'W', 'waist', 'seam', W.sewnToBodice)
 }
 
 function sideAndHem(
@@ -145,7 +144,7 @@ function sideAndHem(
   const path = below > 0 ? whole : cutAtLevel(whole, l.y)
   const end = pathEnd(path)
   const rests = [...s.restsOf('X'), ...s.restsOf('L'), 'skirt', 'skirtFlare']
-  s.spot('Y', 'C', found('', mm(end.x), rests), found('', mm(end.y), rests), 'the hem at the side')
+  s.spot('Y', 'C', found('', mm(end.x), rests), found('', mm(end.y), rests), W.hemAtSide)
   s.curve(
     'W',
     'Y',
@@ -153,9 +152,9 @@ function sideAndHem(
     { base: 'C', along: 'down', guides: guidesOn(path, [0.5, 1]) },
     'side',
     'seam',
-    `through ${below > 0 ? 'X' : 'the guide points'}, smooth`,
+    W.sideThrough(below > 0),
   )
-  if (flare === 0) return s.join('Y', 'L', 'hem', 'hem', 'square to the fold')
+  if (flare === 0) return s.join('Y', 'L', 'hem', 'hem', W.squareToFold)
   const hem = squareHem(path, l)
   s.curve(
     'Y',
@@ -164,7 +163,7 @@ function sideAndHem(
     { base: 'L', along: 'right', guides: guidesOn(hem, [0.25, 0.5, 0.75]) },
     'hem',
     'hem',
-    'square to the side and to the fold',
+    W.squareToSideAndFold,
   )
 }
 

@@ -14,6 +14,7 @@ import { guidesOn } from '../curves.ts'
 import { Sheet } from '../sheet.ts'
 import { fittedCap, type FittedCap } from './cap-rule.ts'
 import { capSide, type Cap } from './sleeve-cap.ts'
+import { SLEEVE_WORDS as W } from './sleeve.words.ts'
 
 export interface Armholes {
   readonly front: number
@@ -41,32 +42,18 @@ export function drawSleeve(body: Body, choices: Choices, armholes: Armholes): Sl
   const s = new Sheet('sleeve')
   const rests = ['upperArmGirth', 'armRoom', 'capEase', ...armholes.rests]
   const fromArmhole = (words: string, length: number): Amount => found(words, mm(length), rests)
-  const width =
-    cap.wider > 0 ? plus(chosen, fromArmhole('wider, for a lower cap', cap.wider)) : chosen
-  s.start('A', 'the top of the cap, at the shoulder seam')
-  s.measure(
-    'B',
-    'A',
-    'down',
-    fromArmhole('the height of the cap', cap.height),
-    '',
-    'width of the sleeve',
-  )
-  s.measure(
-    'F',
-    'B',
-    'right',
-    fromArmhole('the front of the width', cap.front),
-    'the underarm of the front',
-  )
+  const width = cap.wider > 0 ? plus(chosen, fromArmhole(W.widerForLowerCap, cap.wider)) : chosen
+  s.start('A', W.topOfCap)
+  s.measure('B', 'A', 'down', fromArmhole(W.heightOfCap, cap.height), '', 'widthOfTheSleeve')
+  s.measure('F', 'B', 'right', fromArmhole(W.frontOfWidth, cap.front), W.underarmOfFront)
   s.measure(
     'G',
     'B',
     'left',
-    minus(width, fromArmhole('the front of the width', cap.front)),
-    'the underarm of the back',
+    minus(width, fromArmhole(W.frontOfWidth, cap.front)),
+    W.underarmOfBack,
   )
-  s.measure('C', 'A', 'down', hemDepth(choices, cap, fromArmhole), 'the hem at the middle')
+  s.measure('C', 'A', 'down', hemDepth(choices, cap, fromArmhole), W.hemAtMiddle)
   drawCap(s, cap, armholes, fromArmhole, choices.sleevePitch)
   drawSeams(s, choices, width)
   return { ok: true, sheet: s, cap }
@@ -82,7 +69,7 @@ function hemDepth(
   const least = cap.height + BELOW_UNDERARM
   return choices.sleeveLength >= least
     ? choice(choices, 'sleeveLength')
-    : restingOn(fromArmhole('a little below the underarm', least), ['sleeveLength'])
+    : restingOn(fromArmhole(W.littleBelowUnderarm, least), ['sleeveLength'])
 }
 
 function drawCap(
@@ -102,7 +89,7 @@ function drawCap(
     { base: 'A', along: 'down', guides: guidesOn(back, shares) },
     'cap',
     'seam',
-    'level at both ends, sewn to the back armhole',
+    W.sewnToBackArmhole,
   )
   s.curve(
     'A',
@@ -111,7 +98,7 @@ function drawCap(
     { base: 'A', along: 'down', guides: guidesOn(front, shares) },
     'cap',
     'seam',
-    'level at both ends, sewn to the front armhole',
+    W.sewnToFrontArmhole,
   )
   // Turned forward, every place of the armhole meets a place farther back on the cap.
   const marks = [
@@ -130,17 +117,11 @@ function drawCap(
     const spot = pathEnd(splitPath(path, placeAt(path, inside))[0])
     const d = subtract(spot, s.at('A'))
     const amount = (size: number): Amount => restingOn(fromArmhole('', size), ['sleevePitch'])
-    s.spot(name, 'A', amount(d.x), amount(d.y), MARKS[name])
+    s.spot(name, 'A', amount(d.x), amount(d.y), W.marks[name])
   }
 }
 /** A mark lies on its own side of the cap, at least this far from its ends, mm. */
 const MARK_INSIDE = 2
-const MARKS = {
-  K: 'the front notch: from here to the underarm nothing is eased',
-  L: 'the back notch',
-  S: 'this mark meets the shoulder seam: the sleeve is turned in the armhole, its seam under the arm as well',
-} as const
-
 /** A hand goes through a hem of this, mm: 202 hold 95 of 100 hands of 1,986 women, 214 the largest (ANSUR II). */
 export const HAND_PASSES = 210
 
@@ -152,9 +133,9 @@ function drawSeams(s: Sheet, choices: Choices, width: Amount): void {
       ? choice(choices, 'sleeveHem')
       : restingOn(minus(width, fixed(mm(HAND_PASSES))), ['sleeveHem'])
   const half = over(taken, 2)
-  s.measure('D', 'C', 'right', minus(s.across('B', 'F'), half), 'the hem at the front seam')
-  s.measure('E', 'C', 'left', minus(s.across('B', 'G'), half), 'the hem at the back seam')
-  s.join('F', 'D', 'frontSeam', 'seam', 'sewn to the back seam')
-  s.join('D', 'E', 'hem', 'hem', 'straight')
-  s.join('E', 'G', 'backSeam', 'seam', 'sewn to the front seam')
+  s.measure('D', 'C', 'right', minus(s.across('B', 'F'), half), W.hemAtFrontSeam)
+  s.measure('E', 'C', 'left', minus(s.across('B', 'G'), half), W.hemAtBackSeam)
+  s.join('F', 'D', 'frontSeam', 'seam', W.sewnToBackSeam)
+  s.join('D', 'E', 'hem', 'hem', W.straight)
+  s.join('E', 'G', 'backSeam', 'seam', W.sewnToFrontSeam)
 }

@@ -33,7 +33,7 @@ export interface HalfPlan {
   readonly left: number
 }
 export interface WaistPlan {
-  readonly kind: 'shaped' | 'straight' | 'wider than the bust'
+  readonly kind: 'shaped' | 'straight' | 'wider'
   /** Taken at the side, on back and front alike; negative where the waist is the wider. */
   readonly side: number
   readonly back: HalfPlan
@@ -58,7 +58,7 @@ export function waistPlan(
     Math.min(surplus('back'), surplus('front')),
     Math.max(surplus('back'), surplus('front')),
   ]
-  if (least < 0) return { kind: 'wider than the bust', side: least, back: NONE, front: NONE }
+  if (least < 0) return { kind: 'wider', side: least, back: NONE, front: NONE }
   if (choices.shaping === 'straight' || most <= NO_SHAPING)
     return { kind: 'straight', side: 0, back: NONE, front: NONE }
   const wanted = Math.min(least / 2, choices.sideIntake)
@@ -119,7 +119,7 @@ export const dartWidthBelow = (mouth: number, down: number, below: number): numb
 const TIP_TO_HEM = 25
 /** and this far above the hip line, mm. */
 const TIP_TO_HIP = 15
-export type TipWhy = 'chosen' | 'short of the hem' | 'short of the hip' | 'runs out' | 'longer leg'
+export type TipWhy = 'chosen' | 'shortOfHem' | 'shortOfHip' | 'runsOut' | 'longerLeg'
 /**
  * How far below the waist the legs of a dart meet; past the hem when it runs out open there.
  * @param toHip a dart closes above the hip, which has no width to spare for it
@@ -134,10 +134,10 @@ export function lowerTip(
   const aboveHip = Math.max(toHip - TIP_TO_HIP, 0)
   const chosen = Math.min(wanted, aboveHip)
   const room = toHem - TIP_TO_HEM
-  if (room < least) return { down: Math.max(least, chosen, toHem + TIP_TO_HEM), why: 'runs out' }
-  if (chosen > room) return { down: room, why: 'short of the hem' }
-  if (chosen < least) return { down: least, why: 'longer leg' }
-  return { down: chosen, why: chosen < wanted ? 'short of the hip' : 'chosen' }
+  if (room < least) return { down: Math.max(least, chosen, toHem + TIP_TO_HEM), why: 'runsOut' }
+  if (chosen > room) return { down: room, why: 'shortOfHem' }
+  if (chosen < least) return { down: least, why: 'longerLeg' }
+  return { down: chosen, why: chosen < wanted ? 'shortOfHip' : 'chosen' }
 }
 
 /** What a half piece still has open `below` the waist: darts, and the bow of a centre-back seam. */

@@ -3,6 +3,8 @@ import { drawBlouse } from '../blocks/draped-blouse.ts'
 import { completed } from '../completed.ts'
 import { pieceOf } from '../draft.ts'
 import type { Making } from '../garment.ts'
+import { ON_FOLD } from '../piece.ts'
+import { halfTitle } from '../piece.words.ts'
 import { armOpening, gettingIn, neckJoin, pair, soundness } from '../proof.ts'
 import { bodyFindings } from '../proof-body.ts'
 
@@ -10,8 +12,8 @@ export const BLOUSE: Making = {
   draw: (body, choices) => {
     const { back, front } = drawBlouse(body, choices)
     return [
-      { sheet: back, words: 'Back, half', cutting: 'Cut 1 on the fold' },
-      { sheet: front, words: 'Front, half', cutting: 'Cut 1 on the fold' },
+      { sheet: back, words: halfTitle('back'), cut: ON_FOLD },
+      { sheet: front, words: halfTitle('front'), cut: ON_FOLD },
     ]
   },
   complete: completed,

@@ -9,7 +9,8 @@ import { completed, opened } from '../completed.ts'
 import { pieceOf, type Draft } from '../draft.ts'
 import { say, type Finding } from '../finding.ts'
 import type { DrawnPiece, Making } from '../garment.ts'
-import { namedPoint, sewnLength, type Piece } from '../piece.ts'
+import { namedPoint, ON_FOLD, sewnLength, type Piece } from '../piece.ts'
+import { halfTitle } from '../piece.words.ts'
 import type { Sheet } from '../sheet.ts'
 import { dartHigher } from '../proof-body.ts'
 import { armholeJoin, gettingIn, neckJoin, pair, soundness } from '../proof.ts'
@@ -19,8 +20,8 @@ const draw = (body: Body, choices: Choices): readonly DrawnPiece[] => {
   return bodiceHalves(back, front)
 }
 export const bodiceHalves = (back: Sheet, front: Sheet): readonly DrawnPiece[] => [
-  { sheet: back, words: 'Back, half', cutting: 'Cut 1 on the fold' },
-  { sheet: front, words: 'Front, half', cutting: 'Cut 1 on the fold' },
+  { sheet: back, words: halfTitle('back'), cut: ON_FOLD },
+  { sheet: front, words: halfTitle('front'), cut: ON_FOLD },
 ]
 
 /** @param room what the arm is given in this armhole or in the sleeve set into it, mm */

@@ -15,7 +15,8 @@ import { buttonFacing } from '../facing.ts'
 import { say, type Finding } from '../finding.ts'
 import { finished } from '../finished.ts'
 import type { DrawnPiece, Making } from '../garment.ts'
-import { edge, type HalfId, type Piece } from '../piece.ts'
+import { edge, ON_FOLD, type HalfId, type Piece } from '../piece.ts'
+import { halfTitle } from '../piece.words.ts'
 import { pair, SEAM_EQUAL, soundness } from '../proof.ts'
 import type { Sheet } from '../sheet.ts'
 import type { Step } from '../step.ts'
@@ -23,6 +24,7 @@ import { vented } from '../vent.ts'
 import { waistFacing } from '../waist-facing.ts'
 import { bodiceOf, waistSeam, type WaistSeam } from '../waist-cut.ts'
 import { bodiceHalves, bodiceProof } from './bodice.ts'
+import { FINISHING_WORDS as W } from '../finishing.words.ts'
 
 /** The torso is drawn this far below the hip; a correction may need cloth there. Judgement. */
 const BELOW_HIP = 40
@@ -87,8 +89,8 @@ const cutStep =
     verb: 'cutOff',
     piece: half,
     at: 'W',
-    along: 'waist line',
-    why: 'the bodice ends at its waist seam, the skirt is drawn by itself',
+    along: 'waistLine',
+    why: W.bodiceEndsAtWaist,
     lights: [edge(bodiceOf(pieceOf(d, half)), 'waist').path],
   })
 
@@ -111,8 +113,8 @@ function skirtSheet(half: HalfId, d: Draft, waists: Readonly<Record<HalfId, Wais
 const skirtPiece = (sheet: Sheet): Piece =>
   finished({
     sheet,
-    words: sheet.piece === 'skirtBack' ? 'Skirt back, half' : 'Skirt front, half',
-    cutting: 'Cut 1 on the fold',
+    words: halfTitle(sheet.piece === 'skirtBack' ? 'skirtBack' : 'skirtFront'),
+    cut: ON_FOLD,
   })
 
 /** What opens the bodice goes on into the skirt as far as it was placed. */
@@ -133,7 +135,7 @@ function opened(skirt: Piece, bodice: Draft, d: Draft): Piece {
             ...piece,
             edges: piece.edges.map((e) => (e.name === name ? { ...e, role: 'seam' } : e)),
           }
-          const words = o.kind === 'backZip' ? 'zip' : 'zip, left side only'
+          const words = o.kind === 'backZip' ? W.zip : W.zipLeftOnly
           return cutTwice(withInner(seamed, { name: 'zip', words, path }))
         }
         case 'keyhole':

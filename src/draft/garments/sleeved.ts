@@ -13,7 +13,8 @@ import { pieceOf, type Draft } from '../draft.ts'
 import { say, type Finding } from '../finding.ts'
 import { finished } from '../finished.ts'
 import type { DrawnPiece, Making } from '../garment.ts'
-import { edge, namedPoint, outline, sewnLength, type Piece } from '../piece.ts'
+import { edge, namedPoint, outline, PAIR, sewnLength, type Piece } from '../piece.ts'
+import { pieceTitle } from '../piece.words.ts'
 import { SEAM_EQUAL } from '../proof.ts'
 import { bodiceHalves, bodiceProof } from './bodice.ts'
 
@@ -26,8 +27,8 @@ function withSleeve(d: Draft): Draft {
   if (!made.ok) return { ...whole, pieces: bodied, steps }
   const piece = finished({
     sheet: made.sheet,
-    words: 'Sleeve, whole',
-    cutting: 'Cut 2, one turned over',
+    words: pieceTitle('sleeve'),
+    cut: PAIR,
   })
   const rests = Object.entries(made.sheet.provenance).map(
     ([name, list]) => [`sleeve.${name}`, list] as const,

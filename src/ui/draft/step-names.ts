@@ -1,5 +1,5 @@
 /** A step in few words, for the key that goes to it: its letters, or what is drawn where it has none. */
-import { stepTitle } from '../../draft/sentence.ts'
+import { stepTitle } from '../../draft/step-title.ts'
 import { EDGE_WORDS } from '../../draft/piece.words.ts'
 import type { Step } from '../../draft/step.ts'
 

@@ -182,11 +182,11 @@ describe('what a half piece may hold', () => {
   })
 
   test('the name of a level goes under its line where a length stands over it', () => {
-    const level = { name: 'bust line', from: point(0, 100), to: point(300, 100) }
+    const level = { name: 'bustLine' as const, from: point(0, 100), to: point(300, 100) }
     const over = { id: 'dart', length: mm(20), path: [], at: point(280, 92), angle: 0 }
     expect(levelWords([level], [], 1)[0]?.at.y).toBeLessThan(100)
     expect(levelWords([level], [over], 1)[0]?.at.y).toBeGreaterThan(100)
-    const near = { name: 'waist line', from: point(0, 112), to: point(300, 112) }
+    const near = { name: 'waistLine' as const, from: point(0, 112), to: point(300, 112) }
     const [upper, lower] = levelWords([level, near], [], 1)
     expect((lower?.at.y ?? 0) - (upper?.at.y ?? 0)).toBeGreaterThan(16)
   })

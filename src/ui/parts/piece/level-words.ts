@@ -1,10 +1,11 @@
 /** Where the name of a level stands: over the end of its line, or under it where a length stands. */
-import type { Level } from '../../../draft/piece.ts'
+import { LEVEL_WORDS } from '../../../draft/piece.words.ts'
+import type { Level, LevelName } from '../../../draft/piece.ts'
 import { distance, type Point } from '../../../geometry/point.ts'
 import { wordsOver, type LineLength } from './line-lengths.ts'
 
 export interface LevelWords {
-  readonly name: string
+  readonly name: LevelName
   /** Foot of the words at their right end. */
   readonly at: Point
   /** Points the words lie over. */
@@ -29,7 +30,7 @@ export function levelWords(
       name,
       at: { x: to.x, y: to.y + y * px },
       over: [0, 0.25, 0.5, 0.75, 1].map((k) => ({
-        x: to.x - k * name.length * LETTER * px,
+        x: to.x - k * LEVEL_WORDS[name].length * LETTER * px,
         y: to.y + (y - MIDDLE) * px,
       })),
     })

@@ -1,61 +1,22 @@
 /**
- * The sentence a dressmaker reads for each step: the only place where step wording lives. Ruler,
- * square and compass are all she needs.
+ * The sentence a dressmaker reads for each step. Ruler, square and compass are all she needs; what
+ * a step is for stands with its construction.
  */
-import { inWords, type Amount } from '../units/amount.ts'
+import { inFull, inWords, type Amount } from '../units/amount.ts'
 import { formatLength, formatStep, type UnitChoice } from '../units/format.ts'
-import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from './piece.words.ts'
+import { DART_WORDS, EDGE_WORDS, LEVEL_WORDS, PIECE_WORDS } from './piece.words.ts'
 import { toDegrees } from '../units/angle.ts'
 import type { Act, Direction, Guide } from './step.ts'
-
-/** What she reads at the left of the line: the points it joins. */
-export function stepTitle(step: Act): string {
-  switch (step.verb) {
-    case 'start':
-      return step.at
-    case 'measure':
-    case 'spot':
-    case 'slide':
-      return `${step.from}–${step.to}`
-    case 'compass':
-      return `${step.centre}–${step.to}`
-    case 'join':
-    case 'curve':
-    case 'arc':
-      return `${step.from}–${step.to}`
-    case 'dart':
-      return step.at
-    case 'edgeDart':
-      return step.tip
-    case 'trace':
-    case 'parallel':
-    case 'rectangle':
-    case 'mitre':
-    case 'open':
-    case 'change':
-    case 'asWorn':
-      return '·'
-    case 'keyhole':
-      return step.from
-    case 'cutOff':
-    case 'moveDart':
-      return step.at
-    case 'part':
-      return step.over
-    case 'wedge':
-      return 'P'
-  }
-}
 
 export function sentence(step: Act, units: UnitChoice): string {
   const say = (a: Amount): string => formatLength(a.mm, units)
   const fine = (a: Amount): string => formatStep(a.mm, units)
-  const sum = (a: Amount): string => withWords(a, units)
+  const sum = (a: Amount): string => inFull(a, units)
   switch (step.verb) {
     case 'start':
       return `Mark ${step.at}: ${step.why}.`
     case 'measure': {
-      const level = step.level ? ` Square out: the ${step.level}.` : ''
+      const level = step.level ? ` Square out: the ${LEVEL_WORDS[step.level]}.` : ''
       const why = step.why === '' ? '' : `: ${step.why}`
       return `${WAYS[step.direction]} from ${step.from}, ${sum(step.amount)}${why}.${level}`
     }
@@ -102,7 +63,7 @@ export function sentence(step: Act, units: UnitChoice): string {
     case 'part':
       return `Cut the piece apart along the inner and the outer leg of its darts, from the ${EDGE_WORDS[step.from]} over ${step.over} to the ${EDGE_WORDS[step.to]}: ${step.why}.`
     case 'cutOff':
-      return `Cut the piece off along the ${step.along}, from ${step.at} to the centre: ${step.why}.`
+      return `Cut the piece off along the ${LEVEL_WORDS[step.along]}, from ${step.at} to the centre: ${step.why}.`
     case 'keyhole':
       return `Mark the foot of the keyhole ${fine(step.long)} below ${step.from} on the centre, and its widest place ${fine(step.half)} out at ${fine(step.down)} below ${step.from}. Draw a drop from ${step.from} through it, round to the foot: ${step.why}.`
     case 'asWorn':
@@ -169,12 +130,6 @@ const SIDE: Readonly<Record<Direction, string>> = {
 }
 
 const halved = (length: Amount['mm']): Amount['mm'] => (length / 2) as Amount['mm']
-
-/** "nape to waist, 41.2 cm"; a fixed length says its number once. */
-function withWords(a: Amount, units: UnitChoice): string {
-  const [words, number] = [inWords(a, units), formatStep(a.mm, units)]
-  return words === '' || words === number ? number : `${words}, ${number}`
-}
 
 /** On the strip alone, by ruler: where the mitre lies, what is left on the seam line, how it is sewn. */
 function mitreSentence(

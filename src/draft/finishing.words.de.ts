@@ -1,0 +1,71 @@
+/** Was zu Öffnungen, Belegen, Streifen, Schlitzen und verlegten Abnähern gesagt wird. */
+import type { FINISHING_WORDS as English } from './finishing.words.ts'
+
+export const FINISHING_WORDS: typeof English = {
+  zip: 'Reißverschluss',
+  zipLeftOnly: 'Reißverschluss, nur in der linken Seite',
+  slitWithLoop: 'Schlitz, oben mit Schlinge',
+  keyholeWithLoop: 'Tropfenausschnitt, oben mit Schlinge',
+  centreFrontButtons: 'vordere Mitte, auf ihr die Knöpfe',
+  ventLeftOpen: 'Schlitz, bleibt offen',
+  mitre: 'Eckschräge',
+  gatherTo: (length) => `auf ${length} einreihen`,
+  opened: {
+    sideZip: {
+      words: 'den Reißverschluss in der linken Seitennaht',
+      why: 'nur in der linken Hälfte, von unterhalb der Achsel an',
+    },
+    backZip: {
+      words: 'den Reißverschluss in der hinteren Mittelnaht',
+      why: 'vom Halsausschnitt nach unten; das Rückenteil wird in zwei Hälften zugeschnitten',
+    },
+    buttonedFront: {
+      words: 'den Übertritt an der vorderen Mitte',
+      why: 'die Knöpfe sitzen auf der Mittellinie, die Kante wird belegt',
+    },
+    neckSlit: {
+      words: 'den Schlitz in der hinteren Mitte',
+      why: 'belegt, oben mit Knopf und Schlinge',
+    },
+  },
+  keyholeFaced: 'erst belegt, dann aufgeschnitten, oben mit Knopf und Schlinge',
+  takesTheNeck: 'der Beleg folgt dem Halsausschnitt, wie er jetzt liegt',
+  takesTheFrontEdge: 'der Beleg folgt der vorderen Kante, wie sie jetzt liegt',
+  takesTheWaist: 'mit gefalteten Abnähern, denn der Beleg folgt der Taille, wie sie genäht wird',
+  neatenedFirst: 'vor dem Annähen versäubert',
+  asWideAsBendAllows: 'so breit, wie es die Rundung zulässt',
+  asWideAsNeckAllows: 'so breit, wie es der Halsausschnitt zulässt',
+  wholeArmhole: 'das ganze Armloch',
+  stripForEachArmhole: 'im Winkel von 45° zur Webkante zugeschnitten, einer für jedes Armloch',
+  theKeyhole: 'der Tropfenausschnitt',
+  keyholeOnItsMiddle:
+    'der Tropfen wird auf seine Mitte gezeichnet, auf der Linie umnäht und erst dann ausgeschnitten',
+  theSlit: 'der Schlitz',
+  slitDownItsMiddle:
+    'der Schlitz wird auf seine Mitte gezeichnet, umnäht und erst dann aufgeschnitten',
+  wholeNeckEdge: 'der ganze Halsausschnitt',
+  stripOnTheBias:
+    'im Winkel von 45° zur Webkante zugeschnitten; ist einer zu kurz, werden Streifen im geraden Fadenlauf angesetzt',
+  whatTwoMitresTake: 'was die beiden Eckschrägen brauchen',
+  whatMitreTakes: 'was die Eckschräge braucht',
+  flatAtPointOfV: 'an der Spitze des V liegt der Streifen dann flach',
+  flatAtCorners: 'an den Ecken des Ausschnitts liegt der Streifen dann flach',
+  asLongAsSideAllows: 'so lang, wie es die Seite zulässt',
+  ventInSideSeam: 'den Schlitz in der Seitennaht, vom Saum nach oben',
+  sideSewnDownToHere:
+    'die Seite wird bis hierher genäht, beide Kanten werden eingeschlagen und das Ende wird verriegelt',
+  leftAndRightDiffer: 'links und rechts sind verschieden',
+  drawnWhole: 'links und rechts sind verschieden, darum wird das Teil ganz gezeichnet',
+  halvesMeetAtCentre: 'beide Hälften treffen sich an der Mittellinie',
+  dartsBecomeOneSeam: 'beide Abnäher werden eine Naht; zeichne sie glatt über Q',
+  dartMoved: {
+    shoulder: 'die Seite wird glatt gezeichnet, wo ihr Abnäher war',
+    neck: 'die Seite wird glatt gezeichnet, wo ihr Abnäher war',
+    armhole: 'die Seite wird glatt gezeichnet, wo ihr Abnäher war',
+    french: 'die Seite wird glatt gezeichnet, wo ihr Abnäher war',
+    waist:
+      'der Taillenabnäher wird um ebenso viel weiter, und ein Saum darunter wird glatt gezeichnet',
+    centreFront: 'die vordere Mitte wird eine Naht',
+  },
+  bodiceEndsAtWaist: 'das Oberteil endet an seiner Taillennaht, der Rock wird für sich gezeichnet',
+}

@@ -1,0 +1,5 @@
+/** What the verbs of the sheet say by themselves. */
+export const SHEET_WORDS = {
+  distance: (from: string, to: string): string => `distance ${from}–${to}`,
+  legsEqual: 'legs equal in pairs',
+}
