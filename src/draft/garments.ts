@@ -7,6 +7,7 @@ import { mm } from '../units/length.ts'
 import { standardChoices, type ChoiceId, type Choices } from './choices.ts'
 import type { GarmentId } from './draft.ts'
 import type { Garment } from './garment.ts'
+import { GARMENT_WORDS } from './garments.words.ts'
 
 /** What every garment of the trunk is drawn from. */
 const TRUNK_NEEDS: readonly MeasurementId[] = [
@@ -83,9 +84,7 @@ const BODICE_CHOICES: readonly ChoiceId[] = [
 
 const BLOUSE: Garment = {
   id: 'blouse',
-  name: 'Draped-sleeve blouse',
-  what: 'Woven, with a wide draped sleeve cut in one with the body and waist darts.',
-  notFor: 'Not for set-in or raglan sleeves, knits or children’s nightwear.',
+  ...GARMENT_WORDS.blouse,
   needs: TRUNK_NEEDS,
   uses: BLOUSE_USES,
   choices: [
@@ -133,9 +132,7 @@ const BLOUSE: Garment = {
 
 const BLOCK: Garment = {
   id: 'block',
-  name: 'Bodice block',
-  what: 'The body’s own shape in paper, with side bust dart, waist darts and back shoulder dart. Sew it as a muslin and fit it first; other garments are drawn from it.',
-  notFor: 'Not for knits, and no garment to wear: its ease is for standing and breathing.',
+  ...GARMENT_WORDS.block,
   needs: TRUNK_NEEDS,
   uses: BODICE_USES,
   choices: BODICE_CHOICES,
@@ -164,9 +161,7 @@ const BLOCK: Garment = {
 const SLEEVELESS: Garment = {
   ...BLOCK,
   id: 'sleeveless',
-  name: 'Sleeveless blouse',
-  what: 'Woven, close at the armhole, with side bust dart and waist darts; neck and armholes finished with bias strips or facings.',
-  notFor: 'Not for knits, or for a sleeve: its armhole is too high and too close for one.',
+  ...GARMENT_WORDS.sleeveless,
   choices: [...BODICE_CHOICES, 'facingWidth', 'stripWidth', 'buttonOverlap'],
   options: [...BLOCK.options, 'neckFinish'],
   // 50, 25 and 50 mm round: the close sleeveless preset of the ease tables.
@@ -185,9 +180,7 @@ const SLEEVELESS: Garment = {
 const SLEEVED: Garment = {
   ...SLEEVELESS,
   id: 'sleeve',
-  name: 'Blouse with a set-in sleeve',
-  what: 'Woven, with a sleeve set into the armhole of the fitted body. Fit the body first; the sleeve follows its armhole.',
-  notFor: 'Not for knits, two-piece sleeves or collars.',
+  ...GARMENT_WORDS.sleeve,
   needs: [...TRUNK_NEEDS, 'upperArmGirth'],
   uses: BODICE_USES.filter((id) => id !== 'upperArmGirth'),
   choices: [
@@ -214,9 +207,7 @@ const SLEEVED: Garment = {
 const DRESS: Garment = {
   ...SLEEVELESS,
   id: 'dress',
-  name: 'Dress with a waist seam',
-  what: 'Woven and sleeveless, a fitted bodice with a straight, flared or circle skirt sewn on at the waist.',
-  notFor: 'Not for knits, gathered skirts or linings.',
+  ...GARMENT_WORDS.dress,
   choices: [...SLEEVELESS.choices, 'skirtFlare', 'biasGive'],
   options: [...SLEEVELESS.options, 'skirt', 'waistFinish'],
   // 75, 40 and 65 mm round: the preset of the ease tables for a darted dress.

@@ -2,6 +2,8 @@
  * Options: the choices that are words and not amounts. Each has a default that is right without
  * touching it, and says what it is for and what it is not for.
  */
+import { OPTION_WORDS } from './options.words.ts'
+
 export interface Option<Word extends string> {
   readonly label: string
   readonly does: string
@@ -9,129 +11,25 @@ export interface Option<Word extends string> {
   readonly words: Readonly<Record<Word, string>>
 }
 
-const option = <Word extends string>(o: Option<Word>): Option<Word> => o
+const option = <Word extends string>(
+  said: Omit<Option<Word>, 'default'>,
+  standard: NoInfer<Word>,
+): Option<Word> => ({ ...said, default: standard })
 
 export const OPTIONS = {
-  overarmRule: option({
-    label: 'overarm length',
-    does: 'Where the length of the overarm comes from.',
-    default: 'auto',
-    words: {
-      auto: 'the tape when taped, else found from the underarm',
-      found: 'found from the underarm',
-      struck: 'one compass from the side neck, as in a hand draft',
-    },
-  }),
-  construction: option({
-    label: 'construction',
-    does: 'The rule a number follows that the tape has not given. What is taped is used in all three.',
-    default: 'measured',
-    words: {
-      measured: 'from your own measurements',
-      neckFifths: 'metric, by fifths of the neck',
-      bustShares: 'proportional, by shares of the bust',
-    },
-  }),
-  neckShape: option({
-    label: 'neck shape',
-    does: 'The line of the neck edge. A boat neck wants a wider and shallower neck, a scoop a deeper one.',
-    default: 'round',
-    words: { round: 'round', square: 'square', vee: 'V', boat: 'boat', scoop: 'scoop' },
-  }),
-  shaping: option({
-    label: 'waist shaping',
-    does: 'Darts follow the waist; straight hangs from the bust.',
-    default: 'darts',
-    words: { darts: 'waist darts', straight: 'straight, no darts' },
-  }),
-  waistDarts: option({
-    label: 'waist darts on each half',
-    does: 'Two narrow darts follow a waist more softly than one; not for a small surplus, which one holds.',
-    default: 'asNeeded',
-    words: { asNeeded: 'one, a second where one would be too wide', two: 'two' },
-  }),
-  surplus: option({
-    label: 'what one dart cannot hold',
-    does: 'Where the surplus at the waist goes when one dart would be too wide.',
-    default: 'auto',
-    words: {
-      auto: 'more at the side, then a second dart, then the centre back',
-      twoDarts: 'a second dart at once',
-      centreBack: 'the centre back before a second dart',
-    },
-  }),
-  dartAt: option({
-    label: 'bust dart',
-    does: 'Where the dart that shapes the bust lies. Its tip stays off the bust tip wherever it is.',
-    default: 'side',
-    words: {
-      side: 'in the side',
-      shoulder: 'in the shoulder',
-      neck: 'in the neck',
-      armhole: 'in the armhole',
-      french: 'low in the side, slanting up',
-      waist: 'at the waist',
-      centreFront: 'at the centre front',
-    },
-  }),
-  dartSecond: option({
-    label: 'second bust dart',
-    does: 'A wide dart lies better as two; the amount moved is measured in the side.',
-    default: 'none',
-    words: {
-      none: 'none',
-      shoulder: 'in the shoulder',
-      neck: 'in the neck',
-      armhole: 'in the armhole',
-      french: 'low in the side, slanting up',
-      waist: 'at the waist',
-      centreFront: 'at the centre front',
-    },
-  }),
-  dartAs: option({
-    label: 'bust dart sewn as',
-    does: 'Gathers draw up what the dart would fold. A style seam parts the front from shoulder or armhole over the bust to the hem.',
-    default: 'dart',
-    words: { dart: 'a dart', gathers: 'gathers', seam: 'a style seam' },
-  }),
-  opening: option({
-    label: 'opening',
-    does: 'How you get in. What neck and waist still need is added by itself.',
-    default: 'auto',
-    words: {
-      auto: 'as needed',
-      sideZip: 'zip in the left side',
-      backZip: 'zip at the centre back',
-      buttonedFront: 'buttoned front',
-      neckSlit: 'slit at the back neck with a loop',
-      keyhole: 'keyhole at the front neck with a loop',
-      none: 'none yet',
-    },
-  }),
-  skirt: option({
-    label: 'skirt',
-    does: 'What is sewn to the bodice at the waist. A straight skirt wants vents to walk in.',
-    default: 'flared',
-    words: {
-      straight: 'straight, its darts meeting those of the bodice',
-      flared: 'flared from the hip, its darts meeting those of the bodice',
-      quarterCircle: 'a quarter of a circle',
-      halfCircle: 'half a circle',
-      fullCircle: 'a whole circle',
-    },
-  }),
-  waistFinish: option({
-    label: 'waist seam inside',
-    does: 'A facing covers the seam and holds the waist to its length.',
-    default: 'seam',
-    words: { seam: 'the seam alone', facing: 'shaped facing over the seam' },
-  }),
-  neckFinish: option({
-    label: 'neck finish',
-    does: 'A bias strip turns any curve; a shaped facing lies flatter on crisp cloth.',
-    default: 'biasStrip',
-    words: { biasStrip: 'bias strip', facing: 'shaped facing' },
-  }),
+  overarmRule: option(OPTION_WORDS.overarmRule, 'auto'),
+  construction: option(OPTION_WORDS.construction, 'measured'),
+  neckShape: option(OPTION_WORDS.neckShape, 'round'),
+  shaping: option(OPTION_WORDS.shaping, 'darts'),
+  waistDarts: option(OPTION_WORDS.waistDarts, 'asNeeded'),
+  surplus: option(OPTION_WORDS.surplus, 'auto'),
+  dartAt: option(OPTION_WORDS.dartAt, 'side'),
+  dartSecond: option(OPTION_WORDS.dartSecond, 'none'),
+  dartAs: option(OPTION_WORDS.dartAs, 'dart'),
+  opening: option(OPTION_WORDS.opening, 'auto'),
+  skirt: option(OPTION_WORDS.skirt, 'flared'),
+  waistFinish: option(OPTION_WORDS.waistFinish, 'seam'),
+  neckFinish: option(OPTION_WORDS.neckFinish, 'biasStrip'),
 } as const
 
 export type OptionId = keyof typeof OPTIONS
