@@ -97,7 +97,7 @@ export const TORSO_WORDS: typeof English = {
   armholeTouchingZ: 'im rechten Winkel zur Schulter, berührt Z, läuft bei U waagerecht ein',
   neckOfSize: 'Halsweite der Größe',
   armholeDepthOfSize: 'Armlochtiefe der Größe',
-  sixthOfNeckBase: '1/6 Halsansatz + 8 mm',
+  sixthOfNeckBase: '1/6 Halsumfang + 8 mm',
   shoulderOfSize: 'Schulterlänge der Größe',
   dropOfShoulder: 'Gefälle der Schulter',
   eighthOfBust: '1/8 Brustumfang und ein fester Betrag',
