@@ -19,12 +19,15 @@ const PURE = [
 ]
 /** Where what she reads already stands apart from the code, in files of words. */
 const WORDS_APART = [
+  'src/capture/**',
+  'src/draft/**',
   'src/fitting/complaints/**',
   'src/geometry/**',
   'src/measurements/**',
-  'src/capture/**',
-  'src/ui/measure/**',
+  'src/ui/draft/**',
   'src/ui/help/**',
+  'src/ui/measure/**',
+  'src/units/**',
 ]
 const EDGES = ['src/capture/detector*.ts', 'src/capture/photo.ts', 'src/capture/camera-worker.ts']
 

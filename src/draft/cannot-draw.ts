@@ -6,13 +6,9 @@
 import { isMeasurementId, measure, type MeasurementId } from '../measurements/catalogue.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
+import { UNDRAWABLE_WORDS, WHAT_TO_DO } from './cannot-draw.words.ts'
 import { CHOICES, isChoiceId, type ChoiceId } from './choices.ts'
 
-export const UNDRAWABLE_WORDS = {
-  sideTooShort:
-    'Between underarm and waist {value} would be left for the side seam; {limit} is the least.',
-  neckShallow: 'The front neck edge would lie {value} under the side neck; {limit} is the least.',
-} as const
 export type UndrawableId = keyof typeof UNDRAWABLE_WORDS
 
 export interface Undrawable {
@@ -48,7 +44,7 @@ export function undrawableSentence(why: Undrawable, units: UnitChoice): string {
   const turned = why.names.filter((n) => isChoiceId(n)).map((n) => CHOICES[n].label)
   return [
     what,
-    ...(taped.length > 0 ? [`Tape again: ${taped.join(', ')}.`] : []),
-    ...(turned.length > 0 ? [`Or turn: ${turned.join(', ')}.`] : []),
+    ...(taped.length > 0 ? [WHAT_TO_DO.tapeAgain(taped)] : []),
+    ...(turned.length > 0 ? [WHAT_TO_DO.orTurn(turned)] : []),
   ].join(' ')
 }

@@ -1,7 +1,7 @@
 /** The tips of darts: they carry no letter of the construction, and are named by their dart. */
 import type { Point } from '../geometry/point.ts'
 import { partName, type Piece } from './piece.ts'
-import { DART_WORDS } from './piece.words.ts'
+import { dartTipSaid } from './piece.words.ts'
 
 export interface DartTip {
   /** `waistDart.upper`, `waistDart.lower`, `bustDart`. */
@@ -14,18 +14,18 @@ export const dartTips = (piece: Piece): readonly DartTip[] => [
   ...piece.darts.flatMap((d): DartTip[] => [
     {
       name: `${partName(d)}.upper`,
-      words: `upper tip of the ${DART_WORDS[d.name]}`,
+      words: dartTipSaid(d.name, 'upper'),
       at: d.upperTip,
     },
     {
       name: `${partName(d)}.lower`,
-      words: `lower tip of the ${DART_WORDS[d.name]}`,
+      words: dartTipSaid(d.name, 'lower'),
       at: d.lowerTip,
     },
   ]),
   ...piece.edgeDarts.map((d): DartTip => ({
     name: partName(d),
-    words: `tip of the ${DART_WORDS[d.name]}`,
+    words: dartTipSaid(d.name),
     at: d.tip,
   })),
 ]

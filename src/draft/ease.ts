@@ -9,6 +9,7 @@ import { distance, point, type Point } from '../geometry/point.ts'
 import { line, type Line } from '../geometry/segment.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { pieceOf, type Draft } from './draft.ts'
+import { EASE_BAND_WORDS } from './ease.words.ts'
 import { edge, sewnLength, type Piece } from './piece.ts'
 import { dartLegs, edgeDartLegs } from './sheet.ts'
 
@@ -37,23 +38,19 @@ export interface EaseBand {
 }
 export const EASE_BANDS: readonly EaseBand[] = [
   {
-    words: 'fitted bodice',
-    source: 'a public metric ease reference',
+    ...EASE_BAND_WORDS.fittedBodice,
     spans: { bust: [40, 60], waist: [20, 40], hip: [40, 60] },
   },
   {
-    words: 'shirt',
-    source: 'a public metric ease reference',
+    ...EASE_BAND_WORDS.shirt,
     spans: { bust: [60, 100], waist: [40, 80], hip: [60, 100] },
   },
   {
-    words: 'blouse, extension circular',
-    source: 'New Mexico State University circular C-228',
+    ...EASE_BAND_WORDS.blouse,
     spans: { bust: [76, 102] },
   },
   {
-    words: 'bodice of a costume textbook',
-    source: 'a costume construction textbook of the 1960s',
+    ...EASE_BAND_WORDS.costume,
     spans: { bust: [38, 51], waist: [19, 25], hip: [51, 70] },
   },
 ]

@@ -9,6 +9,7 @@ import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { CHOICES, type ChoiceId, type Choices } from './choices.ts'
 import type { Liked, LikedId } from './own-work.ts'
+import { LIKED_WORDS } from './liked.words.ts'
 
 export interface WantedEase {
   readonly from: LikedId
@@ -68,10 +69,10 @@ export function wantedSaid(w: WantedEase, liked: Liked, body: Body, units: UnitC
   const flat = liked[w.from] ?? mm(0)
   if (w.from === 'backLength') {
     const waist = lengthOf(body, 'napeToWaist')
-    return `${say(flat)} less ${measure('napeToWaist').spoken}, ${say(waist)}: ${say(w.to)} below the waist.`
+    return LIKED_WORDS.length(say(flat), measure('napeToWaist').spoken, say(waist), say(w.to))
   }
   const girth = lengthOf(body, GIRTHS[w.from][0])
-  return `Twice ${say(flat)} less ${say(girth)} is ${say(2 * flat - girth)} all round; a quarter of it on each half is ${say(w.to)}.`
+  return LIKED_WORDS.girth(say(flat), say(girth), say(2 * flat - girth), say(w.to))
 }
 
 /** All that is offered, taken at once. */

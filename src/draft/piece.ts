@@ -5,6 +5,7 @@
 import { pathLength } from '../geometry/length.ts'
 import type { Path } from '../geometry/path.ts'
 import { distance, type Point } from '../geometry/point.ts'
+import { capital } from '../units/capital.ts'
 
 export type HalfId = 'back' | 'front'
 /** Pieces that finish an edge; made from the corrected halves, so they follow every change. */
@@ -51,12 +52,11 @@ export type EdgeName =
   | 'end'
 
 export const SIDES: readonly Side[] = ['left', 'right']
-const CAPITAL = { left: 'Left', right: 'Right' } as const
-export const sidedId = (id: PairedId, side: Side): SidedId => `${id}${CAPITAL[side]}`
+export const sidedId = (id: PairedId, side: Side): SidedId => `${id}${capital(side)}` as SidedId
 /** The piece it is one side of; a paired piece itself. */
 export const pairedId = (id: PieceId): PairedId => id.replace(/(Left|Right)$/, '') as PairedId
 export const sideOfId = (id: PieceId): Side | undefined =>
-  SIDES.find((side) => id.endsWith(CAPITAL[side]))
+  SIDES.find((side) => id.endsWith(capital(side)))
 
 /** Every id once for both sides and once for each: what is said of it, or keyed by it. */
 export const forEverySide = <T>(
@@ -87,7 +87,7 @@ export const partName = ({
 }: {
   readonly name: string
   readonly side?: Side
-}): string => (side ? `${name}${CAPITAL[side]}` : name)
+}): string => (side ? `${name}${capital(side)}` : name)
 
 /** A diamond dart: legs from the upper tip to the mouth at the waist and on to the lower tip. */
 export interface Dart {

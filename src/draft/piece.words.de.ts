@@ -132,6 +132,10 @@ const bare = <K extends string>(
 export const EDGE_WORDS: typeof English.EDGE_WORDS = bare(EDGES)
 export const PIECE_WORDS: typeof English.PIECE_WORDS = bare(PIECES)
 export const DART_WORDS: typeof English.DART_WORDS = bare(DARTS)
+const END_SAID = { upper: 'obere Spitze', lower: 'untere Spitze' }
+export const dartTipSaid: typeof English.dartTipSaid = (dart, end) =>
+  `${end ? END_SAID[end] : 'Spitze'} ${DARTS[dart].des}`
+export const dartWidthSaid: typeof English.dartWidthSaid = (dart) => `${DARTS[dart].bare}, Inhalt`
 export const LEVEL_WORDS: typeof English.LEVEL_WORDS = bare(LEVELS)
 
 export const pieceTitle: typeof English.pieceTitle = (id) =>

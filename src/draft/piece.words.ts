@@ -64,6 +64,10 @@ export const DART_WORDS: Readonly<Record<AnyDart, string>> = {
   shoulderDart: 'shoulder dart',
 }
 
+export const dartTipSaid = (dart: AnyDart, end?: 'upper' | 'lower'): string =>
+  `${end ? `${end} tip` : 'tip'} of the ${DART_WORDS[dart]}`
+export const dartWidthSaid = (dart: AnyDart): string => `${DART_WORDS[dart]}, width`
+
 export const LEVEL_WORDS: Readonly<Record<LevelName, string>> = {
   waistLine: 'waist line',
   bustLine: 'bust line',

@@ -57,16 +57,16 @@ const MIXED = {
 const GENITIVE = 3
 
 export function germanNoun(gender: Gender, noun: string, form: Form = {}): GermanNoun {
-  const { genitive = noun, plural = noun, adjectives = [], after } = form
+  const { genitive = noun, plural = noun, adjectives = [], after: tail } = form
   const joined = (ending: string, word: string): string =>
-    [...adjectives.map((stem) => `${stem}${ending}`), word, ...(after ? [after] : [])].join(' ')
+    [...adjectives.map((stem) => `${stem}${ending}`), word, ...(tail ? [tail] : [])].join(' ')
   const inCase = (articles: readonly string[], endings: readonly string[], at: number): string =>
     `${articles[at]} ${joined(endings[at] ?? '', at === GENITIVE ? genitive : noun)}`
   const [der, den, dem, des] = [0, 1, 2, 3].map((at) => inCase(DEFINITE[gender], WEAK[gender], at))
   const [ein, einen, einem, eines] = [0, 1, 2, 3].map((at) =>
     inCase(INDEFINITE[gender], MIXED[gender], at),
   )
-  const rest = joined('en', noun)
+  const after = (...before: readonly string[]): string => [...before, joined('en', noun)].join(' ')
   const she = gender === 'f'
   return {
     bare: joined(MIXED[gender][0] ?? '', noun),
@@ -78,10 +78,10 @@ export function germanNoun(gender: Gender, noun: string, form: Form = {}): Germa
     einen: einen ?? '',
     einem: einem ?? '',
     eines: eines ?? '',
-    am: she ? `an der ${rest}` : `am ${rest}`,
-    im: she ? `in der ${rest}` : `im ${rest}`,
-    vom: she ? `von der ${rest}` : `vom ${rest}`,
-    zum: she ? `zur ${rest}` : `zum ${rest}`,
+    am: she ? after('an', 'der') : after('am'),
+    im: she ? after('in', 'der') : after('im'),
+    vom: she ? after('von', 'der') : after('vom'),
+    zum: after(she ? 'zur' : 'zum'),
     many: joined('e', plural),
   }
 }

@@ -17,9 +17,13 @@ export function shoulderSlope(body: Body): number {
   return sides.length === 0 ? USUAL_SLOPE : sides.reduce((a, b) => a + b, 0) / sides.length
 }
 
+const BOTH = [
+  ['shoulderLengthLeft', 'shoulderSlopeLeft'],
+  ['shoulderLengthRight', 'shoulderSlopeRight'],
+] as const
+
 function shoulders(body: Body): { length: number; drop: number }[] {
-  return (['Left', 'Right'] as const).flatMap((side) => {
-    const [length, drop] = [`shoulderLength${side}`, `shoulderSlope${side}`] as const
+  return BOTH.flatMap(([length, drop]) => {
     if (!(knows(body, length) && knows(body, drop))) return []
     const [l, d] = [lengthOf(body, length), lengthOf(body, drop)]
     return d < l ? [{ length: l, drop: d }] : []
