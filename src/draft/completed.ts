@@ -276,8 +276,8 @@ function keyholeStep(o: Opening, front: Piece, choices: Choices): Step {
 function openStep(o: Opening, piece: Piece): Step {
   if (o.kind === 'keyhole') throw new Error('completed: a keyhole has a step of its own')
   const { words, why } = W.opened[o.kind]
-  const path =
-    piece.inner.find((i) => i.name === OPEN_LINE[o.kind])?.path ?? edge(piece, o.edge).path
+  const name = OPEN_LINE[o.kind]
+  const path = piece.inner.find((i) => i.name === name)?.path ?? edge(piece, o.edge).path
   return {
     verb: 'open',
     piece: piece.id,

@@ -2,7 +2,7 @@
 import { inFull, inWords, type Amount } from '../units/amount.ts'
 import { toDegrees } from '../units/angle.ts'
 import { formatLength, formatStep, type UnitChoice } from '../units/format.ts'
-import { undListed } from '../units/german-noun.ts'
+import { germanNoun, undListed } from '../units/german-noun.ts'
 import { mm } from '../units/length.ts'
 import { DARTS, EDGES, LEVELS, PIECES } from './piece.words.de.ts'
 import type { Side } from './piece.ts'
@@ -81,7 +81,9 @@ export const sentence: typeof English = (step, units) => {
   }
 }
 
-/** Als Stück zwischen den Lagen: rechts und links wie getragen. */
+/** Wo ein Keil zu nichts ausläuft. */
+const PIVOT = germanNoun('m', 'Brustpunkt')
+
 const HALF_SAID: Readonly<Record<Side, { readonly half: string; readonly on: string }>> = {
   left: { half: 'die linke Hälfte', on: 'links' },
   right: { half: 'die rechte Hälfte', on: 'rechts' },
