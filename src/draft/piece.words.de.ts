@@ -136,12 +136,14 @@ const END_SAID = { upper: 'obere Spitze', lower: 'untere Spitze' }
 export const dartTipSaid: typeof English.dartTipSaid = (dart, end) =>
   `${end ? END_SAID[end] : 'Spitze'} ${DARTS[dart].des}`
 export const dartWidthSaid: typeof English.dartWidthSaid = (dart) => `${DARTS[dart].bare}, Inhalt`
+const SIDE_SAID: Readonly<Record<Side, string>> = { left: 'links', right: 'rechts' }
+export const ofSideSaid: typeof English.ofSideSaid = (words, side) => `${words}, ${SIDE_SAID[side]}`
+export const placeSaid: typeof English.placeSaid = (piece, part) => `${PIECES[piece].bare}, ${part}`
 export const LEVEL_WORDS: typeof English.LEVEL_WORDS = bare(LEVELS)
 
 export const pieceTitle: typeof English.pieceTitle = (id) =>
   id === 'sleeve' ? 'Ärmel, ganz' : capital(PIECES[id].bare)
 export const halfTitle: typeof English.halfTitle = (id) => `${capital(PIECES[id].bare)}, Hälfte`
-const SIDE_SAID: Readonly<Record<Side, string>> = { left: 'links', right: 'rechts' }
 export const sideTitle: typeof English.sideTitle = (id, side) =>
   `${pieceTitle(id)}, ${SIDE_SAID[side]}`
 export const inOneTitle: typeof English.inOneTitle = (id) =>

@@ -67,6 +67,10 @@ export const DART_WORDS: Readonly<Record<AnyDart, string>> = {
 export const dartTipSaid = (dart: AnyDart, end?: 'upper' | 'lower'): string =>
   `${end ? `${end} tip` : 'tip'} of the ${DART_WORDS[dart]}`
 export const dartWidthSaid = (dart: AnyDart): string => `${DART_WORDS[dart]}, width`
+/** "side seam, left": of one side, as worn. */
+export const ofSideSaid = (words: string, side: Side): string => `${words}, ${side}`
+/** "back, sleeve edge": where to look. */
+export const placeSaid = (piece: PieceId, part: string): string => `${PIECE_WORDS[piece]}, ${part}`
 
 export const LEVEL_WORDS: Readonly<Record<LevelName, string>> = {
   waistLine: 'waist line',

@@ -14,7 +14,7 @@ import {
   type PieceId,
   type Side,
 } from '../../draft/piece.ts'
-import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from '../../draft/piece.words.ts'
+import { DART_WORDS, EDGE_WORDS, PIECE_WORDS, placeSaid } from '../../draft/piece.words.ts'
 import type { Direction, Guide, Step } from '../../draft/step.ts'
 import { dartLegs, edgeDartLegs } from '../../draft/sheet.ts'
 import type { Path } from '../../geometry/path.ts'
@@ -94,7 +94,7 @@ export function movesWords(draft: Draft, name: string): string | undefined {
   return draft.pieces
     .map((piece) => ({ id: piece.id, letters: places.flatMap(onPiece(piece.id)) }))
     .filter(({ letters }) => letters.length > 0)
-    .map(({ id, letters }) => `${id} ${letters.join(', ')}`)
+    .map(({ id, letters }) => `${PIECE_WORDS[id]} ${letters.join(', ')}`)
     .join('; ')
 }
 
@@ -138,7 +138,7 @@ export function linesOf(piece: Piece, part: string, side: Side | undefined): rea
 export function placeWords(place: string): string {
   const { piece, part } = placeOf(place)
   const words = DART_WORDS[part as AnyDart] ?? EDGE_WORDS[part as EdgeName] ?? part
-  return `${PIECE_WORDS[piece]}, ${words}`
+  return placeSaid(piece, words)
 }
 
 export function lettersOf(step: Step): readonly string[] {

@@ -13,7 +13,6 @@ export type GroupId =
   'ease' | 'neck' | 'arm' | 'length' | 'skirt' | 'waist' | 'opening' | 'construction'
 export interface ChoiceGroup {
   readonly id: GroupId
-  readonly words: string
   /** Choices that are words; the fit stands over the eases by itself. */
   readonly options: readonly OptionId[]
   readonly ids: readonly ChoiceId[]
@@ -22,19 +21,16 @@ export interface ChoiceGroup {
 export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
   {
     id: 'ease',
-    words: 'Ease',
     options: [],
     ids: ['easeBust', 'easeWaist', 'easeHighHip', 'easeHip', 'frontShare', 'acrossEase'],
   },
   {
     id: 'neck',
-    words: 'Neck',
     options: ['neckShape', 'neckFinish'],
     ids: ['neckHalfWidth', 'sideNeckRise', 'frontNeckDrop', 'stripWidth', 'facingWidth'],
   },
   {
     id: 'arm',
-    words: 'Shoulder, arm',
     options: ['overarmRule'],
     ids: [
       'shoulderDart',
@@ -54,19 +50,16 @@ export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
   },
   {
     id: 'length',
-    words: 'Length',
     options: [],
     ids: ['lengthAdded', 'lengthBelowWaist', 'ventLength'],
   },
   {
     id: 'skirt',
-    words: 'Skirt',
     options: ['skirt', 'waistFinish'],
     ids: ['skirtFlare', 'biasGive'],
   },
   {
     id: 'waist',
-    words: 'Waist and darts',
     options: ['shaping', 'waistDarts', 'surplus', 'dartAt', 'dartSecond', 'dartAs'],
     ids: [
       'sideIntake',
@@ -80,11 +73,10 @@ export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
   },
   {
     id: 'opening',
-    words: 'Opening',
     options: ['opening'],
     ids: ['buttonOverlap', 'keyholeLength', 'keyholeWidth'],
   },
-  { id: 'construction', words: 'Construction', options: ['construction'], ids: [] },
+  { id: 'construction', options: ['construction'], ids: [] },
 ]
 
 /** The groups of a garment, each with the choices its construction reads and that move something now. */

@@ -1,14 +1,9 @@
-/** Which fit the eases make, and what each is for. */
+/** Which fit the eases make. */
 import type { GarmentId } from '../../draft/draft.ts'
 import { standardFor } from '../../draft/garments.ts'
 import { CHOICE_IDS, FITS, withFit, type Choices, type Fit } from '../../draft/choices.ts'
 
 export const FIT_IDS = Object.keys(FITS) as readonly Fit[]
-
-export const FIT_WORDS: Readonly<Record<Fit, string>> = {
-  easy: 'Hangs loose from bust to hip.',
-  close: 'Lies nearer the body. Try it in a muslin first.',
-}
 
 /** Undefined where she turned an ease by itself. */
 export const fitOf = (choices: Choices): Fit | undefined =>

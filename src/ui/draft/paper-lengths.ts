@@ -1,7 +1,7 @@
 /** The lengths that stand on the paper, piece by piece. */
 import type { Draft } from '../../draft/draft.ts'
 import { partName, type Piece, type Side } from '../../draft/piece.ts'
-import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.words.ts'
+import { dartWidthSaid, EDGE_WORDS, ofSideSaid } from '../../draft/piece.words.ts'
 import { record } from '../../draft/record.ts'
 import type { Mm } from '../../units/length.ts'
 
@@ -22,7 +22,7 @@ export function paperLengths(
       ...piece.edges.map((e) => ({ part: partName(e), words: ofSide(EDGE_WORDS[e.name], e) })),
       ...[...piece.darts, ...piece.edgeDarts].map((d) => ({
         part: partName(d),
-        words: ofSide(`${DART_WORDS[d.name]}, width`, d),
+        words: ofSide(dartWidthSaid(d.name), d),
       })),
     ].flatMap(({ part, words }) => {
       const name = `${piece.id}.${part}`
@@ -33,4 +33,4 @@ export function paperLengths(
 }
 
 const ofSide = (words: string, { side }: { readonly side?: Side }): string =>
-  side ? `${words}, ${side}` : words
+  side ? ofSideSaid(words, side) : words

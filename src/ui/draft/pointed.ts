@@ -8,6 +8,7 @@ import type { Point } from '../../geometry/point.ts'
 import { formatChange, type UnitChoice } from '../../units/format.ts'
 import type { Mm } from '../../units/length.ts'
 import { isWidth, linesOf, pieceFor, placeOf } from './attention.ts'
+import { OWN_WORK_WORDS } from './own-work.words.ts'
 
 export interface Pointed {
   readonly path: Path
@@ -41,7 +42,7 @@ export function pointedOn(
         path,
         at,
         below: width,
-        words: `yours ${formatChange(r.tool, r.hers, units)}`,
+        words: OWN_WORK_WORDS.yoursBy(formatChange(r.tool, r.hers, units)),
         line: r.words,
       },
     ]

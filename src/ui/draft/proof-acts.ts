@@ -1,6 +1,9 @@
 /** What she can turn about a finding: the group of choices that holds it, and the words of the way there. */
 import type { FindingId } from '../../draft/finding.ts'
 import type { GroupId } from './choice-groups.ts'
+import { PROOF_WORDS } from './proof.words.ts'
+
+const W = PROOF_WORDS.act
 
 export interface ProofAct {
   readonly words: string
@@ -8,25 +11,25 @@ export interface ProofAct {
 }
 
 const act = (words: string, group: GroupId): ProofAct => ({ words, group })
-const OPENING = act('Choose an opening', 'opening')
-const DARTS = act('Look at the darts', 'waist')
+const OPENING = act(W.chooseOpening, 'opening')
+const DARTS = act(W.lookAtDarts, 'waist')
 
 /** Only findings a choice can answer; the others ask for the tape or lie in the drawing. */
 export const PROOF_ACTS: Readonly<Partial<Record<FindingId, ProofAct>>> = {
-  openingAdded: act('Choose another opening', 'opening'),
+  openingAdded: act(W.chooseOther, 'opening'),
   gettingIn: OPENING,
   headOpening: OPENING,
-  frontNeckHigh: act('Turn the neck', 'neck'),
-  armOpening: act('Turn the underarm', 'arm'),
-  underarmDeeper: act('Turn the underarm', 'arm'),
-  underarmPlace: act('Turn the underarm', 'arm'),
-  armholeSmall: act('Turn the underarm', 'arm'),
-  capUnsolved: act('Turn the sleeve', 'arm'),
-  fullerBust: act('Make the front wider', 'ease'),
+  frontNeckHigh: act(W.turnNeck, 'neck'),
+  armOpening: act(W.turnUnderarm, 'arm'),
+  underarmDeeper: act(W.turnUnderarm, 'arm'),
+  underarmPlace: act(W.turnUnderarm, 'arm'),
+  armholeSmall: act(W.turnUnderarm, 'arm'),
+  capUnsolved: act(W.turnSleeve, 'arm'),
+  fullerBust: act(W.widenFront, 'ease'),
   secondDart: DARTS,
   centreBackSeam: DARTS,
   dartWide: DARTS,
-  dartOpen: act('Turn the length', 'length'),
+  dartOpen: act(W.turnLength, 'length'),
   waistLooser: DARTS,
   straightWaist: DARTS,
 }

@@ -9,21 +9,21 @@ import {
   type FindingId,
   type Severity,
 } from '../../draft/finding.ts'
-import type { OpeningKind } from '../../draft/opening.ts'
 import { overShoulder, sewnLength, type EdgeName, type PieceId } from '../../draft/piece.ts'
-import { EDGE_WORDS } from '../../draft/piece.words.ts'
 import { formatLength, type UnitChoice } from '../../units/format.ts'
 import { mm, type Mm } from '../../units/length.ts'
-import { OPENING_WORDS, opensFor } from './opening-words.ts'
+import { opensFor } from './opens-for.ts'
+import { PROOF_WORDS, QUESTIONS } from './proof.words.ts'
+import { OPENING_WORDS } from './turning.words.ts'
 
 const KINDS = [
-  'getting in',
+  'gettingIn',
   'head',
-  'arm opening',
+  'armOpening',
   'neck',
-  'shoulder seams',
-  'side seams',
-  'front and back',
+  'shoulderSeams',
+  'sideSeams',
+  'frontAndBack',
   'darts',
   'outline',
 ] as const
@@ -31,43 +31,43 @@ export type ProofKind = (typeof KINDS)[number]
 
 /** Complete by construction: a finding of no kind does not compile. */
 const KIND_OF: Readonly<Record<FindingId, ProofKind>> = {
-  gettingIn: 'getting in',
-  gettingInUnknown: 'getting in',
-  openingAdded: 'getting in',
+  gettingIn: 'gettingIn',
+  gettingInUnknown: 'gettingIn',
+  openingAdded: 'gettingIn',
   headOpening: 'head',
   headUnknown: 'head',
-  armOpening: 'arm opening',
-  upperArmUnknown: 'arm opening',
-  armpitUnknown: 'arm opening',
-  underarmPlace: 'arm opening',
-  underarmDeeper: 'arm opening',
+  armOpening: 'armOpening',
+  upperArmUnknown: 'armOpening',
+  armpitUnknown: 'armOpening',
+  underarmPlace: 'armOpening',
+  underarmDeeper: 'armOpening',
   neckJoin: 'neck',
   neckBaseUnknown: 'neck',
   frontNeckHigh: 'neck',
-  armholeJoin: 'arm opening',
-  armholeSmall: 'arm opening',
-  acrossWide: 'arm opening',
-  acrossUnknown: 'arm opening',
-  capPair: 'arm opening',
-  capUnsolved: 'arm opening',
-  capGathered: 'arm opening',
-  sleeveWider: 'arm opening',
-  sleeveLonger: 'arm opening',
-  sleeveHemWider: 'arm opening',
-  sleevePair: 'arm opening',
+  armholeJoin: 'armOpening',
+  armholeSmall: 'armOpening',
+  acrossWide: 'armOpening',
+  acrossUnknown: 'armOpening',
+  capPair: 'armOpening',
+  capUnsolved: 'armOpening',
+  capGathered: 'armOpening',
+  sleeveWider: 'armOpening',
+  sleeveLonger: 'armOpening',
+  sleeveHemWider: 'armOpening',
+  sleevePair: 'armOpening',
   waistPair: 'darts',
   waistDarts: 'darts',
-  hemNarrow: 'getting in',
-  shoulderPair: 'shoulder seams',
-  overarmPair: 'shoulder seams',
-  overarmShort: 'shoulder seams',
-  overarmRaised: 'shoulder seams',
-  struckOutside: 'shoulder seams',
-  sidePair: 'side seams',
-  sideJoin: 'side seams',
-  balanceUnknown: 'front and back',
-  fullerBust: 'front and back',
-  bustDart: 'front and back',
+  hemNarrow: 'gettingIn',
+  shoulderPair: 'shoulderSeams',
+  overarmPair: 'shoulderSeams',
+  overarmShort: 'shoulderSeams',
+  overarmRaised: 'shoulderSeams',
+  struckOutside: 'shoulderSeams',
+  sidePair: 'sideSeams',
+  sideJoin: 'sideSeams',
+  balanceUnknown: 'frontAndBack',
+  fullerBust: 'frontAndBack',
+  bustDart: 'frontAndBack',
   dartLegs: 'darts',
   bustDartHigher: 'darts',
   dartStays: 'darts',
@@ -88,23 +88,6 @@ const KIND_OF: Readonly<Record<FindingId, ProofKind>> = {
 export const kindOf = ({ id, place }: Finding): ProofKind =>
   id === 'openingAdded' && place === 'back.centre' ? 'head' : KIND_OF[id]
 
-const QUESTIONS: Readonly<Record<ProofKind, string>> = {
-  'getting in': 'Can you get in?',
-  head: 'Does the head pass?',
-  'arm opening': 'Does the arm pass?',
-  neck: 'Neck edge',
-  'shoulder seams': 'Seams over shoulder and arm',
-  'side seams': 'Side seams of back and front',
-  'front and back': 'Front beside the back',
-  darts: 'Darts',
-  outline: 'Outline',
-}
-
-export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
-  stop: 'Not for cutting',
-  muslin: 'For a muslin only',
-  note: 'Good to know',
-}
 const WEIGHT: Readonly<Record<Severity, number>> = { stop: 0, muslin: 1, note: 2 }
 
 export interface FoundLine {
@@ -145,12 +128,7 @@ export function proofCount(rows: readonly ProofRow[]): string {
   const holding = rows.filter((r) => r.severity === undefined).length
   const notes = rows.filter((r) => r.severity === 'note').length
   const asking = rows.length - holding - notes
-  if (holding === rows.length) return `all ${holding} hold`
-  return [
-    `${holding} ${holding === 1 ? 'holds' : 'hold'}`,
-    ...(asking > 0 ? [`${asking} ${asking === 1 ? 'asks' : 'ask'}`] : []),
-    ...(notes > 0 ? [`${notes} to know`] : []),
-  ].join(', ')
+  return PROOF_WORDS.count(holding, asking, notes)
 }
 
 /** The words of the finding; of an opening that was added, also which one it is. */
@@ -158,15 +136,15 @@ function foundSaid(draft: Draft, finding: Finding, units: UnitChoice): string {
   const sentence = findingSentence(finding, units)
   if (finding.id !== 'openingAdded') return sentence
   const added = opensFor(draft, kindOf(finding) === 'head' ? 'head' : 'waist')
-  return added ? `${sentence} Now: ${OPENING_WORDS[added.kind]}.` : sentence
+  return added ? PROOF_WORDS.opensNow(sentence, OPENING_WORDS[added.kind]) : sentence
 }
 
 /** Seams are walked on either side; where they differ both lengths are said. Girths go round both. */
 function heldOf(draft: Draft, kind: ProofKind, units: UnitChoice): string {
   const { sides } = draft
-  if (!sides || kind === 'head' || kind === 'getting in') return holds(draft, kind, units)
+  if (!sides || kind === 'head' || kind === 'gettingIn') return holds(draft, kind, units)
   const [left, right] = [holds(sides.left, kind, units), holds(sides.right, kind, units)]
-  return left === right ? left : `Left: ${left} Right: ${right}`
+  return left === right ? left : PROOF_WORDS.eitherSide(left, right)
 }
 
 function holds(draft: Draft, kind: ProofKind, units: UnitChoice): string {
@@ -175,40 +153,33 @@ function holds(draft: Draft, kind: ProofKind, units: UnitChoice): string {
   const say = (value: number): string => formatLength(mm(value), units)
   const front = pieceOf(draft, 'front')
   switch (kind) {
-    case 'getting in': {
+    case 'gettingIn': {
       const opening = opensFor(draft, 'waist')
-      return opening
-        ? `${WITH[opening.kind]} lets the waist pass over bust and shoulders.`
-        : 'The waist passes over bust and shoulders.'
+      return opening ? PROOF_WORDS.waistPassesWith(opening.kind) : PROOF_WORDS.waistPasses
     }
     case 'head': {
       const opening = opensFor(draft, 'head')
       return opening
-        ? `${WITH[opening.kind]} lets the head pass.`
-        : `The neck opening is ${say(draft.together?.neck ?? 2 * (length('back', 'neck') + length('front', 'neck')))} round.`
+        ? PROOF_WORDS.headPassesWith(opening.kind)
+        : PROOF_WORDS.neckRound(
+            say(draft.together?.neck ?? 2 * (length('back', 'neck') + length('front', 'neck'))),
+          )
     }
-    case 'arm opening':
+    case 'armOpening':
       return front.edges.some((e) => e.name === 'sleeveEdge')
-        ? `The opening is ${both('sleeveEdge')} round.`
-        : `The armhole is ${both('armhole')} round.`
-    case 'shoulder seams':
-      return `${say(sewnLength(front, overShoulder(front).name))} both, as sewn.`
-    case 'side seams':
-      return `${say(length('front', 'side'))} both, as sewn.`
+        ? PROOF_WORDS.armOpeningRound(both('sleeveEdge'))
+        : PROOF_WORDS.armholeRound(both('armhole'))
+    case 'shoulderSeams':
+      return PROOF_WORDS.bothAsSewn(say(sewnLength(front, overShoulder(front).name)))
+    case 'sideSeams':
+      return PROOF_WORDS.bothAsSewn(say(length('front', 'side')))
     case 'darts':
-      return 'The legs are equal in pairs.'
+      return PROOF_WORDS.legsEqual
     case 'neck':
-      return `It runs on in one line over the ${EDGE_WORDS[overShoulder(front).name]}.`
-    case 'front and back':
-      return 'The front is raised by what the tape says.'
+      return PROOF_WORDS.neckRunsOn(overShoulder(front).name)
+    case 'frontAndBack':
+      return PROOF_WORDS.raisedByTape
     case 'outline':
-      return 'Square on the fold, and it crosses itself nowhere.'
+      return PROOF_WORDS.squareOnFold
   }
-}
-const WITH: Readonly<Record<OpeningKind, string>> = {
-  sideZip: 'A zip in the left side',
-  backZip: 'A zip at the centre back',
-  buttonedFront: 'The buttoned front',
-  neckSlit: 'A slit at the back neck',
-  keyhole: 'A keyhole at the front neck',
 }

@@ -2,23 +2,24 @@
 import { stepTitle } from '../../draft/step-title.ts'
 import { EDGE_WORDS } from '../../draft/piece.words.ts'
 import type { Step } from '../../draft/step.ts'
+import { DRAFT_WORDS as W } from './draft.words.ts'
 
 export function stepName(step: Step): string {
   switch (step.verb) {
     case 'open':
       return step.words
     case 'trace':
-      return 'trace it'
+      return W.traceIt
     case 'parallel':
       return EDGE_WORDS[step.edge]
     case 'rectangle':
-      return 'rule it'
+      return W.ruleIt
     case 'mitre':
-      return 'the mitre'
+      return W.theMitre
     case 'wedge':
-      return 'the wedge'
+      return W.theWedge
     case 'asWorn':
-      return `the ${step.side} one`
+      return W.theSide[step.side]
     default:
       return stepTitle(step)
   }

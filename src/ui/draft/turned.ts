@@ -3,6 +3,7 @@ import { CHOICES, type ChoiceId, type Choices } from '../../draft/choices.ts'
 import { correctedDraft, type Corrected } from '../../fitting/apply.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { Mm } from '../../units/length.ts'
+import { TURNING_WORDS as W } from './turning.words.ts'
 
 export type Turned =
   | { readonly ok: true; readonly corrected: Corrected }
@@ -10,19 +11,11 @@ export type Turned =
 
 /** One amount at another setting. */
 export const turned = (round: Round, id: ChoiceId, setting: Mm): Turned =>
-  drawnWith(
-    round,
-    { ...round.choices, [id]: setting },
-    `${CHOICES[id].label}: that far the lines no longer meet. It stays as it was.`,
-  )
+  drawnWith(round, { ...round.choices, [id]: setting }, W.tooFar(CHOICES[id].label))
 
 /** Words picked, or several amounts at once; `words` name them in the refusal. */
 export const picked = (round: Round, choices: Choices, words: string): Turned =>
-  drawnWith(
-    round,
-    choices,
-    `${words}: with these numbers the lines do not meet. It stays as it was.`,
-  )
+  drawnWith(round, choices, W.doNotMeet(words))
 
 function drawnWith(round: Round, choices: Choices, sentence: string): Turned {
   try {

@@ -6,6 +6,7 @@ import type { WaistPlan } from '../../draft/blocks/waist-plan.ts'
 import type { Draft } from '../../draft/draft.ts'
 import type { OptionWord } from '../../draft/options.ts'
 import { mm, type Mm } from '../../units/length.ts'
+import { WAIST_WAY_WORDS } from './turning.words.ts'
 
 export interface WaistWay {
   readonly order: OptionWord<'surplus'>
@@ -21,19 +22,13 @@ export interface WaistWay {
   readonly notHeld: Mm
 }
 
-const WAY_WORDS: Readonly<Record<OptionWord<'surplus'>, string>> = {
-  auto: 'Side first',
-  twoDarts: 'Two darts',
-  centreBack: 'Centre back',
-}
-
 /** Empty where every way comes to the same: then there is nothing to pick. */
 export function waistWays(draft: Draft): readonly WaistWay[] {
   const ways = ORDERS.map((order): WaistWay => {
     const plan = planOf(draft, order)
     return {
       order,
-      words: WAY_WORDS[order],
+      words: WAIST_WAY_WORDS[order],
       side: mm(plan.side),
       backDarts: plan.back.darts.map(mm),
       frontDarts: plan.front.darts.map(mm),

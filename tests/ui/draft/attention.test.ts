@@ -102,7 +102,7 @@ describe('the proof', () => {
   // Overarm and side seams are equal by construction; 330 mm is the taped overarm.
   test('what holds says its number', () => {
     const rows = proofRows(withFindings([]), CM)
-    expect(rows.find((r) => r.kind === 'shoulder seams')?.holds).toBe('33.0 cm both, as sewn.')
+    expect(rows.find((r) => r.kind === 'shoulderSeams')?.holds).toBe('33.0 cm both, as sewn.')
   })
 })
 
@@ -115,7 +115,7 @@ describe('getting in', () => {
     )
   test('what was added is said where it helps, and which it is', () => {
     expect(
-      row({}, 'getting in')
+      row({}, 'gettingIn')
         ?.found.map((f) => f.sentence)
         .join(),
     ).toMatch(/101\.0 cm .* 83\.6 cm.*Now: zip in the left side\.$/)
@@ -126,7 +126,7 @@ describe('getting in', () => {
     ).toMatch(/58\.0 cm .*Now: slit at the back neck\.$/)
   })
   test('an opening she chose holds, and says what it lets pass', () => {
-    expect(row({ opening: 'sideZip' }, 'getting in')).toMatchObject({
+    expect(row({ opening: 'sideZip' }, 'gettingIn')).toMatchObject({
       severity: undefined,
       holds: 'A zip in the left side lets the waist pass over bust and shoulders.',
     })
@@ -136,11 +136,11 @@ describe('getting in', () => {
     })
   })
   test('with none at all it stops cutting', () => {
-    expect(row({ opening: 'none' }, 'getting in')?.severity).toBe('stop')
+    expect(row({ opening: 'none' }, 'gettingIn')?.severity).toBe('stop')
   })
   test('with a waist that passes by itself no opening is spoken of', () => {
     const wide = draft('blouse', body({ slipThroughGirth: 830 }), standardChoices())
-    const holds = proofRows(wide, CM).find((r) => r.kind === 'getting in')
+    const holds = proofRows(wide, CM).find((r) => r.kind === 'gettingIn')
     expect(holds).toMatchObject({
       severity: undefined,
       holds: 'The waist passes over bust and shoulders.',

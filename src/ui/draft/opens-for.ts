@@ -1,4 +1,4 @@
-/** The openings of a draft in words: what lets the waist pass, what the head, and where each lies. */
+/** The openings of a draft: what lets the waist pass, what the head, and how long each is. */
 import type { Draft } from '../../draft/draft.ts'
 import { pieceOf } from '../../draft/draft.ts'
 import type { Opening, OpeningKind } from '../../draft/opening.ts'
@@ -6,21 +6,6 @@ import type { InnerLine } from '../../draft/piece.ts'
 import { pathLength } from '../../geometry/length.ts'
 import { mm, type Mm } from '../../units/length.ts'
 
-export const OPENING_WORDS: Readonly<Record<OpeningKind, string>> = {
-  sideZip: 'zip in the left side',
-  backZip: 'zip at the centre back',
-  buttonedFront: 'buttoned front',
-  neckSlit: 'slit at the back neck',
-  keyhole: 'keyhole at the front neck',
-}
-/** At the right of a closed group, where there is little room. */
-export const OPENING_SHORT: Readonly<Record<OpeningKind, string>> = {
-  sideZip: 'side zip',
-  backZip: 'back zip',
-  buttonedFront: 'buttons',
-  neckSlit: 'neck slit',
-  keyhole: 'keyhole',
-}
 const LINE: Readonly<Record<OpeningKind, InnerLine['name']>> = {
   sideZip: 'zip',
   backZip: 'zip',
