@@ -24,7 +24,7 @@ export const sentence: typeof English = (step, units) => {
     case 'spot':
       return `Von ${step.from} ${sum(step.across)} ${step.right ? 'nach außen' : 'nach innen'} und ${sum(step.upright)} ${step.down ? 'nach unten' : 'nach oben'}: ${step.why}.`
     case 'compass':
-      return `Zirkel in ${step.centre} einstechen, Öffnung ${sum(step.amount)}. Markiere ${step.to}, wo er die Höhe von ${step.level} trifft: ${step.why}.`
+      return `Zirkel in ${step.centre} einstechen, Öffnung ${sum(step.amount)}. Markiere ${step.to}, wo der Bogen die Höhe von ${step.level} trifft: ${step.why}.`
     case 'slide':
       return step.away
         ? `Verlängere die Linie ${step.along}–${step.from} über ${step.from} hinaus um ${fine(step.amount)}: ${step.why}.`
