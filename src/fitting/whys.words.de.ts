@@ -1,12 +1,8 @@
 /** Warum eine Ursache nahe liegt oder nicht: die Sätze, mit Längen als Längen. */
+import { roundBody } from './rules/drawn.words.de.ts'
 import type { Level } from './rules/gates.ts'
 import type { WHYS_WORDS as English } from './whys.words.ts'
 
-const ROUND: Readonly<Record<Level, string>> = {
-  bust: 'um die Brust',
-  waist: 'um die Taille',
-  hip: 'um die Hüfte',
-}
 const LEVELS: Readonly<Record<Level, string>> = { bust: 'Brust', waist: 'Taille', hip: 'Hüfte' }
 const MOVED: Readonly<Record<'armsForward' | 'armsUp' | 'sit', string>> = {
   armsForward: 'Mit beiden Armen nach vorn',
@@ -17,7 +13,7 @@ const MOVED: Readonly<Record<'armsForward' | 'armsUp' | 'sit', string>> = {
 export const WHYS_WORDS: typeof English = {
   line: (read) => [`Abgelesen: ${read}. Linien gehen vor Falten: Das spricht dafür.`],
   ease: (level, ease) => ({
-    found: ['Nach den Zahlen ist es ', ease, ` weiter ${ROUND[level]} als das Maßband`],
+    found: ['Nach den Zahlen ist es ', ease, ` weiter ${roundBody(level)} als das Maßband`],
     what: LEVELS[level],
   }),
   room: (label, room, halves) => ({

@@ -1,5 +1,6 @@
 /** Why a cause is likely or not: the sentences, with their lengths as lengths. */
 import type { Mm } from '../units/length.ts'
+import { roundBody } from './rules/drawn.words.ts'
 import type { Level } from './rules/gates.ts'
 import type { Moves, Words } from './whys.ts'
 
@@ -21,7 +22,7 @@ export const WHYS_WORDS = {
     `Read was, ${read}. Lines come before folds: that speaks for it.`,
   ],
   ease: (level: Level, ease: Mm): Found => ({
-    found: ['By the numbers it is ', ease, ` larger round the ${level} than the tape`],
+    found: ['By the numbers it is ', ease, ` larger ${roundBody(level)} than the tape`],
     what: `the ${level}`,
   }),
   room: (label: string, room: Mm, halves: 1 | 2): Found => ({

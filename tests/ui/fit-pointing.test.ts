@@ -22,7 +22,7 @@ const spotsOf = (sleeve: SleeveKind) =>
   )
 
 test('every spot can be named in the sentence, and naming it turns the figure to it', () => {
-  const words = GAPS.where.words.map((w) => w.word)
+  const words = GAPS.where.words.map((w) => w.id)
   for (const sleeve of SLEEVES)
     for (const { view, where } of spotsOf(sleeve)) {
       expect(words).toContain(where)
@@ -30,8 +30,8 @@ test('every spot can be named in the sentence, and naming it turns the figure to
       const turned = viewWith(where, 'arm', sleeve)
       expect(figureOf(turned, sleeve)?.spots.some((s) => s.where === where)).toBe(true)
     }
-  expect(halvesOf('all round')).toEqual(['left', 'right'])
-  expect(halvesOf('left side')).toEqual(['left'])
+  expect(halvesOf('allRound')).toEqual(['left', 'right'])
+  expect(halvesOf('leftSide')).toEqual(['left'])
 })
 test('every word of the sentence is something to the finder, but that no folds show', () => {
   for (const gap of Object.values(GAPS))
@@ -55,51 +55,51 @@ test('on a phone every spot is 44 px wide and high and covers no other', () => {
 })
 
 const POINTED: readonly (readonly [Spoken, SleeveKind, readonly string[]])[] = [
-  [{ where: 'front neck edge', cloth: 'off' }, 'none', ['N1']],
-  [{ where: 'front neck edge', cloth: 'tight' }, 'none', ['N2']],
-  [{ where: 'back neck edge', cloth: 'off' }, 'none', ['N3']],
-  [{ where: 'back neck edge', cloth: 'loose', folds: 'level' }, 'none', ['N4']],
+  [{ where: 'frontNeckEdge', cloth: 'off' }, 'none', ['N1']],
+  [{ where: 'frontNeckEdge', cloth: 'tight' }, 'none', ['N2']],
+  [{ where: 'backNeckEdge', cloth: 'off' }, 'none', ['N3']],
+  [{ where: 'backNeckEdge', cloth: 'loose', folds: 'level' }, 'none', ['N4']],
   [
-    { where: 'shoulder tip', cloth: 'loose', folds: 'slantwise', towards: 'the underarm' },
+    { where: 'shoulderTip', cloth: 'loose', folds: 'slantwise', towards: 'underarm' },
     'none',
     ['SH1'],
   ],
   [{ where: 'bust', cloth: 'tight', folds: 'level' }, 'none', ['B1']],
   [{ where: 'bust', cloth: 'loose', folds: 'upright' }, 'none', ['B3']],
-  [{ where: 'front armhole', cloth: 'off' }, 'none', ['B8']],
+  [{ where: 'frontArmhole', cloth: 'off' }, 'none', ['B8']],
   [
-    { where: 'front armhole', cloth: 'loose', folds: 'slantwise', towards: 'the bust tip' },
+    { where: 'frontArmhole', cloth: 'loose', folds: 'slantwise', towards: 'bustTip' },
     'none',
     ['B8'],
   ],
-  [{ where: 'upper chest', cloth: 'loose', folds: 'level' }, 'none', ['B9']],
-  [{ where: 'upper chest', cloth: 'tight', folds: 'level' }, 'none', ['B11']],
-  [{ where: 'front armhole', cloth: 'loose', folds: 'upright' }, 'none', ['B10']],
-  [{ where: 'front closing', cloth: 'off' }, 'none', ['B12']],
-  [{ where: 'under the bust', cloth: 'loose', folds: 'upright' }, 'none', ['B13']],
+  [{ where: 'upperChest', cloth: 'loose', folds: 'level' }, 'none', ['B9']],
+  [{ where: 'upperChest', cloth: 'tight', folds: 'level' }, 'none', ['B11']],
+  [{ where: 'frontArmhole', cloth: 'loose', folds: 'upright' }, 'none', ['B10']],
+  [{ where: 'frontClosing', cloth: 'off' }, 'none', ['B12']],
+  [{ where: 'underBust', cloth: 'loose', folds: 'upright' }, 'none', ['B13']],
   [{ where: 'underarm', cloth: 'tight' }, 'none', ['A1']],
-  [{ where: 'underarm', cloth: 'too low' }, 'none', ['A2']],
-  [{ where: 'back armhole', cloth: 'off' }, 'none', ['A3']],
-  [{ where: 'back armhole', cloth: 'loose', folds: 'upright' }, 'none', ['A4']],
-  [{ where: 'shoulder blade', cloth: 'tight', folds: 'level' }, 'none', ['K1']],
-  [{ where: 'back waist', cloth: 'loose', folds: 'level' }, 'none', ['K2']],
-  [{ where: 'back hem', cloth: 'up' }, 'none', ['K3']],
-  [{ where: 'upper back', cloth: 'loose', folds: 'level' }, 'none', ['K5']],
-  [{ where: 'back waist', cloth: 'loose', folds: 'upright' }, 'none', ['K6']],
-  [{ where: 'waist line', cloth: 'too high' }, 'none', ['W1']],
-  [{ where: 'waist line', sides: 'all round', cloth: 'loose', folds: 'level' }, 'none', ['W2']],
-  [{ where: 'waist line', cloth: 'tight' }, 'none', ['W3']],
-  [{ where: 'waist line', cloth: 'loose', folds: 'upright' }, 'none', ['W4']],
+  [{ where: 'underarm', cloth: 'tooLow' }, 'none', ['A2']],
+  [{ where: 'backArmhole', cloth: 'off' }, 'none', ['A3']],
+  [{ where: 'backArmhole', cloth: 'loose', folds: 'upright' }, 'none', ['A4']],
+  [{ where: 'shoulderBlade', cloth: 'tight', folds: 'level' }, 'none', ['K1']],
+  [{ where: 'backWaist', cloth: 'loose', folds: 'level' }, 'none', ['K2']],
+  [{ where: 'backHem', cloth: 'up' }, 'none', ['K3']],
+  [{ where: 'upperBack', cloth: 'loose', folds: 'level' }, 'none', ['K5']],
+  [{ where: 'backWaist', cloth: 'loose', folds: 'upright' }, 'none', ['K6']],
+  [{ where: 'waistLine', cloth: 'tooHigh' }, 'none', ['W1']],
+  [{ where: 'waistLine', sides: 'allRound', cloth: 'loose', folds: 'level' }, 'none', ['W2']],
+  [{ where: 'waistLine', cloth: 'tight' }, 'none', ['W3']],
+  [{ where: 'waistLine', cloth: 'loose', folds: 'upright' }, 'none', ['W4']],
   [{ where: 'hip', cloth: 'tight', folds: 'level' }, 'none', ['W9']],
-  [{ where: 'front hem', cloth: 'up' }, 'none', ['B2', 'W10']],
-  [{ where: 'sleeve cap', cloth: 'loose', folds: 'level' }, 'setIn', ['L2']],
-  [{ where: 'upper arm', cloth: 'tight' }, 'setIn', ['L3']],
-  [{ where: 'sleeve cap', cloth: 'puckered' }, 'setIn', ['L6']],
+  [{ where: 'frontHem', cloth: 'up' }, 'none', ['B2', 'W10']],
+  [{ where: 'sleeveCap', cloth: 'loose', folds: 'level' }, 'setIn', ['L2']],
+  [{ where: 'upperArm', cloth: 'tight' }, 'setIn', ['L3']],
+  [{ where: 'sleeveCap', cloth: 'puckered' }, 'setIn', ['L6']],
   [{ where: 'elbow', cloth: 'tight' }, 'setIn', ['L8']],
-  [{ where: 'sleeve hem', cloth: 'crooked' }, 'setIn', ['L9']],
+  [{ where: 'sleeveHem', cloth: 'crooked' }, 'setIn', ['L9']],
   [{ where: 'underarm', cloth: 'loose', folds: 'upright' }, 'cutIn', ['D4']],
-  [{ where: 'whole garment', cloth: 'tight' }, 'none', ['X2']],
-  [{ where: 'whole garment', cloth: 'loose' }, 'none', ['X3']],
+  [{ where: 'wholeGarment', cloth: 'tight' }, 'none', ['X2']],
+  [{ where: 'wholeGarment', cloth: 'loose' }, 'none', ['X3']],
 ]
 test('pointing alone finds the complaint among the first three, and first in four of five', () => {
   let first = 0
@@ -116,7 +116,7 @@ test('pointing alone finds the complaint among the first three, and first in fou
   expect(first / POINTED.length).toBeGreaterThanOrEqual(0.8)
 })
 test('what she points at completes what she types', () => {
-  const pointed = pointedIn({ where: 'back neck edge', cloth: 'off' })
+  const pointed = pointedIn({ where: 'backNeckEdge', cloth: 'off' })
   expect(find('it bothers me', { pointed }).ranked[0]?.id).toBe('N3')
   expect(pointedIn({ where: 'hip' })).toEqual([])
 })

@@ -13,18 +13,18 @@ import {
 } from '../../src/ui/fitting/spoken.ts'
 
 const GAPE: Spoken = {
-  where: 'front sleeve edge',
-  sides: 'both sides',
+  where: 'frontSleeveEdge',
+  sides: 'bothSides',
   cloth: 'loose',
   folds: 'slantwise',
-  towards: 'the bust tip',
+  towards: 'bustTip',
 }
 const HIGH: Spoken = {
-  where: 'waist line',
-  sides: 'all round',
-  cloth: 'too short',
+  where: 'waistLine',
+  sides: 'allRound',
+  cloth: 'tooShort',
   folds: 'none',
-  towards: 'the waist',
+  towards: 'waist',
 }
 
 test.each([
@@ -35,7 +35,7 @@ test.each([
   (id, spoken) => {
     for (const gap of Object.keys(GAPS) as GapId[])
       if (gap !== 'towards' || spoken.folds !== 'none')
-        expect(GAPS[gap].words.map((w) => w.word)).toContain(spoken[gap])
+        expect(GAPS[gap].words.map((w) => w.id)).toContain(spoken[gap])
     expect(openGap(spoken)).toBeUndefined()
     const { ranked } = find('', { sleeve: 'cutIn', putRight: [], pointed: pointedIn(spoken) })
     expect(ranked.slice(0, 3).map((r) => r.id)).toContain(id)
@@ -43,7 +43,7 @@ test.each([
 )
 
 test('what is said in part can be noted, and the next gap is the first that is open', () => {
-  const spoken = { where: 'back neck edge', sides: 'both sides', cloth: 'loose' }
+  const spoken: Spoken = { where: 'backNeckEdge', sides: 'bothSides', cloth: 'loose' }
   expect(inFull(spoken)).toBe('At the back neck edge, on both sides, the cloth is loose.')
   expect(openGap(spoken)).toBe('folds')
 })

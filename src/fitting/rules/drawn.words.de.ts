@@ -5,23 +5,25 @@
 import type { EaseLevel } from '../../draft/ease.ts'
 import { EDGES, PIECES } from '../../draft/piece.words.de.ts'
 import { capital } from '../../units/capital.ts'
-import type { DRAWN_WORDS as English } from './drawn.words.ts'
+import type { DRAWN_WORDS as English, roundBody as round } from './drawn.words.ts'
 
-const ROUND: Readonly<Record<EaseLevel, string>> = {
+const LEVELS: Readonly<Record<EaseLevel, string>> = {
   bust: 'um die Brust',
   waist: 'um die Taille',
   highHip: 'um die hohe Hüfte',
   hip: 'um die Hüfte',
 }
 
+export const roundBody: typeof round = (level) => LEVELS[level]
+
 export const DRAWN_WORDS: typeof English = {
-  wouldWiden: (by, level) => `Im Taillenabnäher kämen ${ROUND[level]} ${by} mm dazu.`,
+  wouldWiden: (by, level) => `Im Taillenabnäher kämen ${roundBody(level)} ${by} mm dazu.`,
   otherDart: (id, why) => `${id}: ${why} Der andere Abnäher wird versucht.`,
   inPart: (id, why) =>
     `${id}: ${why} Gezeichnet wird jetzt so viel, wie geht; der Rest wird beobachtet.`,
   notHere: (by, why) => `${by} mm lassen sich hier nicht zeichnen. ${why}`,
   turnsAlong: (by, level) =>
-    `Unter der Taille schwenkt das Vorderteil mit: ${ROUND[level]} ${by} mm mehr.`,
+    `Unter der Taille schwenkt das Vorderteil mit: ${roundBody(level)} ${by} mm mehr.`,
   slants: ({ piece, edge, closes, width, across }) =>
     `${capital(EDGES[edge].der)} ${PIECES[piece].des} läuft dort schräg zum ${piece === 'front' ? 'Brustpunkt' : 'Schulterblattpunkt'}: Um die Kante ${width} mm ${closes ? 'kürzer' : 'länger'} zu machen, ist der Keil ${across} mm breit, und der Abnäher öffnet sich um so viel mehr.`,
   takenUp: (into, opens, wider, level, taken) => {
@@ -29,7 +31,7 @@ export const DRAWN_WORDS: typeof English = {
     const below =
       wider === undefined
         ? 'lässt die Weite unter der Taille, wie sie ist'
-        : `gibt ${ROUND[level]} ${wider} mm dazu`
+        : `gibt ${roundBody(level)} ${wider} mm dazu`
     return taken
       ? `Der ${dart} nimmt es auf: Er öffnet sich um ${opens} mm und ${below}.`
       : `Nimmt es stattdessen der ${dart} auf, öffnet er sich um ${opens} mm und ${below}. Welcher von beiden, wählst du.`

@@ -14,16 +14,18 @@ const LEVELS: Readonly<Record<EaseLevel, string>> = {
   highHip: 'high hip',
   hip: 'hip',
 }
+/** "round the hip" */
+export const roundBody = (level: EaseLevel): string => `round the ${LEVELS[level]}`
 
 export const DRAWN_WORDS = {
   wouldWiden: (by: number, level: EaseLevel) =>
-    `In the waist dart it would add ${by} mm round the ${LEVELS[level]}.`,
+    `In the waist dart it would add ${by} mm ${roundBody(level)}.`,
   otherDart: (id: ComplaintId, why: string) => `${id}: ${why} The other dart is tried.`,
   inPart: (id: ComplaintId, why: string) =>
     `${id}: ${why} So much as can be drawn is drawn now, the rest is watched.`,
   notHere: (by: number, why: string) => `${by} mm cannot be drawn here. ${why}`,
   turnsAlong: (by: number, level: EaseLevel) =>
-    `Below the waist the front turns along: ${by} mm more round the ${LEVELS[level]}.`,
+    `Below the waist the front turns along: ${by} mm more ${roundBody(level)}.`,
   slants: (of: {
     readonly piece: HalfId
     readonly edge: EdgeName
@@ -44,7 +46,7 @@ export const DRAWN_WORDS = {
     const below =
       wider === undefined
         ? 'leaves the width below the waist'
-        : `adds ${wider} mm round the ${LEVELS[level]}`
+        : `adds ${wider} mm ${roundBody(level)}`
     return taken
       ? `The ${dart} takes it up: it opens ${opens} mm and ${below}.`
       : `Taken up by the ${dart} instead, it opens ${opens} mm and ${below}. Which of the two is yours to choose.`

@@ -14,7 +14,7 @@ export interface EditAmount {
   readonly op: OpName
   readonly way: Way
   readonly side?: 'left' | 'right'
-  readonly point?: string
+  readonly point?: NonNullable<Edit['point']>
   /** On the half piece as read, before share and cap, mm. */
   readonly raw: Mm
   readonly applied: Mm

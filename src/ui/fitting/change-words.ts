@@ -4,7 +4,7 @@
  */
 import { CHOICES } from '../../draft/choices.ts'
 import { pieceOf, type Draft } from '../../draft/draft.ts'
-import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.words.ts'
+import type { AnyDart } from '../../draft/piece.ts'
 import { record } from '../../draft/record.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
 import { sideOf, type Correction } from '../../fitting/correction.ts'
@@ -17,6 +17,9 @@ import { compare } from '../../rounds/compare.ts'
 import { formatChange, formatLength, printedMm, type UnitChoice } from '../../units/format.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import type { ChangeRow } from '../parts/changes.ts'
+import { CHANGE_WORDS } from './change.words.ts'
+
+export { capital } from '../../units/capital.ts'
 
 /** A sentence with its lengths still lengths, so that each is set in her unit. */
 export type Said = readonly (string | Mm)[]
@@ -29,24 +32,23 @@ export function changeSaid(preview: Preview, units: UnitChoice): Said {
   const { correction, before, after } = preview
   switch (correction.kind) {
     case 'close-wedge':
-      return [
-        'A wedge of ',
-        correction.width,
-        ` is closed at the ${correction.piece} ${EDGE_WORDS[correction.edge]}.`,
-      ]
+      return CHANGE_WORDS.wedgeClosed(correction.piece, correction.edge, correction.width)
     case 'turn-choice': {
-      const { label } = CHOICES[correction.choice]
-      const [from, to] = [before.choices[correction.choice], after.choices[correction.choice]]
-      return [`The ${label} goes from `, from, ' to ', to, ', on back and front alike.']
+      const { choice } = correction
+      return CHANGE_WORDS.turned(
+        CHOICES[choice].label,
+        before.choices[choice],
+        after.choices[choice],
+      )
     }
     case 'operate': {
       const { operation } = correction
       if (operation.op === 'ROT' && operation.width > 0) return wedgeSaid(preview, operation, units)
       const { words, amount } = operationSaid(operation)
-      return [`${capital(words)}, `, amount, '.']
+      return CHANGE_WORDS.done(words, amount)
     }
     case 'withdraw':
-      return ['The change is taken back.']
+      return CHANGE_WORDS.takenBack
   }
 }
 
@@ -55,19 +57,15 @@ function wedgeSaid(
   op: Extract<Operation, { op: 'ROT' }>,
   units: UnitChoice,
 ): Said {
-  const moved = (part: string): Mm => printedChange(before, after, `${op.piece}.${part}`, units)
-  const [dart, edge, hem] = [moved(op.into), moved(op.edge), moved('hem')]
-  const name = EDGE_WORDS[op.edge]
-  const across = wedgeAt(pieceOf(before, op.piece), op)?.across ?? op.width
-  return [
-    'Fold out ',
-    across,
-    ` at the ${op.piece} ${name}, down to nothing at the ${op.piece === 'front' ? 'bust tip' : 'blade point'}. The ${DART_WORDS[op.into]} `,
-    ...(dart === 0 ? ['stays as wide as printed'] : ['opens by ', dart]),
-    `; the ${name} `,
-    ...(edge === 0 ? ['prints the same'] : ['is ', edge, ' shorter once drawn smooth']),
-    ...(hem === 0 ? ['.'] : ['; the hem gains ', hem, ' below the dart.']),
-  ]
+  const { piece, edge, into } = op
+  const moved = (part: string): Mm => printedChange(before, after, `${piece}.${part}`, units)
+  return CHANGE_WORDS.foldedOut({
+    ...{ piece, edge, into },
+    across: mm(wedgeAt(pieceOf(before, piece), op)?.across ?? op.width),
+    dart: moved(into),
+    shorter: moved(edge),
+    hem: moved('hem'),
+  })
 }
 
 /** How much two printed lengths differ, without its sign. */
@@ -82,15 +80,10 @@ export const shortChange = ({ before, after }: Preview, name: string, units: Uni
 
 /** What is drawn in violet, in words: for those who do not see the drawing. */
 export function changedSaid({ edges, dart, edgeDarts }: ChangedLines): string {
-  const names = [
-    ...edges.map((e) => EDGE_WORDS[e]),
-    ...(dart ? ['waist dart'] : []),
-    ...edgeDarts.map((name) => DART_WORDS[name]),
-  ]
-  if (names.length === 0) return 'nothing lies elsewhere.'
-  const [last, ...first] = names.toReversed()
-  const list = first.length > 0 ? `${first.toReversed().join(', ')} and ${last}` : last
-  return `${list} changed; the old lines stay as running stitch.`
+  const darts: readonly AnyDart[] = [...(dart ? (['waistDart'] as const) : []), ...edgeDarts]
+  return edges.length + darts.length === 0
+    ? CHANGE_WORDS.nothingElsewhere
+    : CHANGE_WORDS.changed(edges, darts)
 }
 
 /** What changed, and the seams that are sewn together and did not: they are what she checks. */
@@ -103,7 +96,7 @@ export function rowsOf(before: Draft, after: Draft): readonly ChangeRow[] {
   })
   return [...changes, ...seams].map(({ name, words, before, after }) => ({
     id: name,
-    name: capital(words),
+    name: CHANGE_WORDS.row(words),
     before,
     after,
   }))
@@ -111,33 +104,23 @@ export function rowsOf(before: Draft, after: Draft): readonly ChangeRow[] {
 
 /** One line of a list of decisions: "Gaping armhole: a wedge of 1.0 cm at the front sleeve edge." */
 export function correctionSaid(c: Exclude<Correction, { kind: 'withdraw' }>): Said {
-  const name = `${HEADS[c.because.complaint].name}: `
+  const { name } = HEADS[c.because.complaint]
   const side = sideOf(c)
-  const which = side ? `, ${side} side only` : ''
   if (c.kind === 'operate') {
     const { words, amount } = operationSaid(c.operation)
-    return [`${name}${words}, `, amount, `${which}.`]
+    return CHANGE_WORDS.operation(name, words, amount, side)
   }
   return c.kind === 'close-wedge'
-    ? [name, 'a wedge of ', c.width, ` at the ${c.piece} ${EDGE_WORDS[c.edge]}.`]
-    : [
-        `${name}${CHOICES[c.choice].label}, `,
-        c.by < 0 ? 'less ' : 'more ',
-        mm(Math.abs(c.by)),
-        `${which}.`,
-      ]
+    ? CHANGE_WORDS.wedge(name, c.piece, c.edge, c.width)
+    : CHANGE_WORDS.choice(name, CHOICES[c.choice].label, mm(Math.abs(c.by)), c.by >= 0, side)
 }
 
 /** "all of it", "half of it", "87 in a hundred". */
-export const shareWords = (share: number): string =>
-  share === 1
-    ? 'all of it'
-    : share === 0.5
-      ? 'half of it'
-      : `${Math.round(share * 100)} in a hundred`
+export function shareWords(share: number): string {
+  const { all, half, of } = CHANGE_WORDS.share
+  return share === 1 ? all : share === 0.5 ? half : of(Math.round(share * 100))
+}
 
 /** The parts she may choose from: the usual one of this answer, all, three quarters, half. */
 export const sharesFor = (usual: number): readonly number[] =>
   [...new Set([1, usual, 0.75, 0.5])].sort((a, b) => b - a)
-
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)

@@ -5,6 +5,7 @@
 import type { NewCorrection, Preview } from '../../fitting/preview.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { Session } from '../session.svelte.ts'
+import { FIT_WORDS } from './fit.words.ts'
 import { alreadySeen, withNote } from './seen.ts'
 import type { SentenceTalk } from './sentence-talk.svelte.ts'
 import type { FitTalk } from './fit-talk.svelte.ts'
@@ -56,7 +57,7 @@ export class FitActs {
     this.#once(async () => {
       if (!(await this.#session.takeBack(this.#muslin().garmentId, correction))) return false
       this.made = undefined
-      this.told = 'Taken back. The draft is as it was before this change.'
+      this.told = FIT_WORDS.takenBack
       return true
     })
   takeBackMade = async (): Promise<void> => {
@@ -67,19 +68,19 @@ export class FitActs {
     this.#once(async () => {
       if (!(await this.#seenAll())) return false
       this.#startOver()
-      this.told = `Kept with round ${this.#muslin().number}. The draft stays as it is.`
+      this.told = FIT_WORDS.kept(this.#muslin().number)
       return true
     })
   note = (words: string): Promise<boolean> =>
     this.#once(async () => {
       const round = this.#muslin()
       if (!(await this.#session.writeNotes(round, withNote(round.notes, words)))) return false
-      this.told = `Kept as a note with round ${round.number}: ${words}`
+      this.told = FIT_WORDS.noted(round.number, words)
       return true
     })
   notYet = (): void => {
     this.#talk.startOver()
-    this.told = 'Nothing was changed.'
+    this.told = FIT_WORDS.nothingChanged
   }
   goOn = (): void => {
     this.made = undefined

@@ -43,6 +43,7 @@ import { pieceOf, type Draft } from '../../draft/draft.ts'
 import { edge, type EdgeName } from '../../draft/piece.ts'
 import { pathLength } from '../../geometry/length.ts'
 import { mm, type Mm } from '../../units/length.ts'
+import { SAY_WORDS } from './say.words.ts'
 import { howsFor, usualPlace } from './told-words.ts'
 
 /** What was read off the muslin beside its folds. */
@@ -309,7 +310,7 @@ export class FitTalk {
     const taken = this.others.map(({ id }) => id)
     if (parts.length < 2) return undefined
     const rest = parts.filter(({ ranked: [best] }) => best && !taken.includes(best.id))
-    return rest.map(({ text }) => text).join(', and ')
+    return SAY_WORDS.rest(rest.map(({ text }) => text))
   }
   forget = (id: ComplaintId): void => void (this.others = this.others.filter((o) => o.id !== id))
   startOver = (): void => {

@@ -3,21 +3,22 @@
  * rules speak in ids and millimetres; she reads trade words and her own unit.
  */
 import type { AnyDart, EdgeName } from '../../draft/piece.ts'
-import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.words.ts'
 import { complaintOf } from '../../fitting/complaints/catalogue.ts'
 import {
   COMPLAINT_IDS,
   type Complaint,
   type ComplaintId,
   type PinPlace,
-  type Way,
+  type PieceName,
   type Work,
 } from '../../fitting/complaints/complaint.ts'
 import { formatLength, type UnitChoice } from '../../units/format.ts'
 import { mm } from '../../units/length.ts'
 import type { How } from '../../fitting/half-amount.ts'
 import type { EditAmount } from '../../fitting/rules/edit-amounts.ts'
+import { ASK_WORDS } from './ask.words.ts'
 import type { Said } from './change-words.ts'
+import { CHANGE_WORDS } from './change.words.ts'
 
 /** What is taken in is pinned, what is let out is slit, what moves is measured. */
 const HOWS_FOR: Readonly<Record<Work['moves'], readonly How[]>> = {
@@ -62,62 +63,47 @@ export function usualPlace(id: ComplaintId): PinPlace {
   return PLACE_OF[edge] ?? 'inside'
 }
 
-const WAY_WORDS: Readonly<Record<Way, string>> = {
-  in: 'comes in by ',
-  out: 'goes out by ',
-  up: 'goes up by ',
-  down: 'goes down by ',
-  forward: 'goes forward by ',
-  back: 'goes back by ',
-  wider: 'is wider by ',
-  narrower: 'is narrower by ',
-}
-const POINT_WORDS: Readonly<Record<string, string>> = {
-  sideNeck: 'side-neck point',
-  shoulderTip: 'shoulder tip',
-  underarm: 'underarm point',
-  frontNeck: 'front neck point',
-  nape: 'nape',
-  apex: 'bust tip',
-  tip: 'tip of the dart',
-}
-
 /** "Front armhole comes in by 1.0 cm." */
 export function editSaid({ target, way, applied, point, side, follows }: EditAmount): Said {
-  const [piece = '', part = ''] = target.split('.')
-  const line = DART_WORDS[part as AnyDart] ?? EDGE_WORDS[part as EdgeName] ?? part
-  const what = point === undefined ? line : `${POINT_WORDS[point] ?? point} at the ${line}`
-  const which = side === undefined ? '' : `, ${side} side only`
-  const after = follows === undefined ? '' : ', which follows by itself'
-  return [`The ${piece} ${what} ${WAY_WORDS[way]}`, applied, `${which}${after}.`]
+  const [piece, part] = target.split('.') as [PieceName, EdgeName | AnyDart]
+  return CHANGE_WORDS.edit({
+    ...{ piece, part, point, way, side },
+    by: applied,
+    follows: follows !== undefined,
+  })
 }
 
-/** Reasons name complaints by id and lengths in millimetres; she reads names and her own unit. */
+/** Reasons name complaints and causes by id and lengths in millimetres; she reads names and her own unit. */
 export const inHers = (reason: string, units: UnitChoice): string =>
   COMPLAINT_IDS.reduceRight(
-    (text, id) =>
-      text
+    (text, id) => {
+      const { name, causes } = complaintOf(id)
+      return text
         .replaceAll(new RegExp(`\\b${id}\\.\\d+ \\(([^)]*)\\)`, 'g'), '$1')
-        .replaceAll(new RegExp(`\\b${id}\\b`, 'g'), complaintOf(id).name),
-    reason
-      .replaceAll(RANGE, (_, from: string, to: string) => `${from} mm to ${to} mm`)
-      .replaceAll(MILLIMETRES, (_, n: string) => formatLength(mm(Number(n)), units)),
+        .replaceAll(
+          new RegExp(`\\b${id}\\.(\\d+)\\b`, 'g'),
+          (_, number: string) => causes.find((c) => c.number === Number(number))?.name ?? name,
+        )
+        .replaceAll(new RegExp(`\\b${id}\\b`, 'g'), name)
+    },
+    lengthsIn(reason, units),
   )
-const RANGE = /(?<![\d.])(\d+) to (\d+) mm\b/g
-const MILLIMETRES = /(?<![\d.])(\d+(?:\.\d+)?) mm\b/g
+const lengthsIn = (reason: string, units: UnitChoice): string =>
+  reason
+    .replaceAll(RANGE, (_, from: string, to: string, till: string) => `${from} mm ${to} ${till} mm`)
+    .replaceAll(MILLIMETRES, (_, n: string) => formatLength(mm(Number(n.replace(',', '.'))), units))
+/** Both ends of a range are lengths: "6 to 13 mm". */
+const RANGE = /(?<![\d.,])(\d+) (to|bis) (\d+) mm\b/g
+const MILLIMETRES = /(?<![\d.,])(\d+(?:[.,]\d+)?) mm\b/g
 
 /** What a yes to a test would mean, from the names of its causes. */
 export function yesMeans(complaint: Complaint, test: number): string {
   const yes = complaint.tests.find(({ number }) => number === test)?.yes ?? []
-  const names = complaint.causes.filter(({ number }) => yes.includes(number)).map((c) => c.name)
-  return names.length > 0 ? `Then: ${names.join('; or ')}.` : 'Then nothing in the draft.'
+  return ASK_WORDS.then(complaint.causes.filter(({ number }) => yes.includes(number)))
 }
 
 /** What a no leaves: the causes that no yes to a test up to this one would have pointed to. */
 export function noMeans(complaint: Complaint, test: number): string {
   const ruledOut = complaint.tests.filter(({ number }) => number <= test).flatMap(({ yes }) => yes)
-  const left = complaint.causes.filter(({ number }) => !ruledOut.includes(number))
-  return left.length > 0
-    ? `Then it is not that. Left: ${left.map((c) => c.name).join('; or ')}.`
-    : 'Then it is something else.'
+  return ASK_WORDS.left(complaint.causes.filter(({ number }) => !ruledOut.includes(number)))
 }

@@ -4,6 +4,7 @@
  */
 import { arrow, tape, waves, type Mark } from './marks.ts'
 import { framed, sketch, wanted, type Framed, type Sketch } from './sketch.ts'
+import { SEES_WORDS as SEES, type Sees } from './sees.words.ts'
 import type { At, BaseView, PartOf } from './views.ts'
 
 export interface Shown {
@@ -22,11 +23,10 @@ export const drawn =
   (at) =>
     all.flatMap((draw) => draw(at))
 
-type Words = readonly [yes: string, no: string]
 /** Looked at: this or that. */
 export function looked<V extends BaseView>(
   frame: Framed<V>,
-  words: Words,
+  words: Sees,
   yes: Draw,
   no: Draw,
   without: readonly PartOf<V>[] = [],
@@ -41,21 +41,21 @@ export const pinned = <V extends BaseView>(
   frame: Framed<V>,
   pins: Draw,
   stays: Draw,
-  words: Words = ['It lies flat', 'It stays as it was'],
+  words: Sees = SEES.itLiesFlatOrItStaysAsItWas,
 ): Asked => looked(frame, words, pins, drawn(stays, pins))
 /** Cut or unpicked: it springs open, or it stays shut. */
 export const cut = <V extends BaseView>(
   frame: Framed<V>,
   open: Draw,
   shut: Draw,
-  words: Words = ['It springs open', 'It stays shut'],
+  words: Sees = SEES.itSpringsOpen,
 ): Asked => looked(frame, words, open, shut)
 /** Freed somewhere: the strain eases, or it stays. */
 export const eased = <V extends BaseView>(
   frame: Framed<V>,
   freed: Draw,
   strain: Draw,
-  words: Words = ['It eases', 'It stays tight'],
+  words: Sees = SEES.itEases,
 ): Asked => looked(frame, words, freed, drawn(strain, freed))
 
 const PAPER = framed('paper')
@@ -63,7 +63,7 @@ const PAPER = framed('paper')
 /** Is the sewn edge longer than the draft? */
 export const EDGE_LONGER: Asked = looked(
   PAPER,
-  ['Longer than it was drawn', 'As long as it was drawn'],
+  SEES.longerThanItWasDrawn,
   (at) => [
     wanted(at, 'M14 38C34 52 62 52 84 40'),
     waves(at(14, 76), at(98, 74), 6, 6),

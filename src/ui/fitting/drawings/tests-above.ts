@@ -53,6 +53,7 @@ import {
   SIDE_MIDDLE,
   SIDE_TOP,
 } from './frames.ts'
+import { SEES_WORDS as SEES } from './sees.words.ts'
 import { both, cloth, framed, wanted } from './sketch.ts'
 
 const neckLoops = both((at) => [loop(at(61, 30), at(70, 21), at(62, 22))])
@@ -80,7 +81,7 @@ const seamOn =
   (at) => [dot(at(61, 29)), cloth(at, `M${neck} 21L${end} 32`)]
 const PAST_BONE: Asked = looked(
   SHOULDER,
-  ['The seam lies past the joint', 'It lies on the joint'],
+  SEES.theSeamLiesPastTheJoint,
   (at) => [
     cloth(at, 'M91 24L98 27C92 34 88 43 91 50'),
     dot(at(89, 23.3)),
@@ -91,7 +92,7 @@ const PAST_BONE: Asked = looked(
 )
 const NECK_END_OFF: Asked = looked(
   SHOULDER,
-  ['It lies off the neck', 'It lies at the neck'],
+  SEES.itLiesOffTheNeck,
   (at) => [
     dot(at(72, 17)),
     cloth(at, 'M79 19.5C78 28 70 36 60 36'),
@@ -148,9 +149,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       ),
       neckStrain,
     ),
-    looked(SIDE_TOP, ['It lies behind', 'It lies on top'], seamOn(54, 50), seamOn(61, 61), [
-      'shoulder',
-    ]),
+    looked(SIDE_TOP, SEES.itLiesBehind, seamOn(54, 50), seamOn(61, 61), ['shoulder']),
   ],
   N3: [
     pinned(
@@ -165,7 +164,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
     ),
     looked(
       BACK,
-      ['The hem lifts, or the blades strain', 'The hem stays level'],
+      SEES.theHemLiftsOrTheBladesStrain,
       drawn(
         (at) => [wedge(at(60, 22), at(60, 42), 6), taut(at(40, 46), at(80, 46), { n: 2 })],
         hemLevel,
@@ -177,22 +176,19 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
     EDGE_LONGER,
   ],
   N4: [
-    pinned(BACK_TOP, tipsOpen, napeFold, ['The fold goes', 'The fold stays']),
+    pinned(BACK_TOP, tipsOpen, napeFold, SEES.theFoldGoes),
     pinned(
       BACK_NECK,
       both((at) => [ticks(at(61, 22), at(70, 20), 3)]),
       napeFold,
-      ['The fold goes', 'The fold stays'],
+      SEES.theFoldGoes,
     ),
-    pinned(BACK_TOP, (at) => [tuck(at(38, 46), at(82, 46), 6)], napeFold, [
-      'The fold goes',
-      'The fold stays',
-    ]),
+    pinned(BACK_TOP, (at) => [tuck(at(38, 46), at(82, 46), 6)], napeFold, SEES.theFoldGoes),
   ],
   N5: [
     looked(
       SHOULDER,
-      ['The edge lies farther out', 'The edge lies on the mark'],
+      SEES.theEdgeLiesFartherOut,
       (at) => [
         point(at(72, 17)),
         tape(at(72, 12.5), at(81, 15.5)),
@@ -204,33 +200,37 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
     ),
     looked(
       FRONT_TOP,
-      ['It slides when she moves', 'It lies off standing still'],
+      SEES.itSlidesWhenSheMoves,
       both((at) => [arrow(at(78, 14), at(92, 19)), wanted(at, 'M72 17C72 26 66 30 60 30')]),
       both((at) => [wanted(at, 'M72 17C72 26 66 30 60 30'), cloth(at, 'M79 20C78 30 70 35 60 35')]),
       ['neck'],
     ),
   ],
   N6: [
-    pinned(SHOULDER, oneTipOpen, (at) => [loop(at(72, 10), at(88, 20), at(81, 14))], [
-      'The neck settles',
-      'It still stands up',
-    ]),
+    pinned(
+      SHOULDER,
+      oneTipOpen,
+      (at) => [loop(at(72, 10), at(88, 20), at(81, 14))],
+      SEES.theNeckSettles,
+    ),
     pinned(
       SHOULDER,
       (at) => [tuck(at(87, 24), at(84, 40), 9, 1)],
       (at) => [loop(at(72, 10), at(90, 23), at(82, 15.5))],
-      ['The neck settles', 'It still stands up'],
+      SEES.theNeckSettles,
     ),
   ],
   N7: [
-    eased(framed('front', 24, 12, 72), (at) => [gape(at(36, 63), at(84, 63), 12)], neckStrain, [
-      'The neck is free',
-      'It still chokes',
-    ]),
-    looked(BACK_TOP, ['A level roll', 'It lies flat'], upperRoll, nothing),
+    eased(
+      framed('front', 24, 12, 72),
+      (at) => [gape(at(36, 63), at(84, 63), 12)],
+      neckStrain,
+      SEES.theNeckIsFree,
+    ),
+    looked(BACK_TOP, SEES.aLevelRoll, upperRoll, nothing),
     looked(
       BACK_TOP,
-      ['Only along the seam', 'Across the back too'],
+      SEES.onlyAlongTheSeam,
       both((at) => [slack(at(73, 23), at(88, 29), { n: 1 })]),
       drawn(
         both((at) => [slack(at(73, 23), at(88, 29), { n: 1 })]),
@@ -241,7 +241,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
   N8: [
     looked(
       BACK,
-      ['It opens and the hem drops level', 'The hem stays up'],
+      SEES.itOpensAndTheHemDropsLevel,
       drawn((at) => [gape(at(34, 44), at(86, 44), 12)], hemLevel, hemDown),
       drawn((at) => [slit(at(36, 44), at(84, 44))], hemLevel, hemUp),
       ['hem'],
@@ -249,13 +249,13 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
     pinned(FRONT_TOP, chestTuck, (at) => [slack(at(44, 52), at(76, 52), { n: 2 })]),
   ],
   SH1: [
-    pinned(FRONT_TOP, tipsPinned, slopeFolds, ['Front and back folds go', 'The folds stay']),
-    pinned(FRONT_TOP, overhangs, slopeFolds, ['The folds go', 'The folds stay']),
+    pinned(FRONT_TOP, tipsPinned, slopeFolds, SEES.frontAndBackFoldsGo),
+    pinned(FRONT_TOP, overhangs, slopeFolds, SEES.theFoldsGo),
   ],
   SH2: [
     looked(
       FRONT_TOP,
-      ['The seam gaps, the folds drop', 'No gap'],
+      SEES.theSeamGapsTheFoldsDrop,
       tipsOpen,
       drawn(
         tipsShut,
@@ -264,7 +264,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
     ),
     looked(
       ARMHOLE,
-      ['No gap, the armhole cuts in', 'The seam gaps'],
+      SEES.noGapTheArmholeCutsIn,
       (at) => [
         slit(at(90, 23.5), at(74, 18)),
         rays(at(88, 34), at(74, 32), at(76, 42), at(80, 50)),
@@ -282,7 +282,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
     NECK_END_OFF,
     looked(
       ARMHOLE,
-      ['All the height of the armhole', 'Only near the shoulder'],
+      SEES.allTheHeightOfTheArmhole,
       (at) => [slack(at(79, 26), at(80, 58), { n: 2, gap: 9 })],
       (at) => [slack(at(82, 26), at(81, 38), { n: 2, gap: 9 })],
     ),
@@ -292,45 +292,27 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       SHOULDER,
       (at) => [slit(at(90, 25), at(86, 40), 7)],
       (at) => [slit(at(90, 25), at(86, 40))],
-      ['The edges spread at the top', 'They stay together'],
+      SEES.theEdgesSpreadAtTheTop,
     ),
     cut(
       ARMHOLE,
       (at) => [slit(at(86, 34), at(90, 50), 9)],
       (at) => [slit(at(90, 25), at(86, 38), 7)],
-      ['They spread lower down', 'They spread at the top'],
+      SEES.theySpreadLowerDown,
     ),
   ],
   SH5: [
-    looked(
-      SIDE_TOP,
-      ['Only the tip lies behind', 'All of it lies behind'],
-      seamOn(61, 51),
-      seamOn(54, 50),
-      ['shoulder'],
-    ),
-    looked(
-      SIDE_TOP,
-      ['The whole seam lies behind', 'Only the tip'],
-      seamOn(54, 50),
-      seamOn(61, 51),
-      ['shoulder'],
-    ),
+    looked(SIDE_TOP, SEES.onlyTheTipLiesBehind, seamOn(61, 51), seamOn(54, 50), ['shoulder']),
+    looked(SIDE_TOP, SEES.theWholeSeamLiesBehind, seamOn(54, 50), seamOn(61, 51), ['shoulder']),
   ],
   SH6: [
-    looked(
-      SIDE_TOP,
-      ['It lies before the joint', 'It lies on the joint'],
-      seamOn(67, 71),
-      seamOn(61, 61),
-      ['shoulder'],
-    ),
-    looked(BACK_TOP, ['A level fold', 'It lies flat'], upperRoll, nothing),
+    looked(SIDE_TOP, SEES.itLiesBeforeTheJoint, seamOn(67, 71), seamOn(61, 61), ['shoulder']),
+    looked(BACK_TOP, SEES.aLevelFold, upperRoll, nothing),
   ],
   SH7: [
     looked(
       framed('joined'),
-      ['A point or a hollow', 'One smooth curve'],
+      SEES.aPointOrAHollow,
       (at) => [
         cloth(at, 'M90 60C76 50 72 24 92 8M90 60C76 70 72 96 92 112'),
         wanted(at, 'M78 60C70 44 72 24 92 8M78 60C70 76 72 96 92 112'),
@@ -343,13 +325,13 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
   SH8: [
     looked(
       FRONT_TOP,
-      ['The same side of the body', 'The other side'],
+      SEES.theSameSideOfTheBody,
       (at) => [slack(at(72, 28), at(86, 48)), wanted(at, 'M60 30L60 84')],
       (at) => [slack(at(48, 28), at(34, 48)), wanted(at, 'M60 30L60 84')],
     ),
     looked(
       FRONT_TOP,
-      ['They go over with the garment', 'They stay where they were'],
+      SEES.theyGoOverWithTheGarment,
       (at) => [
         slack(at(48, 28), at(34, 48)),
         arrow(at(78, 14), at(42, 14)),
@@ -359,41 +341,27 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
     ),
   ],
   B1: [
-    looked(
-      SIDE_MIDDLE,
-      ['Only the front edge draws back', 'Not only the front'],
-      sidesOpen(12, 0),
-      sidesOpen(9, 9),
-      ['sideSeam'],
-    ),
-    looked(
-      SIDE_MIDDLE,
-      ['Both draw back alike', 'One more than the other'],
-      sidesOpen(10, 10),
-      sidesOpen(0, 12),
-      ['sideSeam'],
-    ),
-    looked(
-      SIDE_MIDDLE,
-      ['Only the back edge draws back', 'The seam stays shut'],
-      sidesOpen(0, 12),
-      sidesOpen(0, 0),
-      ['sideSeam'],
-    ),
-    looked(ONE_BUST, ['It aims past the mark', 'It aims at the mark'], DART_PAST, DART_AT),
+    looked(SIDE_MIDDLE, SEES.onlyTheFrontEdgeDrawsBack, sidesOpen(12, 0), sidesOpen(9, 9), [
+      'sideSeam',
+    ]),
+    looked(SIDE_MIDDLE, SEES.bothDrawBackAlike, sidesOpen(10, 10), sidesOpen(0, 12), ['sideSeam']),
+    looked(SIDE_MIDDLE, SEES.onlyTheBackEdgeDrawsBack, sidesOpen(0, 12), sidesOpen(0, 0), [
+      'sideSeam',
+    ]),
+    looked(ONE_BUST, SEES.itAimsPastTheMark, DART_PAST, DART_AT),
   ],
   B2: [
     cut(
       FRONT,
       (at) => [gape(at(36, 66), at(84, 66), 14), arrow(at(60, 76), at(60, 86))],
       (at) => [slit(at(38, 66), at(82, 66))],
-      ['It opens at the centre, not at the side', 'It stays shut'],
+      SEES.itOpensAtTheCentreNotAtTheSide,
     ),
     cut(
       BUST,
       (at) => [gape(at(36, 66), at(84, 66), 12), slit(at(60, 48), at(60, 62), 9)],
       (at) => [gape(at(36, 66), at(84, 66), 12)],
-      ['It opens upright as well', 'Only up and down'],
+      SEES.itOpensUprightAsWell,
     ),
   ],
   B3: [
@@ -401,29 +369,29 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       BUST,
       both((at) => [tuck(at(73, 42), at(73, 80), 7)]),
       both((at) => [slack(at(80, 48), at(82, 68), { n: 1 })]),
-      ['The folds go, the shoulders stay right', 'The folds stay'],
+      SEES.theFoldsGoTheShouldersStayRight,
     ),
     looked(
       BACK,
-      ['The same slack at the back', 'The back lies well'],
+      SEES.theSameSlackAtTheBack,
       both((at) => [slack(at(74, 40), at(74, 66))]),
       nothing,
     ),
-    looked(ONE_BUST, ['It aims above or below', 'It aims at the mark'], DART_PAST, DART_AT),
+    looked(ONE_BUST, SEES.itAimsAboveOrBelow, DART_PAST, DART_AT),
   ],
   B4: [
     looked(
       ONE_BUST,
-      ['It meets the mark, the tip too near', 'It does not meet it'],
+      SEES.itMeetsTheMarkTheTipTooNear,
       (at) => [dart(at(88, 62), at(74, 55.5), 7), point(at(72, 54.5))],
       (at) => [dart(at(88, 68), at(76, 66), 7), point(at(72, 54.5))],
     ),
-    looked(ONE_BUST, ['It aims past, above or below', 'It aims at the mark'], DART_PAST, DART_AT),
+    looked(ONE_BUST, SEES.itAimsPastAboveOrBelow, DART_PAST, DART_AT),
   ],
   B5: [
     looked(
       FRONT_TOP,
-      ['Another length than the draft', 'As long as the draft'],
+      SEES.anotherLengthThanTheDraft,
       (at) => [
         tape(at(72, 19), at(72, 52)),
         point(at(72, 54)),
@@ -434,7 +402,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
     ),
     looked(
       ARMHOLE,
-      ['The armhole is off by as much', 'The armhole is right'],
+      SEES.theArmholeIsOffByAsMuch,
       (at) => [
         wanted(at, 'M91 24C87 32 85 42 91 50'),
         cloth(at, 'M91 24C83 34 80 52 89 60'),
@@ -448,7 +416,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
   B6: [
     looked(
       FRONT_WAIST,
-      ['Another width than the draft', 'As wide as the draft'],
+      SEES.anotherWidthThanTheDraft,
       (at) => [
         tape(at(48, 56), at(72, 56)),
         ...both((to) => [fishEye(to(81, 64), to(81, 104), 6)])(at),
@@ -463,13 +431,13 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
   B7: [
     looked(
       ONE_BUST,
-      ['Wider than that', 'Narrower'],
+      SEES.widerThanThat,
       (at) => [dart(at(87, 66), at(74, 56), 34), arrow(at(93, 58), at(93, 74))],
       (at) => [dart(at(87, 66), at(74, 56), 10), arrow(at(93, 63), at(93, 69))],
     ),
     looked(
       ONE_BUST,
-      ['It lies well', 'It still bubbles'],
+      SEES.itLiesWell,
       (at) => [dart(at(88, 66), at(74, 56), 8)],
       (at) => [dart(at(88, 66), at(76, 58), 8), bubble(at(72, 54), 10)],
     ),
@@ -479,17 +447,19 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       ARMHOLE,
       (at) => [wedge(at(87.5, 42), at(72, 55), 9), plumb(at(88, 53), at(88, 60))],
       (at) => [loop(at(91, 50), at(87, 30), at(92, 39))],
-      ['It lies close, the side stays plumb', 'It still gapes, or pulls'],
+      SEES.itLiesCloseTheSideStaysPlumb,
     ),
-    pinned(ARMHOLE, oneTipPinned, (at) => [loop(at(91, 50), at(87, 30), at(92, 39))], [
-      'That cures it better',
-      'It still gapes',
-    ]),
+    pinned(
+      ARMHOLE,
+      oneTipPinned,
+      (at) => [loop(at(91, 50), at(87, 30), at(92, 39))],
+      SEES.thatCuresItBetter,
+    ),
     pinned(
       ARMHOLE,
       (at) => [tuck(at(78, 57), at(89, 57), 9, 1), arrow(at(97, 62), at(97, 51))],
       (at) => [loop(at(91, 50), at(87, 30), at(92, 39))],
-      ['Raising the side cures it', 'It still gapes'],
+      SEES.raisingTheSideCuresIt,
     ),
     EDGE_LONGER,
   ],
@@ -498,11 +468,11 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       FRONT_TOP,
       both((at) => [wedge(at(60, 40), at(85, 40), 9)]),
       (at) => [slack(at(44, 50), at(76, 50), { n: 2 })],
-      ['All falls flat', 'A fold stays'],
+      SEES.allFallsFlat,
     ),
     looked(
       FRONT_TOP,
-      ['It must run across the armhole', 'It ends at the armhole'],
+      SEES.itMustRunAcrossTheArmhole,
       (at) => [tuck(at(34, 40), at(86, 40), 6)],
       both((at) => [wedge(at(60, 40), at(85, 40), 9)]),
     ),
@@ -510,7 +480,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
   B10: [
     looked(
       FRONT_TOP,
-      ['It ends above the bust', 'It runs on below'],
+      SEES.itEndsAboveTheBust,
       both((at) => [wedge(at(81, 21), at(79, 46), 8)]),
       both((at) => [tuck(at(81, 22), at(78, 70), 5)]),
     ),
@@ -528,7 +498,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
   B12: [
     looked(
       BUST,
-      ['The centre lines do not meet', 'They meet'],
+      SEES.theCentreLinesDoNotMeet,
       (at) => [
         level(at(54, 34), at(54, 98)),
         level(at(66, 34), at(66, 98)),
@@ -539,7 +509,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
     ),
     looked(
       BUST,
-      ['They meet, no button at the bust', 'A button sits at the bust'],
+      SEES.theyMeetNoButtonAtTheBust,
       (at) => [gape(at(60, 44), at(60, 66), 12), dot(at(60, 40)), dot(at(60, 70)), dot(at(60, 92))],
       (at) => [dot(at(60, 38)), dot(at(60, 55)), dot(at(60, 72)), dot(at(60, 90))],
     ),
@@ -549,7 +519,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       FRONT_WAIST,
       both((at) => [tuck(at(73, 64), at(73, 84), 8)]),
       both((at) => [slack(at(80, 66), at(79, 82), { n: 1 })]),
-      ['The slack goes', 'The slack stays'],
+      SEES.theSlackGoes,
     ),
   ],
   B14: [
@@ -557,15 +527,15 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
       FRONT,
       both((at) => [wedge(at(73, 18.5), at(90, 24), 7), arrow(at(70, 14), at(70, 4))]),
       (at) => [slack(at(40, 68), at(80, 68), { n: 2 })],
-      ['Lifting cures it', 'The fold stays'],
+      SEES.liftingCuresIt,
     ),
     pinned(
       FRONT,
       (at) => [tuck(at(37, 77), at(83, 77), 5)],
       (at) => [slack(at(40, 66), at(80, 66), { n: 2 })],
-      ['Only that cures it', 'The fold stays'],
+      SEES.onlyThatCuresIt,
     ),
-    looked(ONE_BUST, ['It aims below', 'It aims at the mark'], DART_PAST, DART_AT),
+    looked(ONE_BUST, SEES.itAimsBelow, DART_PAST, DART_AT),
   ],
   B15: [
     eased(
@@ -607,14 +577,14 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
   A4: [
     looked(
       BACK_TOP,
-      ['Slack even so', 'It is smooth'],
+      SEES.slackEvenSo,
       both((at) => [arrow(at(95, 40), at(98, 60)), slack(at(81, 32), at(82, 54), { n: 2 })]),
       both((at) => [arrow(at(95, 40), at(98, 60))]),
     ),
     PAST_BONE,
     looked(
       BACK_TOP,
-      ['The fold vanishes', 'It stays'],
+      SEES.theFoldVanishes,
       both((at) => [arrow(at(95, 40), at(98, 60))]),
       both((at) => [arrow(at(95, 40), at(98, 60)), slack(at(81, 32), at(82, 54), { n: 2 })]),
     ),
@@ -622,7 +592,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
   A5: [
     looked(
       ARMHOLE,
-      ['Cloth lies beyond the crease', 'It ends at the crease'],
+      SEES.clothLiesBeyondTheCrease,
       (at) => [
         level(at(86, 26), at(80, 44)),
         level(at(80, 44), at(88, 52)),
@@ -632,7 +602,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
     ),
     looked(
       CAP,
-      ['In the sleeve', 'In the body'],
+      SEES.inTheSleeve,
       (at) => [slack(at(66, 40), at(56, 62), { n: 2 })],
       (at) => [slack(at(46, 38), at(40, 62), { n: 2 })],
     ),

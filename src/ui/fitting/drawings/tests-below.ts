@@ -48,6 +48,7 @@ import {
   SLEEVE,
   WING,
 } from './frames.ts'
+import { SEES_WORDS as SEES } from './sees.words.ts'
 import { both, cloth, framed, wanted } from './sketch.ts'
 
 const PAPER = framed('paper')
@@ -97,25 +98,25 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       BACK_TOP,
       (at) => [slit(at(60, 28), at(60, 58), 12)],
       (at) => [slit(at(60, 28), at(60, 58))],
-      ['It gapes, standing still', 'It stays shut'],
+      SEES.itGapesStandingStill,
     ),
     cut(
       BACK_TOP,
       drawn(armsForward, (at) => [slit(at(60, 28), at(60, 58), 12)]),
       drawn(armsForward, (at) => [slit(at(60, 28), at(60, 58))]),
-      ['Only with the arms forward', 'It stays shut'],
+      SEES.onlyWithTheArmsForward,
     ),
     eased(
       BACK_TOP,
       both((at) => [slit(at(90, 26), at(88, 46), 7)]),
       (at) => [taut(at(40, 44), at(80, 44))],
-      ['Unpicking the sleeve frees it', 'It stays tight'],
+      SEES.unpickingTheSleeveFreesIt,
     ),
   ],
   K2: [
     looked(
       BACK_WAIST,
-      ['The folds go, the hem hangs level', 'The hem does not hang level'],
+      SEES.theFoldsGoTheHemHangsLevel,
       drawn(
         both((at) => [wedge(at(60, 74), at(84, 74), 10)]),
         backLevel,
@@ -130,7 +131,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       BACK_WAIST,
-      ['Tight below the waist', 'Easy below the waist'],
+      SEES.tightBelowTheWaist,
       drawn(
         hipTaut,
         both((at) => [arrow(at(72, 80), at(72, 95))]),
@@ -139,21 +140,15 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       SIDE_LOW,
-      ['They run on into the front', 'They fade before the side'],
+      SEES.theyRunOnIntoTheFront,
       (at) => [slack(at(42, 74), at(79, 74), { n: 2 })],
       (at) => [slack(at(41, 74), at(58, 74), { n: 2 })],
     ),
   ],
   K3: [
-    cut(BACK, bladeOpen, bladeShut, [
-      'It opens at the centre, not at the armhole',
-      'It stays shut',
-    ]),
-    looked(BACK, ['Tight below the waist', 'Easy below the waist'], hipTaut, nothing),
-    cut(BACK, (at) => [gape(at(12, 44), at(108, 44), 12)], bladeOpen, [
-      'As wide at the armhole',
-      'Only at the centre',
-    ]),
+    cut(BACK, bladeOpen, bladeShut, SEES.itOpensAtTheCentreNotAtTheArmhole),
+    looked(BACK, SEES.tightBelowTheWaist, hipTaut, nothing),
+    cut(BACK, (at) => [gape(at(12, 44), at(108, 44), 12)], bladeOpen, SEES.asWideAtTheArmhole),
   ],
   K4: [
     cut(
@@ -166,7 +161,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   K5: [
     looked(
       BACK,
-      ['The folds go, the neck is easy', 'The neck binds now'],
+      SEES.theFoldsGoTheNeckIsEasy,
       (at) => [tuck(at(36, 54), at(84, 54), 6)],
       drawn(
         (at) => [tuck(at(36, 54), at(84, 54), 6)],
@@ -175,7 +170,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       BACK_TOP,
-      ['At the tip of the shoulder dart', 'It runs on across'],
+      SEES.atTheTipOfTheShoulderDart,
       both((at) => [dart(at(81, 20.5), at(76, 40), 5), slack(at(70, 45), at(84, 45), { n: 2 })]),
       drawn(
         both((at) => [dart(at(81, 20.5), at(76, 40), 5)]),
@@ -193,7 +188,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       BACK_WAIST,
       (at) => [tuck(at(60, 66), at(60, 96), 8)],
       both((at) => [slack(at(74, 68), at(74, 92), { n: 2 })]),
-      ['That does it better', 'The slack stays'],
+      SEES.thatDoesItBetter,
     ),
   ],
   K7: [
@@ -201,13 +196,13 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       BACK_NECK,
       (at) => [gape(at(42, 34), at(78, 34), 14)],
       (at) => [slit(at(44, 34), at(76, 34))],
-      ['It opens at the centre', 'It stays shut'],
+      SEES.itOpensAtTheCentre,
     ),
   ],
   W1: [
     looked(
       FRONT_WAIST,
-      ['The same all round', 'More in one place'],
+      SEES.theSameAllRound,
       (at) => [
         cloth(at, 'M34 70L86 70'),
         level(at(34, 84), at(86, 84)),
@@ -223,7 +218,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       HIP,
       drawn(sidesOpen, (at) => [arrow(at(60, 74), at(60, 86))]),
       sidesShut,
-      ['It lets the waist down', 'The waist stays up'],
+      SEES.itLetsTheWaistDown,
     ),
     cut(
       FRONT,
@@ -232,7 +227,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
         (at) => [arrow(at(60, 74), at(60, 86))],
       ),
       both((at) => [slit(at(86, 40), at(85, 58))]),
-      ['It lets the waist down', 'The waist stays up'],
+      SEES.itLetsTheWaistDown,
     ),
   ],
   W2: [
@@ -240,11 +235,11 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       FRONT_WAIST,
       (at) => [tuck(at(36, 66), at(84, 66), 7)],
       (at) => [slack(at(36, 76), at(84, 76), { n: 2 })],
-      ['The folds go', 'The folds stay'],
+      SEES.theFoldsGo,
     ),
     looked(
       FRONT,
-      ['Folds above the armhole line too', 'Only above the waist'],
+      SEES.foldsAboveTheArmholeLineToo,
       (at) => [slack(at(38, 40), at(82, 40), { n: 2 }), slack(at(38, 70), at(82, 70), { n: 2 })],
       (at) => [slack(at(38, 70), at(82, 70), { n: 2 })],
     ),
@@ -254,11 +249,11 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       HIP,
       both((at) => [slit(at(86, 68), at(86, 92), 9)]),
       both((at) => [slit(at(86, 68), at(86, 92))]),
-      ['It spreads, standing at ease', 'It stays shut'],
+      SEES.itSpreadsStandingAtEase,
     ),
     looked(
       SEATED,
-      ['It binds only when sitting', 'It is easy sitting too'],
+      SEES.itBindsOnlyWhenSitting,
       (at) => [taut(at(39, 62), at(66, 62), { n: 3 })],
       nothing,
     ),
@@ -273,7 +268,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   W5: [
     looked(
       SIDE_LOW,
-      ['Only the front is low', 'The back is off as well'],
+      SEES.onlyTheFrontIsLow,
       (at) => [
         level(at(40, 80), at(84, 80)),
         cloth(at, 'M42 80L60 80L81 91'),
@@ -283,7 +278,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       SIDE_LOW,
-      ['The back is high', 'The back is level'],
+      SEES.theBackIsHigh,
       (at) => [
         level(at(40, 80), at(84, 80)),
         cloth(at, 'M41 69L60 80L80 80'),
@@ -295,14 +290,14 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   W6: [
     looked(
       SIDE_LOW,
-      ['Only its top leans forward', 'All of it leans'],
+      SEES.onlyItsTopLeansForward,
       seamAgainstPlumb('M70 56C66 66 61 74 61 82L61 112', 61),
       seamAgainstPlumb('M61 56L72 112'),
       SIDE_SEAM,
     ),
     looked(
       SIDE_LOW,
-      ['The back waist is lifted', 'The waist is level'],
+      SEES.theBackWaistIsLifted,
       drawn(seamAgainstPlumb('M61 56L70 112'), (at) => [
         cloth(at, 'M41 70L80 80'),
         arrow(at(33, 82), at(33, 71)),
@@ -312,7 +307,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       SIDE_LOW,
-      ['Plumb, but too far back', 'It leans'],
+      SEES.plumbButTooFarBack,
       (at) => [
         plumb(at(61, 56), at(61, 107)),
         cloth(at, 'M52 56L52 112'),
@@ -325,21 +320,21 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   W7: [
     looked(
       SIDE_LOW,
-      ['The back is lifted or strained', 'The back lies well'],
+      SEES.theBackIsLiftedOrStrained,
       drawn(seamAgainstPlumb('M61 56L50 112'), (at) => [rays(at(37, 48), at(54, 74), at(44, 78))]),
       seamAgainstPlumb('M61 56L50 112'),
       SIDE_SEAM,
     ),
     looked(
       SIDE_LOW,
-      ['Slack in front', 'The front lies well'],
+      SEES.slackInFront,
       drawn(seamAgainstPlumb('M61 56L50 112'), (at) => [slack(at(68, 72), at(82, 70), { n: 2 })]),
       seamAgainstPlumb('M61 56L50 112'),
       SIDE_SEAM,
     ),
     looked(
       SIDE_LOW,
-      ['Plumb, but too far forward', 'It leans'],
+      SEES.plumbButTooFarForward,
       (at) => [
         plumb(at(61, 56), at(61, 107)),
         cloth(at, 'M70 56L70 112'),
@@ -352,7 +347,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   W8: [
     looked(
       SIDE_LOW,
-      ['It bows most at the bust', 'Not there'],
+      SEES.itBowsMostAtTheBust,
       drawn(seamAgainstPlumb('M61 56C73 60 72 72 61 80L61 112'), (at) => [
         arrow(at(62, 65), at(68, 65)),
       ]),
@@ -361,7 +356,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       SIDE_LOW,
-      ['It bows most at the waist', 'Not there'],
+      SEES.itBowsMostAtTheWaist,
       drawn(seamAgainstPlumb('M61 56L61 68C50 74 50 90 61 96L61 112'), (at) => [
         arrow(at(60, 82), at(54, 82)),
       ]),
@@ -370,10 +365,10 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
   ],
   W9: [
-    cut(HIP, sidesOpen, drawn(sidesShut, hipTaut), ['It spreads', 'It stays shut']),
+    cut(HIP, sidesOpen, drawn(sidesShut, hipTaut), SEES.itSpreads),
     looked(
       ONE_DART,
-      ['It ends at the tip of a dart', 'It goes right across'],
+      SEES.itEndsAtTheTipOfADart,
       (at) => [
         fishEye(at(73, 62), at(74, 100), 6),
         rays(at(74, 101), at(64, 108), at(60, 101), at(88, 104)),
@@ -386,13 +381,13 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       HIP,
       (at) => [gape(at(36, 94), at(84, 94), 15), arrow(at(60, 102), at(60, 114))],
       (at) => [slit(at(38, 94), at(82, 94))],
-      ['It opens at the centre front', 'It stays shut'],
+      SEES.itOpensAtTheCentreFront,
     ),
   ],
   W11: [
     looked(
       FRONT,
-      ['They lean to one side', 'They do not'],
+      SEES.theyLeanToOneSide,
       (at) => [
         ...[52, 80].flatMap((y) => [
           level(at(30, y), at(90, y)),
@@ -408,7 +403,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       framed('side'),
-      ['They tilt from front to back', 'They do not'],
+      SEES.theyTiltFromFrontToBack,
       (at) => [
         ...[64, 84].flatMap((y) => [
           level(at(38, y), at(82, y)),
@@ -419,7 +414,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       FRONT,
-      ['Only the hem is not level', 'The lines lean too'],
+      SEES.onlyTheHemIsNotLevel,
       (at) => [
         ...[52, 80].map((y) => level(at(33, y), at(87, y))),
         cloth(at, 'M27 104C40 114 48 106 60 110C72 114 82 119 93 114'),
@@ -434,7 +429,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   W12: [
     looked(
       ONE_DART,
-      ['The tip lies below the fullest place', 'It ends above it'],
+      SEES.theTipLiesBelowTheFullestPlace,
       (at) => [
         level(at(56, 94), at(92, 94)),
         fishEye(at(73, 62), at(74, 107), 7),
@@ -448,7 +443,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       ONE_DART,
-      ['It lies flat', 'It still bulges'],
+      SEES.itLiesFlatOrItStillBulges,
       (at) => [slit(at(86, 84), at(91, 106), 7), fishEye(at(73, 62), at(74, 98), 6)],
       (at) => [
         slit(at(86, 84), at(91, 106)),
@@ -462,23 +457,20 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       CAP,
       (at) => [gape(at(54, 36), at(80, 34), 12), arrow(at(68, 38), at(68, 50))],
       (at) => [slit(at(56, 29), at(78, 33)), rays(at(59, 32), at(56, 60), at(74, 62))],
-      ['It opens, the level line was lifted', 'It stays shut'],
+      SEES.itOpensTheLevelLineWasLifted,
     ),
-    pinned(SLEEVE, (at) => [wedge(at(58, 28), at(24, 21), 10)], capFolds, [
-      'A pin at the tip cures it',
-      'The folds stay',
-    ]),
+    pinned(SLEEVE, (at) => [wedge(at(58, 28), at(24, 21), 10)], capFolds, SEES.aPinAtTheTipCuresIt),
   ],
   L2: [
     pinned(
       CAP,
       (at) => [tuck(at(56, 42), at(86, 46), 8)],
       (at) => [slack(at(60, 34), at(80, 36), { n: 1 })],
-      ['It lies', 'The roll stays'],
+      SEES.itLiesOrTheRollStays,
     ),
     looked(
       CAP,
-      ['Gathered along the seam', 'Folded across'],
+      SEES.gatheredAlongTheSeam,
       (at) => [34, 42, 50].map((y) => slack(at(58 - (y - 34) * 0.3, y), at(70, y + 3), { n: 1 })),
       (at) => [slack(at(60, 36), at(84, 42), { n: 2 })],
     ),
@@ -488,13 +480,13 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       SLEEVE,
       (at) => [slit(at(58, 70), at(63, 104), 11)],
       (at) => [slit(at(58, 70), at(63, 104)), taut(at(62, 66), at(88, 64), { n: 2 })],
-      ['It spreads', 'It stays shut'],
+      SEES.itSpreads,
     ),
   ],
   L4: [
     looked(
       SLEEVE,
-      ['Turned, its grain hangs', 'It hung right before'],
+      SEES.turnedItsGrainHangs,
       (at) => [
         plumb(at(76, 40), at(76, 104)),
         grain(at(76, 42), at(76, 100)),
@@ -504,7 +496,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       PAPER,
-      ['The mark lies off the thread', 'It lies on the thread'],
+      SEES.theMarkLiesOffTheThread,
       (at) => [
         cloth(at, SLEEVE_PIECE),
         grain(at(52, 40), at(68, 98)),
@@ -522,23 +514,21 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       LIFTED,
       (at) => [tuck(at(78, 58), at(88, 58), 6, 1), arrow(at(98, 66), at(98, 56))],
       liftDrag,
-      ['It is better', 'It still drags'],
+      SEES.itIsBetter,
     ),
     eased(
       LIFTED,
       (at) => [slit(at(85, 38), at(88, 54), 8), slit(at(89, 53), at(100, 42), 7)],
       liftDrag,
-      ['It is better', 'It still drags'],
+      SEES.itIsBetter,
     ),
   ],
-  L6: [
-    looked(PAPER, ['More than the cloth takes', 'The cloth takes it'], twoTapes(22), twoTapes(6)),
-  ],
+  L6: [looked(PAPER, SEES.moreThanTheClothTakes, twoTapes(22), twoTapes(6))],
   L7: [
-    looked(PAPER, ['Less than the cloth wants', 'Enough'], twoTapes(0), twoTapes(12)),
+    looked(PAPER, SEES.lessThanTheClothWants, twoTapes(0), twoTapes(12)),
     looked(
       JOINED,
-      ['A hollow at the seam', 'One smooth curve'],
+      SEES.aHollowAtTheSeam,
       (at) => [
         cloth(at, 'M66 60C74 46 72 24 92 8M66 60C74 74 72 96 92 112'),
         wanted(at, 'M78 60C74 44 72 24 92 8M78 60C74 76 72 96 92 112'),
@@ -551,13 +541,13 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   L8: [
     looked(
       BENT,
-      ['It pulls at the elbow', 'It bends freely'],
+      SEES.itPullsAtTheElbow,
       (at) => [rays(at(32, 90), at(48, 70), at(34, 62), at(60, 84))],
       nothing,
     ),
     looked(
       BENT,
-      ['The hem rides up past the wrist', 'It stays at the wrist'],
+      SEES.theHemRidesUpPastTheWrist,
       (at) => [
         cloth(at, 'M86 49L96 69'),
         arrow(at(110, 66), at(100, 73)),
@@ -570,7 +560,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   L9: [
     looked(
       SLEEVE,
-      ['Turned, it hangs level', 'It still slants'],
+      SEES.turnedItHangsLevel,
       (at) => [
         arrow(at(62, 22), at(80, 27)),
         level(at(58, 112), at(98, 112)),
@@ -585,7 +575,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       PAPER,
-      ['One half is short', 'Both are alike'],
+      SEES.oneHalfIsShort,
       (at) => [
         cloth(at, SLEEVE_PIECE),
         level(at(60, 26), at(60, 104)),
@@ -598,7 +588,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   D1: [
     looked(
       WING,
-      ['It lies down', 'It still stands out'],
+      SEES.itLiesDown,
       (at) => [
         wedge(at(106, 60), at(40, 19), 16),
         cloth(at, 'M25 13C50 19 82 36 107 60M107 60L86 90M86 90C76 83 65 80 58 84'),
@@ -608,7 +598,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       WING,
-      ['In soft cloth as well', 'Soft cloth falls'],
+      SEES.inSoftClothAsWell,
       wingStands,
       (at) => [
         cloth(at, 'M25 13C50 19 82 36 107 60M107 60L86 90M86 90C76 83 65 80 58 84'),
@@ -627,41 +617,32 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
       WING,
       (at) => [slit(at(42, 18), at(62, 26), 9)],
       (at) => [rays(at(54, 28), at(96, 70), at(86, 80))],
-      ['Opening at the bone alone frees it', 'It still pulls'],
+      SEES.openingAtTheBoneAloneFreesIt,
     ),
   ],
   D3: [
-    eased(WING_LIFTED, (at) => [slit(at(40, 17.5), at(96, 18.5), 9)], wingDrag, [
-      'It frees the arm',
-      'It still drags',
-    ]),
+    eased(WING_LIFTED, (at) => [slit(at(40, 17.5), at(96, 18.5), 9)], wingDrag, SEES.itFreesTheArm),
     eased(
       WING_LIFTED,
       (at) => [tuck(at(62, 68), at(76, 56), 9, 1), arrow(at(84, 76), at(76, 66))],
       wingDrag,
-      ['It frees the arm', 'It still drags'],
+      SEES.itFreesTheArm,
     ),
-    eased(WING_LIFTED, (at) => [slit(at(110, 40), at(88, 40), 11)], wingDrag, [
-      'It frees the arm',
-      'It still drags',
-    ]),
+    eased(WING_LIFTED, (at) => [slit(at(110, 40), at(88, 40), 11)], wingDrag, SEES.itFreesTheArm),
   ],
   D4: [
     looked(
       WING_LIFTED,
-      ['Pinned, the arm still lifts', 'The arm is held'],
+      SEES.pinnedTheArmStillLifts,
       (at) => [tuck(at(66, 78), at(76, 62), 9, 1)],
       (at) => [tuck(at(66, 78), at(76, 62), 9, 1), ...wingDrag(at)],
     ),
-    pinned(WING, (at) => [wedge(at(97, 76), at(66, 60), 16)], wingFolds, [
-      'It lies',
-      'The folds stay',
-    ]),
+    pinned(WING, (at) => [wedge(at(97, 76), at(66, 60), 16)], wingFolds, SEES.itLiesOrTheFoldsStay),
   ],
   D5: [
     looked(
       WING_SIDE,
-      ['The seam lies off the top', 'It lies on top'],
+      SEES.theSeamLiesOffTheTop,
       (at) => [
         cloth(at, 'M61 20C66 40 68 58 70 74'),
         point(at(61, 34)),
@@ -672,7 +653,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       WING_SIDE,
-      ['The two edges differ', 'They are alike'],
+      SEES.theTwoEdgesDiffer,
       (at) => [tape(at(41, 84), at(58, 88)), tape(at(62, 88), at(92, 80))],
       (at) => [tape(at(40, 84), at(59, 88)), tape(at(63, 88), at(82, 84))],
     ),
@@ -680,7 +661,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   D6: [
     looked(
       WING,
-      ['The underarm lies lower than wanted', 'It lies right'],
+      SEES.theUnderarmLiesLowerThanWanted,
       (at) => [
         cloth(at, 'M86 90C76 96 64 96 57 100'),
         tape(at(70, 32), at(70, 80)),
@@ -696,7 +677,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       WING,
-      ['The depth is right, the edge too long', 'The edge is right'],
+      SEES.theDepthIsRightTheEdgeTooLong,
       (at) => [cloth(at, 'M107 60L84 102C76 92 66 82 58 84'), tape(at(114, 62), at(90, 106))],
       (at) => [cloth(at, 'M107 60L86 90C76 83 65 80 58 84'), tape(at(114, 64), at(92, 95))],
       ['edge', 'under'],
@@ -712,7 +693,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   D8: [
     looked(
       WING,
-      ['Longer than the draft', 'As the draft'],
+      SEES.longerThanTheDraft,
       (at) => [
         wanted(at, 'M107 60L86 90'),
         cloth(at, 'M107 60C108 76 100 90 86 90'),
@@ -723,7 +704,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       WING,
-      ['As long as drawn, yet wavy', 'It lies flat'],
+      SEES.asLongAsDrawnYetWavy,
       (at) => [waves(at(107, 60), at(86, 90), 4, 5)],
       (at) => [cloth(at, 'M107 60L86 90')],
       ['edge'],
@@ -732,7 +713,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   X1: [
     looked(
       PAPER,
-      ['Off the selvage', 'Along the selvage'],
+      SEES.offTheSelvage,
       (at) => [
         cloth(at, 'M20 8L20 112'),
         ticks(at(20, 12), at(20, 108), 13, 7, 'dart'),
@@ -746,7 +727,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
     looked(
       PAPER,
-      ['Its cross thread is not square', 'It is square'],
+      SEES.itsCrossThreadIsNotSquare,
       (at) => [
         cloth(at, 'M20 8L20 112'),
         grain(at(36, 100), at(36, 24)),
@@ -760,11 +741,11 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
   ],
   X2: [
-    looked(PAPER, ['Square and muslin as drawn', 'One of them is off'], square(0), square(-10)),
-    looked(PAPER, ['The square is too small', 'It is 100 mm'], square(10), square(0)),
+    looked(PAPER, SEES.squareAndMuslinAsDrawn, square(0), square(-10)),
+    looked(PAPER, SEES.theSquareIsTooSmall, square(10), square(0)),
     looked(
       FRONT,
-      ['Smaller than the draft', 'As the draft'],
+      SEES.smallerThanTheDraft,
       (at) => [
         tape(at(34, 54), at(86, 54)),
         wanted(at, 'M97 50C93 62 91 72 91 80C92 92 97 102 99 112'),
@@ -774,11 +755,11 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
   ],
   X3: [
-    looked(PAPER, ['Square and muslin as drawn', 'One of them is off'], square(0), square(10)),
-    looked(PAPER, ['The square is too large', 'It is 100 mm'], square(-10), square(0)),
+    looked(PAPER, SEES.squareAndMuslinAsDrawn, square(0), square(10)),
+    looked(PAPER, SEES.theSquareIsTooLarge, square(-10), square(0)),
     looked(
       FRONT,
-      ['Larger than the draft', 'As the draft'],
+      SEES.largerThanTheDraft,
       (at) => [
         tape(at(32, 54), at(88, 54)),
         wanted(at, 'M85 50C81 62 79 72 79 80C80 92 85 102 87 112'),
@@ -788,10 +769,10 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
     ),
   ],
   X4: [
-    looked(PAPER, ['Both measure alike', 'They differ'], twoTapes(0), twoTapes(14)),
+    looked(PAPER, SEES.bothMeasureAlike, twoTapes(0), twoTapes(14)),
     looked(
       FRONT,
-      ['They differ along the seams', 'They do not'],
+      SEES.theyDifferAlongTheSeams,
       both((at) => [
         wanted(at, 'M97 50C93 62 91 72 91 80C92 92 97 102 99 112'),
         tape(at(80, 54), at(77, 80)),
