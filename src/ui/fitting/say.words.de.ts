@@ -7,7 +7,7 @@ const FROM: Readonly<Record<FigureView, string>> = {
   front: 'von vorn',
   back: 'von hinten',
   side: 'von der Seite',
-  arm: 'vom Arm her',
+  arm: 'am Ärmel',
 }
 const KIND: Readonly<Record<Parameters<(typeof English)['kind']>[0], string>> = {
   place: 'Stelle',
@@ -45,7 +45,7 @@ export const SAY_WORDS: typeof English = {
   somethingElse: 'etwas anderes',
   notUnderstood: (words) => `Nicht verstanden: ${words.join(', ')}.`,
 
-  view: { front: 'Vorn', back: 'Hinten', side: 'Seite', arm: 'Arm' },
+  view: { front: 'Vorn', back: 'Hinten', side: 'Seite', arm: 'Ärmel' },
   sideOfGarment: 'Seite des Stücks',
   looksRight: 'Vorn ist rechts.',
   asInMirror: 'Wie im Spiegel: Dein Links ist links.',
