@@ -32,7 +32,7 @@ export const BACK_WORDS: typeof English = {
     causes: {
       1: 'hintere Mitte zu lang',
       2: 'Hüfte zu eng, der Stoff schiebt sich hoch',
-      3: 'Taille im Ganzen zu lang: Die Falten laufen rundum',
+      3: 'Taille im Ganzen zu lang, die Falten laufen rundum',
       4: 'hintere Mitte nicht geformt, Taille zu weit',
     },
     tests: {
@@ -85,7 +85,7 @@ export const BACK_WORDS: typeof English = {
     where: 'oberer und mittlerer Rücken',
     sign: 'Querfalten zwischen Schulterblättern und Taille; der Fadenlauf sinkt an der hinteren Mitte.',
     causes: {
-      1: 'aufrechte Haltung: Rücken zu lang',
+      1: 'aufrechte Haltung, Rücken zu lang',
       2: 'hinterer Schulterabnäher zu groß',
     },
     tests: {

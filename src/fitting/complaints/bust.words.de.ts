@@ -87,7 +87,7 @@ export const BUST_WORDS: typeof English = {
     causes: { 1: 'Abnäher zu lang', 2: 'Brustpunkt weiter weg als gezeichnet' },
     tests: {
       1: 'Zeichne den Brustpunkt auf dem Probeteil an. Trifft ihn die Mittellinie des Abnähers, und ist nur die Spitze zu nah?',
-      2: 'Zielt der Abnäher daran vorbei, darüber oder darunter?',
+      2: 'Zielt der Abnäher am Brustpunkt vorbei, darüber oder darunter?',
     },
     trueAfter: ['Abnäherschenkel gleich lang', 'Falte des Abnähers an der Naht'],
     doNot: 'Versetze den Brustpunkt nicht, wenn nur die Länge nicht stimmt.',
@@ -146,8 +146,8 @@ export const BUST_WORDS: typeof English = {
       3: 'Bügle ihn über etwas Rundem; der Schnitt bleibt.',
     },
     tests: {
-      1: 'Ist sein Winkel über 22 Grad oder seine offene Seite über 44 mm breit?',
-      2: 'Liegt er gut, wenn er fein ausgenäht und über einer Rundung gebügelt ist?',
+      1: 'Ist der Winkel des Abnähers über 22 Grad oder seine offene Seite über 44 mm breit?',
+      2: 'Liegt der Abnäher gut, wenn er fein ausgenäht und über einer Rundung gebügelt ist?',
     },
     trueAfter: ['beide Abnäher'],
     doNot: 'Kürze den Abnäher nicht, um die Beule zu verstecken.',
@@ -199,7 +199,7 @@ export const BUST_WORDS: typeof English = {
     causes: {
       1: 'Mulde oberhalb der Brust',
       2: 'Vorderteil oberhalb der Brust lang',
-      3: 'gebeugte Haltung: Der Körper ist vorn kurz',
+      3: 'gebeugte Haltung, der Körper ist vorn kurz',
     },
     tests: {
       1: 'Stecke in der Mitte eine Querfalte ab, zum Armloch auf null. Liegt alles glatt?',
@@ -252,7 +252,7 @@ export const BUST_WORDS: typeof English = {
     },
     tests: {
       1: 'Bleiben die Mittellinien aufgeknöpft auseinander?',
-      2: 'Treffen sie sich, und sitzt auf der Brustlinie kein Knopf?',
+      2: 'Treffen sich die Mittellinien, und sitzt auf der Brustlinie kein Knopf?',
     },
     trueAfter: ['Taille', 'Seitennähte gleich lang bei gefaltetem Abnäher', 'vordere Mitte'],
     doNot: 'Mach nicht nur den Übertritt breiter.',
@@ -297,7 +297,7 @@ export const BUST_WORDS: typeof English = {
     },
     tests: {
       1: 'Öffne die Schulter am Halsende. Lässt es nach?',
-      2: 'Lässt es nach, wenn du sie am Schulterpunkt öffnest?',
+      2: 'Lässt es nach, wenn du die Schulter am Schulterpunkt öffnest?',
     },
     trueAfter: ['Halsausschnitt', 'Schulter'],
     doNot: 'Mach den Hals nicht weiter.',

@@ -14,7 +14,7 @@ export const DRAPED_WORDS: typeof English = {
     advice: { 2: 'Versuch es mit weicherem Stoff oder forme weniger; der Schnitt bleibt.' },
     tests: {
       1: 'Stecke an der Oberarmnaht entlang eine Falte ab, an der Kante breit. Legt sich der Ärmel an?',
-      2: 'Steht er auch in weichem Stoff ab?',
+      2: 'Steht der Ärmel auch in weichem Stoff ab?',
     },
     trueAfter: ['Oberarmnaht glatt vom Halspunkt aus', 'Ärmelkante', 'Achsel'],
     doNot: 'Nicht zu steil, sonst lässt sich der Arm nicht heben.',
@@ -46,8 +46,8 @@ export const DRAPED_WORDS: typeof English = {
     },
     tests: {
       1: 'Heb den Arm waagerecht. Wird er frei, wenn du die Oberarmnaht öffnest?',
-      2: 'Wird er frei, wenn du den Achselpunkt höher steckst?',
-      3: 'Wird er frei, wenn du die Ärmelkante einschneidest?',
+      2: 'Wird der gehobene Arm frei, wenn du den Achselpunkt höher steckst?',
+      3: 'Wird der gehobene Arm frei, wenn du die Ärmelkante einschneidest?',
     },
     trueAfter: ['Achselrundung', 'Seitennähte gleich lang'],
     doNot:

@@ -12,7 +12,7 @@ export const NECK_WORDS: typeof English = {
     where: 'vorderer Halsausschnitt, zwischen Schlüsselbein und Brust',
     sign: 'Die Kante hebt sich ab und steht als lose Schlaufe, am meisten auf halbem Weg zwischen Halspunkt und Mitte. Nichts zieht.',
     causes: {
-      1: 'zu wenig Brustform: Oberhalb der Brust fehlt ein Abnäher',
+      1: 'zu wenig Brustform, oberhalb der Brust fehlt ein Abnäher',
       2: 'Mulde unter dem Schlüsselbein',
       3: 'Ausschnitt weit oder tief geschnitten und nicht eingehalten',
       4: 'Halskante beim Nähen gedehnt',
@@ -23,7 +23,7 @@ export const NECK_WORDS: typeof English = {
     },
     tests: {
       1: 'Stecke einen flachen Keil ab, breit an der Halskante, zum Brustpunkt hin auf null. Liegt die Kante dann an, und zieht sonst nichts?',
-      2: 'Liegt sie nur mit einer waagerechten Falte oberhalb der Brust glatt?',
+      2: 'Liegt die Halskante nur mit einer waagerechten Falte oberhalb der Brust glatt?',
       3: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
       4: 'Liegt das Halsende der Schulternaht vom Hals entfernt?',
     },
@@ -49,7 +49,7 @@ export const NECK_WORDS: typeof English = {
     },
     tests: {
       1: 'Schneide vorn die Zugabe alle 15 mm ein. Lässt es nach, und liegen die Schultern weiter glatt?',
-      2: 'Lässt es erst nach, wenn rundum eingeschnitten ist?',
+      2: 'Lässt es erst nach, wenn die Zugabe rundum eingeschnitten ist?',
       3: 'Liegt die Schulternaht hinter der höchsten Stelle der Schulter?',
     },
     trueAfter: ['Halsausschnitt vorn und hinten als eine Rundung über die Schulter', 'Belege'],
@@ -82,14 +82,14 @@ export const NECK_WORDS: typeof English = {
     where: 'hintere Mitte, 20 mm bis 60 mm unter dem Nackenpunkt',
     sign: 'Kurze Querfalten dicht unter dem hinteren Halsausschnitt; die Schulternähte können am Hals hochstehen.',
     causes: {
-      1: 'gerade Schultern: Der Stoff hängt an den Schulterpunkten',
+      1: 'gerade Schultern, der Stoff hängt an den Schulterpunkten',
       2: 'hinterer Halsausschnitt zu flach',
       3: 'Rücken oberhalb der Schulterblätter zu lang',
     },
     tests: {
       1: 'Lass die Naht am Schulterpunkt heraus. Verschwindet die Falte?',
       2: 'Schneide die hintere Halsnaht 6 mm tief ein. Verschwindet die Falte?',
-      3: 'Nimmt sie nur eine Querfalte über den Schulterblättern weg?',
+      3: 'Ist die Falte nur weg, wenn du quer über den Schulterblättern absteckst?',
     },
     trueAfter: [
       'hintere Halsrundung und Beleg',
@@ -108,7 +108,7 @@ export const NECK_WORDS: typeof English = {
     },
     tests: {
       1: 'Zeichne an, wo die Kante beginnen soll, und miss an der Naht entlang. Liegt sie im Stehen daneben?',
-      2: 'Rutscht sie nur, wenn du dich bewegst?',
+      2: 'Rutscht die Kante nur, wenn du dich bewegst?',
     },
     trueAfter: ['Halsausschnitt', 'Belege', 'Schulterlängen'],
     doNot: 'Zieh ihn nicht an den Mitten zusammen: Das kippt den Fadenlauf.',

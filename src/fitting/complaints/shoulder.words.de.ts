@@ -20,7 +20,7 @@ export const SHOULDER_WORDS: typeof English = {
     },
     tests: {
       1: 'Stecke die Naht am Schulterpunkt tiefer ab, zum Hals auf null. Verschwinden die Falten vorn und hinten?',
-      2: 'Verschwinden sie, wenn du den Überstand am Schulterpunkt einschlägst?',
+      2: 'Verschwinden die Falten, wenn du den Überstand am Schulterpunkt einschlägst?',
     },
     trueAfter: [
       'Armloch an der Schulter',
@@ -79,7 +79,7 @@ export const SHOULDER_WORDS: typeof English = {
     },
     tests: {
       1: 'Schneide die Armlochnaht oben auf. Gehen die Kanten dort auseinander?',
-      2: 'Gehen sie vor allem am Schulterblatt oder vorn an der Brust auseinander?',
+      2: 'Gehen die Kanten vor allem am Schulterblatt oder vorn an der Brust auseinander?',
     },
     trueAfter: ['Armloch', 'Armkugel'],
     doNot: 'Lass die Naht der Armkugel allein nicht mehr als 5 mm heraus.',
@@ -146,7 +146,7 @@ export const SHOULDER_WORDS: typeof English = {
     },
     tests: {
       1: 'Wende das Probeteil auf links. Bleiben die Falten auf derselben Seite des Körpers?',
-      2: 'Wandern sie mit dem Stück auf die andere Seite?',
+      2: 'Wandern die Falten mit dem gewendeten Stück auf die andere Seite?',
     },
     trueAfter: ['beide Seiten', 'Halsausschnitt links und rechts der Mitte gleich'],
     doNot: 'Nimm keinen Mittelwert beider Seiten. Schneide nicht mehr im Stoffbruch zu.',

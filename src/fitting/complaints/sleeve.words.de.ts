@@ -27,7 +27,7 @@ export const SLEEVE_WORDS: typeof English = {
       2: 'zu viel Einhalteweite in der Armkugel',
     },
     tests: {
-      1: 'Stecke quer über die Armkugel eine Falte ab. Liegt sie glatt?',
+      1: 'Stecke quer über die Armkugel eine Falte ab. Liegt der Ärmel glatt?',
       2: 'Ist es eher gekräuselt als gefaltet?',
     },
     trueAfter: ['Länge der Armkugel'],

@@ -67,7 +67,7 @@ export const WAIST_WORDS: typeof English = {
     causes: { 1: 'vorn zu lang', 2: 'hinten zu kurz' },
     tests: {
       1: 'Miss an der vorderen und der hinteren Mitte bis zum Boden. Liegt die Linie nur vorn tief?',
-      2: 'Liegt sie hinten hoch?',
+      2: 'Liegt die Linie hinten hoch?',
     },
     trueAfter: ['wie bei der Länge, zu der es führt'],
     doNot: 'Gleiche es nicht am Saum aus.',
@@ -114,7 +114,10 @@ export const WAIST_WORDS: typeof English = {
       1: 'an der Brust eng',
       2: 'vordere und hintere Abnäher nehmen ungleich viel auf',
     },
-    tests: { 1: 'Ist der Bogen an der Brust am größten?', 2: 'Ist er in der Taille am größten?' },
+    tests: {
+      1: 'Ist der Bogen an der Brust am größten?',
+      2: 'Ist der Bogen in der Taille am größten?',
+    },
     trueAfter: ['Seite'],
     doNot: 'Richte nicht allein die Naht gerade.',
   },
@@ -156,8 +159,8 @@ export const WAIST_WORDS: typeof English = {
     },
     tests: {
       1: 'Neigen sich die Waagerechten darüber zu einer Seite?',
-      2: 'Kippen sie von vorn nach hinten?',
-      3: 'Sind sie waagerecht, und nur der Saum ist es nicht?',
+      2: 'Kippen die Waagerechten von vorn nach hinten?',
+      3: 'Sind die Linien darüber waagerecht, und nur der Saum ist es nicht?',
     },
     trueAfter: ['Saum'],
     doNot: 'Begradige nie den Saum, um einen Fehler der Balance zu verstecken.',

@@ -84,7 +84,7 @@ export const WHOLE_WORDS: typeof English = {
     },
     tests: {
       1: 'Miss beide Stücke. Sind sie gleich?',
-      2: 'Unterscheiden sie sich an den Nähten?',
+      2: 'Unterscheiden sich die Stücke an den Nähten?',
     },
     trueAfter: [],
     doNot: 'Überschreibe den angepassten Grundschnitt nicht.',
