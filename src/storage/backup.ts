@@ -9,7 +9,7 @@ import { isRecord } from '../measurements/stored.ts'
 import type { Round } from '../rounds/round.ts'
 import { fromBase64, sha256Of, toBase64 } from './bytes.ts'
 import { failed, kept, type Failure, type Kept } from './failure.ts'
-import { loadAll, type Loaded } from './load.ts'
+import { loadAll, loadPhotos, photosWith, type Loaded } from './load.ts'
 import { LOCKED } from './photo-lock.ts'
 import { parseAsideRow, parsePixelsRow, type AsideRow } from './rows.ts'
 import { HungGarmentSchema, type HungGarment } from './schema/garment.ts'
@@ -59,18 +59,22 @@ export function writeBackup(
   return store
     .inTurn(async (db) => {
       const { savedTimes: _times, photoLock: lock, ...all } = await loadAll(db, on)
-      const work = garment === undefined ? all : onlyOf(all, garment)
+      const own = garment === undefined ? all : onlyOf(all, garment)
+      const which = garment === undefined ? 'all' : photosWith(garment, all.rounds)
+      // After all else: a row that cannot be read is put aside, and goes with what lies there.
+      const { photos: found, aside } = await loadPhotos(db, which, on)
+      const work = { ...own, aside: garment === undefined ? aside : [] }
       const pixels = photos ? (await db.pixels.toArray()).map(parsePixelsRow) : []
       const rows = pixels.flatMap((p) => (p.ok ? [p.value] : []))
-      return kept({ ...work, lock, rows })
+      return kept({ work, found, lock, rows })
     })
     .then(async (outcome) => {
       if (!outcome.ok) return outcome
-      const { lock, rows, ...work } = outcome.value
+      const { work, found, lock, rows } = outcome.value
       const { safe } = store
       if (photos && safe.are(lock) === 'locked') return failed(LOCKED)
       const bytes = await safe.bytesOf(rows, lock)
-      const shown = await safe.shown(work.photos, lock)
+      const shown = await safe.shown(found, lock)
       const payload = {
         ...work,
         photos: shown.map(({ here: _here, closed: _closed, ...photo }) => {
@@ -87,15 +91,10 @@ export function writeBackup(
 
 type Work = Omit<Loaded, 'savedTimes' | 'photoLock'>
 function onlyOf(all: Work, garment: string): Work {
-  const rounds = all.rounds.filter(({ garmentId }) => garmentId === garment)
-  // A photo may have been chosen first for another garment, or for the tape book.
-  const shown = new Set(rounds.flatMap(({ photos }) => photos.map(({ sha256 }) => sha256)))
   return {
     ...all,
     garments: all.garments.filter(({ id }) => id === garment),
-    rounds,
-    photos: all.photos.filter((p) => p.garmentId === garment || shown.has(p.sha256)),
-    aside: [],
+    rounds: all.rounds.filter(({ garmentId }) => garmentId === garment),
   }
 }
 

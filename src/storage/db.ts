@@ -13,13 +13,14 @@ import { V6 } from './migrations/v6.ts'
 import { V7 } from './migrations/v7.ts'
 import { V8 } from './migrations/v8.ts'
 import { V9 } from './migrations/v9.ts'
+import { V10 } from './migrations/v10.ts'
 import type { PackedPhoto } from './packed-photo.ts'
 import type { AsideRow, BookRow, PixelsRow, RoundRow, SettingRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
 
 export const DATABASE = 'tapetrue'
 /** One entry a version, oldest first; a version once released is never changed. */
-const MIGRATIONS = [V1, V2, V3, V4, V5, V6, V7, V8, V9] as const
+const MIGRATIONS = [V1, V2, V3, V4, V5, V6, V7, V8, V9, V10] as const
 /** Dexie multiplies its version numbers by ten for the browser (from memory, and tested). */
 const NATIVE_FACTOR = 10
 

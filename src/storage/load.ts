@@ -1,7 +1,8 @@
 /**
- * Everything out of the store, parsed. A record that cannot be read is moved to the table
- * `aside` with its reason, so that it is shown, goes into a backup, and is not written over.
- * One that a later version of the program can read again is put back.
+ * Out of the store, parsed: her work at once, photos when they are asked for, since their outlines
+ * are most of what lies there. A record that cannot be read is moved to the table `aside` with its
+ * reason, so that it is shown, goes into a backup, and is not written over. One that a later version
+ * of the program can read again is put back.
  */
 import type { Table } from 'dexie'
 import type { Book } from '../measurements/book.ts'
@@ -26,13 +27,24 @@ import { uniteBooks } from './unite.ts'
 /** A photo and whether its pixels lie in this browser. */
 export type PhotoHere = KeptPhoto & { readonly here: boolean }
 
+/** All of them, or those of one garment (null: of the body) together with those of these names. */
+export type WhichPhotos =
+  'all' | { readonly garment?: string | null; readonly named?: readonly string[] }
+
+/** What goes with a garment: one of its rounds may show a photo chosen first for another, or for the tape book. */
+export const photosWith = (garment: string, rounds: readonly Round[]): WhichPhotos => ({
+  garment,
+  named: rounds
+    .filter((round) => round.garmentId === garment)
+    .flatMap(({ photos }) => photos.map(({ sha256 }) => sha256)),
+})
+
 export interface Loaded {
   readonly book: Book
   /** In the order of the rail; those taken off are among them. */
   readonly garments: readonly HungGarment[]
   /** By garment, then by number. */
   readonly rounds: readonly Round[]
-  readonly photos: readonly PhotoHere[]
   readonly settings: Readonly<Record<string, unknown>>
   /** The lock of the photos, where she set a passphrase. */
   readonly photoLock: PhotoLock | undefined
@@ -51,19 +63,20 @@ const PARSERS = {
 type Readable = keyof typeof PARSERS
 const isReadable = (table: string): table is Readable => Object.hasOwn(PARSERS, table)
 
-/** Reads all tables within a transaction that may write to every one of them. */
+/** What was found of the photos asked for, and what lies aside now that they were read. */
+export interface LoadedPhotos {
+  readonly photos: readonly PhotoHere[]
+  readonly aside: readonly AsideRow[]
+}
+
+/** Reads all but the photos within a transaction that may write to every table. */
 export async function loadAll(db: Database, today: string): Promise<Loaded> {
   await putBack(db)
   const book = await readBook(db, today)
-  const garments = await readTable(db, 'garments', parseGarmentRow, today)
-  const rows = await readTable(db, 'rounds', parseRoundRow, today)
-  const photos = await readTable(db, 'photos', parsePhotoRow, today)
-  const settings = await readTable(db, 'settings', parseSettingRow, today)
-  const pixels = new Set(await db.pixels.toCollection().primaryKeys())
-  const aside = (await db.aside.toArray()).flatMap((row) => {
-    const read = parseAsideRow(row)
-    return read.ok ? [read.value] : []
-  })
+  const garments = await readRows(db, 'garments', parseGarmentRow, today)
+  const rows = await readRows(db, 'rounds', parseRoundRow, today)
+  const settings = await readRows(db, 'settings', parseSettingRow, today)
+  const aside = readable(await db.aside.toArray())
   const { [PHOTO_LOCK]: lock, ...own } = Object.fromEntries(
     settings.map(({ key, value }) => [key, value]),
   )
@@ -73,13 +86,40 @@ export async function loadAll(db: Database, today: string): Promise<Loaded> {
     rounds: rows
       .map(({ round }) => round)
       .sort((a, b) => a.garmentId.localeCompare(b.garmentId) || a.number - b.number),
-    photos: photos.map((photo) => ({ ...photo, here: pixels.has(photo.sha256) })),
     settings: own,
     photoLock: lockOf(lock),
     aside,
     savedTimes: Object.fromEntries(rows.map(({ id, savedTimes }) => [id, savedTimes])),
   }
 }
+
+/** Reads photos within a transaction that may write to every table. */
+export async function loadPhotos(
+  db: Database,
+  which: WhichPhotos,
+  today: string,
+): Promise<LoadedPhotos> {
+  const { garment, named = [] } = which === 'all' ? {} : which
+  const own = garment === undefined ? [] : await namesOf(db, garment)
+  const only = which === 'all' ? undefined : [...new Set([...own, ...named])]
+  const rows = await readRows(db, 'photos', parsePhotoRow, today, only)
+  const pixels = new Set(await db.pixels.toCollection().primaryKeys())
+  const photos = rows.map((photo) => ({ ...photo, here: pixels.has(photo.sha256) }))
+  return { photos, aside: readable(await db.aside.toArray()) }
+}
+
+async function namesOf(db: Database, garment: string | null): Promise<readonly string[]> {
+  if (garment !== null) return db.photos.where('garmentId').equals(garment).primaryKeys()
+  const ofGarments = new Set(await db.photos.orderBy('garmentId').primaryKeys())
+  const all = await db.photos.toCollection().primaryKeys()
+  return all.filter((name) => !ofGarments.has(name))
+}
+
+const readable = (rows: readonly unknown[]): readonly AsideRow[] =>
+  rows.flatMap((row) => {
+    const read = parseAsideRow(row)
+    return read.ok ? [read.value] : []
+  })
 
 /** The stored book; an entry that cannot be read is put aside alone, the others stay. */
 export async function readBook(db: Database, today: string): Promise<Book> {
@@ -104,16 +144,20 @@ export async function readBook(db: Database, today: string): Promise<Book> {
   return book
 }
 
-async function readTable<T>(
+/** @param only the keys of the rows that are asked for; those that are not there are left out */
+async function readRows<T>(
   db: Database,
   name: Readable,
   parse: (row: unknown) => Parsed<T>,
   today: string,
+  only?: readonly string[],
 ): Promise<readonly T[]> {
   const table: Table<unknown, string> = db.table(name)
-  const [keys, rows] = [await table.toCollection().primaryKeys(), await table.toArray()]
+  const keys = only ?? (await table.toCollection().primaryKeys())
+  const rows = only ? await table.bulkGet([...only]) : await table.toArray()
   const good: T[] = []
   for (const [i, row] of rows.entries()) {
+    if (row === undefined) continue
     const read = parse(row)
     if (read.ok) {
       good.push(read.value)

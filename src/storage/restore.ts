@@ -8,7 +8,7 @@ import type { BackupContent } from './backup.ts'
 import type { Database } from './db.ts'
 import { failed, kept, type Kept } from './failure.ts'
 import { continues } from './keep-rounds.ts'
-import { loadAll, type Loaded } from './load.ts'
+import { loadAll, loadPhotos, type Loaded, type PhotoHere } from './load.ts'
 import { packedPhoto } from './packed-photo.ts'
 import { BOOK_KEY } from './rows.ts'
 import { sameData } from './same.ts'
@@ -40,6 +40,8 @@ const LOCKED_HERE =
 
 async function brought(db: Database, content: BackupContent): Promise<Kept<Restored>> {
   const now = await loadAll(db, content.on)
+  const named = content.photos.map(({ photo }) => photo.sha256)
+  const here = await loadPhotos(db, { named }, content.on)
   const plan = planned(now, content)
   await db.book.put({ v: 1, id: BOOK_KEY, book: uniteBooks(now.book, content.book) })
   await db.garments.bulkPut([...plan.garments, ...cutAsBefore(now, content)])
@@ -52,10 +54,10 @@ async function brought(db: Database, content: BackupContent): Promise<Kept<Resto
       round,
     })),
   )
-  const photos = await restorePhotos(db, now, content, plan.renamed)
+  const photos = await restorePhotos(db, here.photos, content, plan.renamed)
   for (const [key, value] of Object.entries(content.settings))
     if (!Object.hasOwn(now.settings, key)) await db.settings.put({ v: 1, key, value })
-  const known = now.aside.map(({ table, key, row }) => ({ table, key, row }))
+  const known = here.aside.map(({ table, key, row }) => ({ table, key, row }))
   const aside = content.aside
     .map(({ id: _id, ...row }) => row)
     .filter(({ table, key, row }) => !known.some((k) => sameData(k, { table, key, row })))
@@ -153,18 +155,18 @@ function copied(
 /** A photo that was let go here stays let go: its pixels do not come back by the back door. */
 async function restorePhotos(
   db: Database,
-  now: Loaded,
+  here: readonly PhotoHere[],
   content: BackupContent,
   renamed: ReadonlyMap<string, string>,
 ): Promise<number> {
   const moved = (id: string | null): string | null => (id === null ? null : (renamed.get(id) ?? id))
   let count = 0
   for (const { photo, pixels } of content.photos) {
-    const mine = now.photos.find((p) => p.sha256 === photo.sha256)
+    const mine = here.find((p) => p.sha256 === photo.sha256)
     if (!mine) {
       const { garmentId, roundId } = photo
-      const here = { ...photo, garmentId: moved(garmentId), roundId: moved(roundId) }
-      await db.photos.put(packedPhoto(here))
+      const row = { ...photo, garmentId: moved(garmentId), roundId: moved(roundId) }
+      await db.photos.put(packedPhoto(row))
     }
     if (mine?.here || mine?.removedOn !== undefined || photo.removedOn !== undefined || !pixels)
       continue

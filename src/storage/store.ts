@@ -14,8 +14,17 @@ import type { Round } from '../rounds/round.ts'
 import { openDatabase, type Database, type Opening } from './db.ts'
 import { CHANGED_ELSEWHERE, failed, failureOf, kept, type Failure, type Kept } from './failure.ts'
 import { printedFieldChanged } from './keep-rounds.ts'
-import { loadAll, putAside, readBook, type Loaded } from './load.ts'
+import {
+  loadAll,
+  loadPhotos,
+  putAside,
+  readBook,
+  type Loaded,
+  type LoadedPhotos,
+  type WhichPhotos,
+} from './load.ts'
 import { chosenAgain, letGo, preparePhoto, type AboutPhoto } from './photos.ts'
+import { lockIn } from './photo-lock.ts'
 import { PhotoSafe } from './photo-safe.ts'
 import { BOOK_KEY, parseGarmentRow, parsePhotoRow, parseRoundRow, type RoundRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
@@ -62,17 +71,26 @@ export class Store {
     this.#today = today
   }
 
-  async load(): Promise<Kept<Loaded>> {
-    const outcome = await this.inTurn(async (db) => {
+  load(): Promise<Kept<Loaded>> {
+    return this.inTurn(async (db) => {
       const loaded = await loadAll(db, this.#today())
       this.#seen = new Map(Object.entries(loaded.savedTimes))
       this.#book = loaded.book
       this.#hung = new Map(loaded.garments.map((garment) => [garment.id, garment]))
       return kept(loaded)
     })
+  }
+
+  /** Photos without their pixels, as they can be shown now; what is not kept here is left out. */
+  async keptPhotos(which: WhichPhotos): Promise<Kept<LoadedPhotos>> {
+    const outcome = await this.inTurn(async (db) => {
+      const lock = await lockIn(db)
+      const loaded = await loadPhotos(db, which, this.#today())
+      return kept({ ...loaded, lock })
+    })
     if (!outcome.ok) return outcome
-    const { photos, photoLock } = outcome.value
-    return kept({ ...outcome.value, photos: await this.safe.shown(photos, photoLock) })
+    const { photos, lock, aside } = outcome.value
+    return kept({ photos: await this.safe.shown(photos, lock), aside })
   }
 
   /** Keeps the book together with what another window wrote meanwhile; gives the united one. */

@@ -51,6 +51,7 @@ export class Session extends Work {
 
   keepPhoto = this.#photos.keepPhoto
   noteRead = this.#photos.noteRead
+  keptPhotos = this.#photos.keptPhotos
   readPhoto = this.#photos.readPhoto
   bringPixels = this.#photos.bringPixels
   letPhotoGo = this.#photos.letPhotoGo

@@ -1,5 +1,6 @@
 /** Rows that cannot be read: put aside, shown, never written over, and put back when they can be. */
 import { describe, expect, test } from 'vitest'
+import { readBackup, writeBackup } from '../../src/storage/backup.ts'
 import { bookOf, MIDDLE } from '../bodies.ts'
 import { FIRST, GARMENT, phonePhoto, READING, SECOND } from './invented.ts'
 import { device, loaded, opened, raw, TODAY, value } from './opened.ts'
@@ -104,6 +105,34 @@ describe('a row that cannot be read', () => {
     ])
     expect(all.aside).toHaveLength(1)
     expect(value(await store.readPhoto(sha256))?.size).toBeGreaterThan(0)
+  })
+
+  test('a photo that cannot be read at all is put aside when it is asked for, once', async () => {
+    const on = device()
+    const store = await opened(on)
+    const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
+    const { sha256 } = value(await store.savePhoto(phonePhoto(), about))
+    const other = value(await store.savePhoto(phonePhoto(8), about)).sha256
+    const spoilt = await spoil(on, 'photos', sha256, (row) => ({ ...row, view: 'from the moon' }))
+    // Opening her work reads no photo.
+    expect(value(await store.load()).aside).toEqual([])
+    const asked = value(await store.keptPhotos({ named: [sha256, other] }))
+    expect(asked.photos.map((photo) => photo.sha256)).toEqual([other])
+    expect(asked.aside.map(({ table, key, row }) => [table, key, row])).toEqual([
+      ['photos', sha256, spoilt],
+    ])
+    expect(value(await store.keptPhotos('all')).aside).toHaveLength(1)
+    expect(value(await store.load()).aside).toHaveLength(1)
+  })
+  test('a backup holds a spoilt photo that no screen has asked for yet', async () => {
+    const on = device()
+    const store = await opened(on)
+    const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
+    const { sha256 } = value(await store.savePhoto(phonePhoto(), about))
+    const spoilt = await spoil(on, 'photos', sha256, (row) => ({ ...row, view: 'from the moon' }))
+    const file = value(await writeBackup(store, { on: TODAY, photos: false }))
+    const read = await readBackup(await file.text())
+    expect(read).toMatchObject({ ok: true, content: { photos: [], aside: [{ row: spoilt }] } })
   })
 
   test('a round written over a spoilt one keeps the spoilt one aside', async () => {

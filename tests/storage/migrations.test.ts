@@ -13,6 +13,8 @@ import type { Round } from '../../src/rounds/round.ts'
 import { saidByLines, tickedOf } from '../../src/rounds/first-things.ts'
 import { clothOf, noteOf, roseOf, verdictOf } from '../../src/rounds/worn.ts'
 import { mm } from '../../src/units/length.ts'
+import type { WhichPhotos } from '../../src/storage/load.ts'
+import { READING } from './invented.ts'
 import { device, loaded, opened, value } from './opened.ts'
 
 const FixtureSchema = v.object({
@@ -50,10 +52,16 @@ function lying({ nativeVersion, keys, tables }: Fixture, on: IDBFactory): Promis
     }
   })
 }
-const withBuffer = (row: Fixture['tables'][string][number]): object =>
-  row.bytes === undefined
-    ? packed(row)
-    : { ...row, bytes: Uint8Array.from(Buffer.from(row.bytes, 'base64')).buffer }
+const buffer = (text: string): ArrayBuffer => Uint8Array.from(Buffer.from(text, 'base64')).buffer
+const withBuffer = (row: Fixture['tables'][string][number]): object => {
+  if (row.bytes !== undefined) return { ...row, bytes: buffer(row.bytes) }
+  const read = v.safeParse(ClosedSchema, row)
+  if (!read.success) return packed(row)
+  const { iv, bytes } = read.output.closed
+  return { ...row, closed: { iv: buffer(iv), bytes: buffer(bytes) } }
+}
+/** From version 9 on pixels, and what was read, may be closed with a passphrase. */
+const ClosedSchema = v.looseObject({ closed: v.object({ iv: v.string(), bytes: v.string() }) })
 
 const PackedSchema = v.looseObject({
   reading: v.looseObject({ outline: v.object({ float64: v.array(v.number()) }) }),
@@ -347,5 +355,37 @@ describe('a store of version 8', () => {
     expect(await bytes(again)).toEqual(pixels)
     value(await again.safe.takeOff('an invented passphrase of the tests'))
     expect(await loaded(await opened(on))).toEqual(before)
+  })
+})
+
+describe('a store of version 9', () => {
+  const PASSPHRASE = 'an invented passphrase of the tests'
+  test('opens whole and locked; its photos are found by garment, by body and by name', async () => {
+    const on = device()
+    await lying(fixture(9), on)
+    const store = await opened(on)
+    const all = await loaded(store)
+    expect(all.aside).toEqual([])
+    const [round] = all.rounds
+    const own = round?.photos[0]?.sha256 ?? ''
+    expect(all.photos).toHaveLength(2)
+    expect(all.photos.map((p) => [p.reading, p.here])).toEqual([
+      [undefined, true],
+      [undefined, true],
+    ])
+    value(await store.safe.unlock(PASSPHRASE))
+    const named = async (which: WhichPhotos) =>
+      value(await store.keptPhotos(which)).photos.map((p) => [p.sha256, p.garmentId, p.reading])
+    const ofBody = all.photos.find((p) => p.garmentId === null)?.sha256
+    expect(await named({ garment: 'g1' })).toEqual([[own, 'g1', READING]])
+    expect(await named({ garment: null })).toEqual([[ofBody, null, READING]])
+    expect(await named({ named: [own] })).toEqual([[own, 'g1', READING]])
+    expect(await named({ garment: null, named: [own, 'no such photo'] })).toHaveLength(2)
+    expect(await named({ garment: 'no such garment' })).toEqual([])
+    expect(await named({})).toEqual([])
+    const pixels = value(await store.readPhoto(own))
+    expect(new Uint8Array((await pixels?.arrayBuffer()) ?? []).subarray(0, 2)).toEqual(
+      Uint8Array.of(0xff, 0xd8),
+    )
   })
 })

@@ -3,7 +3,7 @@ import { IDBFactory, IDBKeyRange } from 'fake-indexeddb'
 import { expect, vi } from 'vitest'
 import { openStore, type Store, type StoreOptions } from '../../src/storage/store.ts'
 import type { Kept } from '../../src/storage/failure.ts'
-import type { Loaded } from '../../src/storage/load.ts'
+import type { Loaded, LoadedPhotos } from '../../src/storage/load.ts'
 
 // Each test drafts and stores whole rounds; this is patience on a busy machine, no claim of speed.
 vi.setConfig({ testTimeout: 60_000 })
@@ -28,7 +28,11 @@ export function value<T>(outcome: Kept<T>): T {
   return outcome.value
 }
 
-export const loaded = async (store: Store): Promise<Loaded> => value(await store.load())
+/** Everything: what lies open at once, and after it the photos, which may put a row aside. */
+export const loaded = async (store: Store): Promise<Loaded & LoadedPhotos> => ({
+  ...value(await store.load()),
+  ...value(await store.keptPhotos('all')),
+})
 
 /** Reads or writes rows behind the program's back. */
 export async function raw<T>(

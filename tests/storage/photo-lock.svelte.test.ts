@@ -40,7 +40,10 @@ async function withPhotos(count: number): Promise<Store> {
     value(await store.savePhoto(phonePhoto(k), { ...ABOUT, reading: READING }))
   return store
 }
-const loaded = async (store: Store) => value(await store.load())
+const loaded = async (store: Store) => ({
+  ...value(await store.load()),
+  ...value(await store.keptPhotos('all')),
+})
 const standing = async (store: Store) => store.safe.are((await loaded(store)).photoLock)
 const bytesOf = async (store: Store, sha256: string) =>
   (await value(await store.readPhoto(sha256))?.arrayBuffer())?.byteLength

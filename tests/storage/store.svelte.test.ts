@@ -33,7 +33,8 @@ test('book, garment, rounds and photo are there after the page was closed', asyn
   expect(all.value.book).toEqual(bookOf(MIDDLE))
   expect(all.value.garments).toEqual([GARMENT])
   expect(all.value.rounds).toEqual([first, SECOND()])
-  expect(all.value.photos).toEqual([
+  const found = await again.keptPhotos({ garment: 'g1' })
+  expect(found.ok && found.value.photos).toEqual([
     { v: 1, sha256: photo.value.sha256, ...about, reading: READING, here: true },
   ])
   const pixels = await again.readPhoto(photo.value.sha256)

@@ -78,7 +78,7 @@ it('a photo is kept with its muslin; let go, the day stays; a file that is none 
   expect(session.roundsOf(garment)[0]?.photos).toMatchObject([{ view: 'front' }])
   await screen.getByRole('button', { name: 'Let the front photo of round 1 go' }).click()
   await expect.element(screen.getByText(/^Photo removed on \d{4}-\d\d-\d\d\./)).toBeInTheDocument()
-  expect(session.photos[0]?.here).toBe(false)
+  expect((await session.keptPhotos('all'))[0]?.here).toBe(false)
 })
 
 it('verdict, cloth and notes of a muslin are kept in its record', async () => {

@@ -1,25 +1,12 @@
 /** Two windows of one browser on the same work: each sees the other's change, none is lost. */
 import { expect, it, vi } from 'vitest'
-import { openStore } from '../../src/storage/store.ts'
-import { Session } from '../../src/ui/session.svelte.ts'
 import { mm } from '../../src/units/length.ts'
-import { bookOf, INVENTED_ON, MIDDLE } from '../bodies.ts'
-import { seeded } from './draft/seeded.ts'
-
-async function another(): Promise<Session> {
-  const opened = await openStore()
-  if (!opened.ok) throw new Error(opened.sentence)
-  const session = new Session(opened.store, {
-    now: () => new Date(`${INVENTED_ON}T11:00:00Z`),
-    newId: () => crypto.randomUUID(),
-  })
-  await session.open()
-  return session
-}
+import { bookOf, MIDDLE } from '../bodies.ts'
+import { anotherWindow, seeded } from './draft/seeded.ts'
 
 it('what one window keeps appears in the other', async () => {
   const { session: left, garment } = await seeded(bookOf(MIDDLE))
-  const right = await another()
+  const right = await anotherWindow()
   await left.typeReading('bustGirth', mm(941))
   await vi.waitFor(() => expect(right.book.bustGirth?.tape.map((r) => r.value)).toContain(941))
   expect(right.changedElsewhere).toBeDefined()
@@ -34,7 +21,7 @@ it('what one window keeps appears in the other', async () => {
 it('edits of both at the same moment: the later one is told, or both are kept', async () => {
   const { session: left, garment } = await seeded(bookOf(MIDDLE))
   await left.turnChoice(garment, 'lengthAdded', mm(5))
-  const right = await another()
+  const right = await anotherWindow()
   const [hung] = right.garments
   if (!hung) throw new Error('nothing hangs')
   // Name and cut of one garment lie in one row: both changes stay.
@@ -71,7 +58,7 @@ it('edits of both at the same moment: the later one is told, or both are kept', 
 it('a round begun in both windows is begun once', async () => {
   const { session: left, garment } = await seeded(bookOf(MIDDLE))
   await left.putOnPaper(garment)
-  const right = await another()
+  const right = await anotherWindow()
   const begun = await Promise.all([left.startNext(garment), right.startNext(garment)])
   expect(begun.filter(Boolean)).toHaveLength(1)
   await vi.waitFor(() => expect(right.roundsOf(garment).map((r) => r.number)).toEqual([1, 2]))

@@ -4,13 +4,16 @@ import type { Outgoing } from '../../handover/sending.ts'
 import type { Taken } from '../../handover/taking.ts'
 import { failed, kept, type Kept } from '../../storage/failure.ts'
 import { withoutMetadata } from '../../storage/jpeg.ts'
-import type { PhotoHere } from '../../storage/load.ts'
+import { photosWith, type WhichPhotos } from '../../storage/load.ts'
 import type { Restored } from '../../storage/restore.ts'
 import type { Session } from '../session.svelte.ts'
 import { VIEW_WORDS } from '../measure/photos/names.words.ts'
 
 /** What a session gives and takes here. */
-export type Shelf = Pick<Session, 'backup' | 'restore' | 'readPhoto' | 'bringPixels' | 'photos'>
+export type Shelf = Pick<
+  Session,
+  'backup' | 'restore' | 'readPhoto' | 'bringPixels' | 'keptPhotos' | 'rounds'
+>
 /** A photo that came over and is not kept yet: she reads it in Measure or saves it as a file. */
 export interface LoosePhoto {
   readonly name: string
@@ -18,9 +21,9 @@ export interface LoosePhoto {
   readonly file: Blob
 }
 
-/** Photos that are kept here, of one garment or of all and of the body. */
-export const photosOf = (shelf: Shelf, garment: string | undefined): readonly PhotoHere[] =>
-  shelf.photos.filter((p) => p.here && (garment === undefined || p.garmentId === garment))
+/** The photos that go with one garment, or with everything. */
+export const photosFor = ({ rounds }: Pick<Shelf, 'rounds'>, garment?: string): WhichPhotos =>
+  garment === undefined ? 'all' : photosWith(garment, rounds)
 
 /** Everything, or one garment, in the form of a backup, and after it the pixels of its photos. */
 export async function workToSend(
@@ -31,13 +34,14 @@ export async function workToSend(
   const file = await shelf.backup(garment === undefined ? {} : { garment })
   if (!file.ok) return file
   const work: Outgoing = { kind: 'work', name, file: () => Promise.resolve(file.value) }
-  const pixels = (photos ? photosOf(shelf, garment) : []).map(
-    ({ sha256, view, takenOn }): Outgoing => ({
+  const own = photos ? await shelf.keptPhotos(photosFor(shelf, garment)) : []
+  const pixels = own
+    .filter(({ here }) => here)
+    .map(({ sha256, view, takenOn }): Outgoing => ({
       kind: 'pixels',
       name: `Photo, ${view === 'closeUp' ? 'close-up' : view}, ${takenOn}`,
       file: () => shelf.readPhoto(sha256),
-    }),
-  )
+    }))
   return kept([work, ...pixels])
 }
 

@@ -89,7 +89,8 @@ export class MuslinDesk {
     const opened = await this.darkroom.decode(blob)
     if (!opened.ok) return opened.reason
     const { reading, sight } = await camera.muslin(view, opened.picture)
-    const old = this.#session.photo(sha256)?.muslin
+    const [kept] = await this.#session.keptPhotos({ named: [sha256] })
+    const old = kept?.muslin
     const traced = (old?.lines ?? []).filter((line) => line.by === 'hand')
     const muslin = { ...old, ...sight, lines: linesOf([...traced, ...sight.lines]) }
     return (await this.#session.noteRead(sha256, { reading, muslin }))

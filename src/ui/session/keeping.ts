@@ -35,14 +35,14 @@ export class Keeping {
       this.work.problem = loaded.sentence
       return
     }
-    const { book, garments, rounds, photos, photoLock, aside } = loaded.value
+    const { book, garments, rounds, photoLock, aside } = loaded.value
     this.work.book = book
     this.work.garments = garments
     this.work.rounds = rounds
-    this.work.photos = photos
     this.work.photosAre = this.store.safe.are(photoLock)
     this.work.aside = aside
     this.work.opened = true
+    await this.work.showPhotosAnew()
   }
 
   /** Several calls of another window while one edit is under way are answered by one reading. */

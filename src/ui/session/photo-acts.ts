@@ -3,7 +3,7 @@ import type { MuslinSight } from '../../capture/muslin-sight.ts'
 import type { ViewReading } from '../../capture/reading.ts'
 import type { BroughtPhoto } from '../../storage/bring-pixels.ts'
 import type { Kept } from '../../storage/failure.ts'
-import type { PhotoHere } from '../../storage/load.ts'
+import type { PhotoHere, WhichPhotos } from '../../storage/load.ts'
 import type { PhotoView } from '../../storage/schema/photo.ts'
 import type { Keeping } from './keeping.ts'
 import type { Work } from './work.svelte.ts'
@@ -26,9 +26,8 @@ export class PhotoActs {
       const about = { garmentId: null, roundId: null, takenOn: this.#work.today(), ...photo }
       const kept = await this.#keeping.kept(this.#keeping.store.savePhoto(jpeg, about))
       if (!kept) return undefined
-      const here: PhotoHere = { ...kept.value, here: true }
-      this.#work.photos = [...this.#work.photos.filter((p) => p.sha256 !== here.sha256), here]
-      return here.sha256
+      await this.#work.showPhotosAnew()
+      return kept.value.sha256
     })
   /** What was read from a photo of a muslin, or traced on it, is kept with the photo. */
   noteRead = async (
@@ -37,7 +36,7 @@ export class PhotoActs {
   ): Promise<boolean> => {
     const kept = await this.#keeping.kept(this.#keeping.store.noteRead(sha256, read))
     if (!kept) return false
-    this.#work.photos = this.#work.photos.map((p) => (p.sha256 === sha256 ? { ...p, ...read } : p))
+    await this.#work.showPhotosAnew()
     return true
   }
   /** Pixels that came over from another device, for a photo whose record is here. */
@@ -46,12 +45,21 @@ export class PhotoActs {
       // Rarely needed, so it is no part of the first load.
       const { bringPixels } = await import('../../storage/bring-pixels.ts')
       const brought = await bringPixels(this.#keeping.store, jpeg)
-      if (brought.ok && brought.value.how === 'kept')
-        this.#work.photos = this.#work.photos.map((p) =>
-          p.sha256 === brought.value.sha256 ? { ...p, here: true } : p,
-        )
+      await this.#work.showPhotosAnew()
       return brought
     })
+  /** Photos as they lie in the store, without their pixels. */
+  keptPhotos = async (which: WhichPhotos): Promise<readonly PhotoHere[]> => {
+    const read = await this.#keeping.store.keptPhotos(which)
+    if (!read.ok) {
+      this.#work.problem = read.sentence
+      return []
+    }
+    const { photos, aside } = read.value
+    // One that cannot be read is put aside when it is first asked for.
+    if (aside.length !== this.#work.aside.length) this.#work.aside = aside
+    return photos
+  }
   readPhoto = async (sha256: string): Promise<Blob | undefined> => {
     const read = await this.#keeping.store.readPhoto(sha256)
     return read.ok ? read.value : undefined
@@ -62,12 +70,10 @@ export class PhotoActs {
       const removedOn = this.#work.today()
       const kept = await this.#keeping.kept(this.#keeping.store.letPhotoGo(sha256, removedOn))
       if (!kept) return false
-      this.#work.photos = this.#work.photos.map((p) =>
-        p.sha256 === sha256 ? { ...p, here: false, removedOn } : p,
-      )
       this.#work.rounds = this.#work.rounds.map(
         (r) => kept.value.find((changed) => changed.id === r.id) ?? r,
       )
+      await this.#work.showPhotosAnew()
       return true
     })
 }

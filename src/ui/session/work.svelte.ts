@@ -1,8 +1,7 @@
-/** Her work as it is shown: the tape book, the garments on the rail, their rounds and photos. */
+/** Her work as it is shown: the tape book, the garments on the rail, their rounds. */
 import { emptyBook, type Book } from '../../measurements/book.ts'
 import type { View } from '../../capture/reading.ts'
 import type { Round } from '../../rounds/round.ts'
-import type { PhotoHere } from '../../storage/load.ts'
 import type { PhotosAre } from '../../storage/photo-safe.ts'
 import type { AsideRow } from '../../storage/rows.ts'
 import type { HungGarment } from '../../storage/schema/garment.ts'
@@ -19,7 +18,6 @@ export class Work {
   book = $state.raw<Book>(emptyBook())
   garments = $state.raw<readonly HungGarment[]>([])
   rounds = $state.raw<readonly Round[]>([])
-  photos = $state.raw<readonly PhotoHere[]>([])
   /** Whether the photos can be looked at: in the open, unlocked in this window, or locked. */
   photosAre = $state.raw<PhotosAre>('open')
   /** Rows that could not be read; they stay in the store untouched. */
@@ -37,6 +35,8 @@ export class Work {
   /** Photos from another device that wait for the table in Measure; not kept before they are accepted. */
   forMeasure = $state.raw<Readonly<Partial<Record<View, File>>>>({})
   readonly undoing = new Undoing()
+  /** How each screen reads the photos it shows once more. */
+  photosShown: readonly (() => Promise<void>)[] = []
 
   protected readonly store: Store
   protected readonly world: World
@@ -51,6 +51,8 @@ export class Work {
   roundsOf = (garmentId: string): readonly Round[] =>
     this.rounds.filter((r) => r.garmentId === garmentId).sort((a, b) => a.number - b.number)
   latest = (garmentId: string): Round | undefined => this.roundsOf(garmentId).at(-1)
-  photo = (sha256: string | undefined): PhotoHere | undefined =>
-    this.photos.find((p) => p.sha256 === sha256)
+  /** Photos may have changed: resolved once every screen shows them as they are. */
+  showPhotosAnew = async (): Promise<void> => {
+    await Promise.all(this.photosShown.map((read) => read()))
+  }
 }

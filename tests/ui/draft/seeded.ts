@@ -28,3 +28,15 @@ export async function seeded(book: Book): Promise<{ session: Session; garment: s
   if (garment === undefined) throw new Error(session.problem)
   return { session, garment }
 }
+
+/** A second window of the same browser on the same work. */
+export async function anotherWindow(): Promise<Session> {
+  const result = await openStore()
+  if (!result.ok) throw new Error(result.sentence)
+  const session = new Session(result.store, {
+    now: () => new Date(`${INVENTED_ON}T11:00:00Z`),
+    newId: () => crypto.randomUUID(),
+  })
+  await session.open()
+  return session
+}

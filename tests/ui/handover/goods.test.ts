@@ -16,9 +16,15 @@ const row = (sha256: string, garmentId: string | null, here: boolean): PhotoHere
   takenOn: '2026-11-20',
   here,
 })
+const KEPT = [row('a1', 'g1', true), row('a2', 'g1', false), row('b1', null, true)]
+const belongs =
+  (garment: string | null | undefined) =>
+  ({ garmentId }: PhotoHere) =>
+    garmentId === garment
 function shelf(change: Partial<Shelf> = {}): Shelf {
   return {
-    photos: [row('a1', 'g1', true), row('a2', 'g1', false), row('b1', null, true)],
+    rounds: [],
+    keptPhotos: async (which) => (which === 'all' ? KEPT : KEPT.filter(belongs(which.garment))),
     backup: async ({ garment } = {}) => kept(new Blob([`backup of ${garment ?? 'all'}`])),
     restore: async () => kept({ garments: 1, rounds: 2, photos: 0, copies: [], aside: 0 }),
     readPhoto: async (sha256) => new Blob([sha256]),

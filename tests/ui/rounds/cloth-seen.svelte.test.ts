@@ -81,7 +81,7 @@ it('a line traced by keys tells its tilt and height, is kept, and the camera doe
   await screen.getByRole('button', { name: 'Done', exact: true }).click()
   // 14 px down over 80 px across: atan(14/80) = 9.9 degrees.
   await expect.element(row()).toHaveTextContent(/9\.9° lower on the right.*traced/)
-  const [kept] = session.photos.flatMap((p) => p.muslin?.lines ?? [])
+  const [kept] = (await session.keptPhotos('all')).flatMap((p) => p.muslin?.lines ?? [])
   expect(kept).toMatchObject({ by: 'hand', from: { x: 200, y: 300 }, to: { x: 280, y: 314 } })
 
   await screen.unmount()

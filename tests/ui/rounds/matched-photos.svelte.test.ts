@@ -10,6 +10,7 @@ import type { ViewReading } from '../../../src/capture/reading.ts'
 import { carried, type Similarity, UNMOVED } from '../../../src/capture/similarity.ts'
 import { distance } from '../../../src/geometry/point.ts'
 import { AT, card, NO_CARD, opened, reading, SIZE, type Asked } from './photographed.ts'
+import { anotherWindow } from '../draft/seeded.ts'
 import PhotosInApp from './PhotosInApp.svelte'
 
 /** 0.8 times as large, turned by 2 degrees, moved. */
@@ -46,7 +47,7 @@ it('the later photo is carried back by the numbers it was moved by; both cards t
     .element(screen.getByText(/^Lined up by the cards/))
     .toHaveTextContent(/[012] mm at the shoulders and [012] mm at the hips/)
   // Kept with the photos: opened again it is there without the model.
-  expect(session.photos.map((p) => p.reading?.size)).toEqual([SIZE, SIZE])
+  expect((await session.keptPhotos('all')).map((p) => p.reading?.size)).toEqual([SIZE, SIZE])
   await screen.unmount()
   const again = await render(PhotosInApp, shown)
   await expect
@@ -116,5 +117,22 @@ it('reading can be stopped; what it still brings is not taken', async () => {
   release()
   await expect.element(screen.getByRole('button', BRING)).toBeInTheDocument()
   expect(asked.closed).toBe(1)
-  expect(session.photos.filter((p) => p.reading)).toEqual([])
+  expect((await session.keptPhotos('all')).filter((p) => p.reading)).toEqual([])
+})
+
+it('what another window reads of the photos is shown here; a screen that is left holds none', async () => {
+  const { screen, session } = await opened({ readings: [], closed: 0 })
+  await expect.element(screen.getByRole('button', BRING)).toBeInTheDocument()
+  const other = await anotherWindow()
+  const [first, second] = await other.keptPhotos('all')
+  await other.noteRead(first?.sha256 ?? '', { reading: reading(UNMOVED, NO_CARD) })
+  await other.noteRead(second?.sha256 ?? '', { reading: reading(UNMOVED, NO_CARD) })
+  await expect
+    .element(screen.getByRole('group', { name: /parted by a straight edge/ }))
+    .toBeInTheDocument()
+  await other.letPhotoGo(second?.sha256 ?? '')
+  await expect.element(screen.getByText(/^Photo removed on/)).toBeInTheDocument()
+  expect(session.photosShown.length).toBe(1)
+  await screen.unmount()
+  expect(session.photosShown.length).toBe(0)
 })
