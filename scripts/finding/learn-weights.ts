@@ -88,7 +88,7 @@ if (process.argv.includes('--cross')) {
  * Weights of the finder: a feature, then two letters for each complaint it speaks for or against
  * (letters.ts). Written by scripts/finding/learn-weights.ts from our own phrases; not edited by hand.
  */
-export const WEIGHTS = \`${[classes.join(' '), ...lines.sort()].join('\n')}\n\`
+export const WEIGHTS: string = \`${[classes.join(' '), ...lines.sort()].join('\n')}\n\`
 `,
   )
   console.log(`RESULT ${JSON.stringify({ phrases: written.length, features: lines.length })}`)

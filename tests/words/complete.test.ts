@@ -9,6 +9,8 @@ import { OTHER_LANGUAGES } from '../../scripts/words.mjs'
 const SAME: ReadonlySet<string> = new Set(['English', 'Deutsch'])
 /** Words that no German sentence has. */
 const ENGLISH_LEFT = /\b(the|and|with|from|your|you|of|to|is|are|which|where)\b/i
+/** What the finder listens for: never read, other in number; it has tests of its own. */
+const LISTENED_FOR = /\/fitting\/finding\/(?!find\.|lexicon\/)/
 
 /** A Map is keyed by the words of its own language: its entries are not held against each other. */
 type Leaf = readonly [path: string, value: unknown]
@@ -32,6 +34,8 @@ describe.each(OTHER_LANGUAGES)('in "%s"', (language) => {
 
   test.each(english)('%s: entry for entry', async (path) => {
     const [ours, theirs] = [await load[path]!(), await load[sisterOf(path)]!()]
+    expect(Object.keys(theirs).sort()).toEqual(Object.keys(ours).sort())
+    if (LISTENED_FOR.test(path)) return
     const sisters = new Map(leaves(theirs, ''))
     const wrong = leaves(ours, '').flatMap(([at, value]) => {
       if (!sisters.has(at)) return [`${at} is missing`]

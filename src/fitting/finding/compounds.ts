@@ -3,6 +3,7 @@
  * any language that writes it as one word.
  */
 import { JOINTS } from './compounds.words.ts'
+import { SMALL_WORDS } from './plain.words.ts'
 import { isKnown, isOfLexicon } from './spelling.ts'
 
 /** A part shorter than this is more likely an ending. */
@@ -16,16 +17,18 @@ export function takenApart(word: string): readonly string[] {
   return partsOf(word) ?? [word]
 }
 
+const isPart = (part: string): boolean => !SMALL_WORDS.has(part) && isOfLexicon(part)
+
 /** The longest first part that leaves a rest which can be taken apart too. */
 function partsOf(word: string): readonly string[] | undefined {
   for (let end = word.length - SHORTEST_PART; end >= SHORTEST_PART; end -= 1) {
     const part = word.slice(0, end)
-    if (!isOfLexicon(part)) continue
+    if (!isPart(part)) continue
     for (const joint of JOINTS) {
       if (!word.startsWith(joint, end)) continue
       const rest = word.slice(end + joint.length)
       if (rest.length < SHORTEST_PART) continue
-      if (isOfLexicon(rest)) return [part, rest]
+      if (isPart(rest)) return [part, rest]
       const further = partsOf(rest)
       if (further) return [part, ...further]
     }

@@ -2,6 +2,7 @@
  * A verb and the particle that stands far behind it, as one word again: where the lexicon knows
  * them together, "steht … ab" is heard as "absteht", at the place of the verb.
  */
+import { DENIALS } from './hear.words.ts'
 import { GOES_ON, PARTICLES, TWOFOLD } from './particles.words.ts'
 import { isOfLexicon } from './spelling.ts'
 import type { Token } from './tokens.ts'
@@ -17,8 +18,18 @@ export function reunited(tokens: readonly Token[]): readonly Token[] {
     const verbAt = verbBefore(found, at, particle.word)
     const verb = found[verbAt]
     if (!verb) continue
-    found[verbAt] = { ...verb, word: particle.word + verb.word }
-    found.splice(at, 1)
+    const whole = { ...verb, word: particle.word + verb.word }
+    // "liegt … nicht an" denies the whole, so the denial goes before it.
+    const denial = found[at - 1]
+    const denied = denial !== undefined && DENIALS.has(denial.word)
+    const between = found.slice(verbAt + 1, denied ? at - 1 : at)
+    const both = denied
+      ? [
+          { ...verb, word: denial.word },
+          { ...whole, afterStop: false },
+        ]
+      : [whole]
+    found.splice(verbAt, at + 1 - verbAt, ...both, ...between)
     at -= 1
   }
   return found

@@ -4,10 +4,7 @@
  * need not be a word, only the same for both.
  */
 import { INFIXES, PARTICLES } from './particles.words.ts'
-import { DOUBLED, IRREGULAR, isNoSuffix, SUFFIXES } from './stem.words.ts'
-
-/** A stem shorter than this says nothing any more. */
-const SHORTEST = 3
+import { BEFORE, CUTS, DOUBLED, IRREGULAR, isNoSuffix, SHORTEST, SUFFIXES } from './stem.words.ts'
 
 export function stem(word: string): string {
   if (IRREGULAR.has(word)) return simpleStem(word)
@@ -20,12 +17,11 @@ export function stem(word: string): string {
 function simpleStem(word: string): string {
   const known = IRREGULAR.get(word)
   if (known !== undefined) return IRREGULAR.get(known) === known ? known : cutDown(known)
-  return cutDown(word)
+  return cutDown(word.replace(BEFORE, ''))
 }
 function cutDown(word: string): string {
   let cut = word
-  // Twice, so that "wrinkles" and "wrinkly" both come down to "wrinkl".
-  for (let round = 0; round < 2; round += 1) {
+  for (let round = 0; round < CUTS; round += 1) {
     const suffix = SUFFIXES.find(
       (s) => cut.endsWith(s) && cut.length - s.length >= SHORTEST && !isNoSuffix(cut, s),
     )

@@ -137,6 +137,13 @@ export const SUFFIXES: readonly string[] = [
 /** Wrinkly and bubbly are made from words in -le: only the y goes. */
 const LE_WORD = /[bkpz]ly$/
 
+/** So often an end is cut: twice, so that "wrinkles" and "wrinkly" both come down to "wrinkl". */
+export const CUTS: number = 2
+/** A stem shorter than this says nothing any more. */
+export const SHORTEST: number = 3
+/** What a form puts before the word; English has nothing of the kind. */
+export const BEFORE = /^(?!)/
+
 /** Looks like the suffix and is none. */
 export const isNoSuffix = (word: string, suffix: string): boolean =>
   (suffix === 'ly' && LE_WORD.test(word)) || (suffix === 's' && word.endsWith('ss'))

@@ -2,7 +2,7 @@
  * Weights of the finder: a feature, then two letters for each complaint it speaks for or against
  * (letters.ts). Written by scripts/finding/learn-weights.ts from our own phrases; not edited by hand.
  */
-export const WEIGHTS = `N1 N2 N3 N4 N5 N6 N7 N8 SH1 SH2 SH3 SH4 SH5 SH6 SH7 SH8 B1 B2 B3 B4 B5 B6 B7 B8 B9 B10 B11 B12 B13 B14 B15 A1 A2 A3 A4 A5 K1 K2 K3 K4 K5 K6 K7 W1 W2 W3 W4 W5 W6 W7 W8 W9 W10 W11 W12 L1 L2 L3 L4 L5 D3 L6 L7 L8 L9 D1 D2 D4 D5 D6 D7 D8 X1 X2 X3 X4
+export const WEIGHTS: string = `N1 N2 N3 N4 N5 N6 N7 N8 SH1 SH2 SH3 SH4 SH5 SH6 SH7 SH8 B1 B2 B3 B4 B5 B6 B7 B8 B9 B10 B11 B12 B13 B14 B15 A1 A2 A3 A4 A5 K1 K2 K3 K4 K5 K6 K7 W1 W2 W3 W4 W5 W6 W7 W8 W9 W10 W11 W12 L1 L2 L3 L4 L5 D3 L6 L7 L8 L9 D1 D2 D4 D5 D6 D7 D8 X1 X2 X3 X4
 !bunch Qrfrkrzr0r!r,r/u:r
 !burst ArBqCrDrErFrGrHrIrJrKrLrMrNrOrPqQrRrSrTrUrVrWrXrYrZrarbrcrdrerfrgrhrirjqkxlrmrnrorprqrrrsrtrurvrwrxryrzr0r1r2r3r4r5p6r7q8r9r!r#p%r&r(r)q*r+r,r-r.r/r:r;r
 !dig DrFrHrIrJrMrOrTrUrVrWybrjrkrlrqqyr0q2q9q!r%r,r-r.r/r;r
