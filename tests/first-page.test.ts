@@ -5,7 +5,8 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { dirname, join, relative } from 'node:path'
 import { expect, test } from 'vitest'
-import { PLACE_IDS, PLACE_WORDS } from '../src/ui/tape/places.ts'
+import { PLACE_IDS } from '../src/ui/tape/places.ts'
+import { PLACE_WORDS } from '../src/ui/tape/tape.words.ts'
 
 const SRC = new URL('../src', import.meta.url).pathname
 const IMPORT = /(?:^|\n)\s*(?:import|export)\s+(?!type\b)[^'"()]*?['"](\.[^'"]+)['"]/g

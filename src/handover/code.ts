@@ -15,6 +15,7 @@ import type { Candidate } from './candidate.ts'
 import { MOST_CANDIDATES, type Description, type Side } from './description.ts'
 import { hmac, SECRET_BYTES, type Bytes } from './proof.ts'
 import { fromGroups, toGroups } from './symbols.ts'
+import { CODE_WORDS, SAME_SIDE } from './handover.words.ts'
 
 export interface Code {
   readonly side: Side
@@ -32,19 +33,6 @@ const FINGERPRINT_BYTES = 32
 const MARK_BYTES = 4
 /** RFC 8839, 5.4: at least 4 and 22 letters; no browser comes near the upper bound of 256. */
 const [SHORTEST_UFRAG, SHORTEST_PWD, LONGEST] = [4, 22, 64] as const
-
-const FOREIGN =
-  'This is no code of this page. Point at the square on the other device, where “Bring over” is open.'
-const CUT_SHORT =
-  'A part of this code is missing. Copy all of it, from the first group to the last.'
-const ANOTHER =
-  'This code answers another one. Let the other device read the code that is shown here now.'
-const SAME_SIDE: Readonly<Record<Side, string>> = {
-  offer:
-    'Both devices show a first code. On one of them choose “Read the code of the other” instead.',
-  answer:
-    'This is an answer, and nothing was asked here yet. Choose “Show a code here” on one of the devices.',
-}
 
 /** The code in groups of five symbols, to be shown as a QR code and as text. */
 export async function writeCode(subtle: SubtleCrypto, code: Code): Promise<readonly string[]> {
@@ -80,19 +68,19 @@ export async function readCode(
   if (!symbols.ok)
     return refused(
       symbols.why === 'foreign'
-        ? FOREIGN
-        : `Group ${symbols.group} (${symbols.text}) does not fit. Compare it with the other screen and type it again.`,
+        ? CODE_WORDS.foreign
+        : CODE_WORDS.group(symbols.group, symbols.text),
     )
   const awaited: Side = secret ? 'answer' : 'offer'
   const packed = unpacked(symbols.bytes)
-  if (packed === 'foreign') return refused(FOREIGN)
-  if (!packed) return refused(CUT_SHORT)
+  if (packed === 'foreign') return refused(CODE_WORDS.foreign)
+  if (!packed) return refused(CODE_WORDS.cutShort)
   if (packed.side !== awaited) return refused(SAME_SIDE[packed.side])
   const key = packed.secret ?? secret
   if (!key) throw new Error('readCode: a first code without its secret was unpacked')
   const mark = await hmac(subtle, key, packed.body)
   if (packed.mark.some((byte, at) => byte !== mark[at]))
-    return refused(awaited === 'answer' ? ANOTHER : CUT_SHORT)
+    return refused(awaited === 'answer' ? CODE_WORDS.another : CODE_WORDS.cutShort)
   return { ok: true, code: { side: packed.side, about: packed.about, secret: key } }
 }
 

@@ -5,6 +5,7 @@
  */
 import { LONGEST_SENTENCE, type Answer, type Frame, type Thing } from './frame.ts'
 import type { Bytes } from './proof.ts'
+import { SPOILT } from './handover.words.ts'
 
 export interface Taken {
   readonly ok: boolean
@@ -19,8 +20,6 @@ export interface Arriving {
   readonly of: number
   readonly here: number
 }
-
-const SPOILT = 'It did not arrive as it was sent, so it was not taken. Send it once more.'
 
 export class Taking {
   readonly #subtle: SubtleCrypto

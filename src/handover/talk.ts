@@ -8,6 +8,7 @@ import { fromFrame, toFrame, type Answer, type Frame } from './frame.ts'
 import { proofOf, proves, wordsOf, type Bytes, type Pairing } from './proof.ts'
 import { sendAll, type Going, type Outgoing } from './sending.ts'
 import { hexOf, type Arriving, type Taken, type Taking } from './taking.ts'
+import { OUT_OF_TURN, WRONG_SECRET } from './handover.words.ts'
 
 export interface TalkWith {
   readonly subtle: SubtleCrypto
@@ -28,11 +29,6 @@ export interface TalkHears {
   /** The talk is over, and why. */
   readonly broken: (sentence: string) => void
 }
-
-export const WRONG_SECRET =
-  'The other device does not know the secret of this code, so nothing was sent or taken. Begin again on both devices.'
-export const OUT_OF_TURN =
-  'The other device sent what this page does not understand, so the connection was closed. Reload the page on both devices, so that they have the same version, and begin again.'
 
 export class Talk {
   readonly #with: TalkWith

@@ -1,6 +1,7 @@
 /**
  * 256 plain words of our own choosing, one for each byte: short, easily said, and no two of them
- * told apart by one letter only.
+ * told apart by one letter only. They are no words of a page but signs that two pages compare: the
+ * devices may run different languages and have to show the same, so there is one list for all.
  */
 export const WORDS: readonly string[] = `
   acorn alder anchor apple apron arch aspen attic autumn bagel bakery balcony bamboo basket bead

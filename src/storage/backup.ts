@@ -10,7 +10,6 @@ import type { Round } from '../rounds/round.ts'
 import { fromBase64, sha256Of, toBase64 } from './bytes.ts'
 import { failed, kept, type Failure, type Kept } from './failure.ts'
 import { loadAll, loadPhotos, photosWith, type Loaded } from './load.ts'
-import { LOCKED } from './photo-lock.ts'
 import { parseAsideRow, parsePixelsRow, type AsideRow } from './rows.ts'
 import { HungGarmentSchema, type HungGarment } from './schema/garment.ts'
 import { DateSchema, ShaSchema } from './schema/length.ts'
@@ -19,6 +18,7 @@ import { parsed } from './schema/parsed.ts'
 import { KeptPhotoSchema, type KeptPhoto } from './schema/photo.ts'
 import { RoundSchema } from './schema/round.ts'
 import type { Store } from './store.ts'
+import { BACKUP_WORDS, LOCKED } from './storage.words.ts'
 
 export const BACKUP_FORMAT = 'tapetrue-backup'
 /**
@@ -98,31 +98,30 @@ function onlyOf(all: Work, garment: string): Work {
   }
 }
 
-const UNCHANGED = 'Nothing was changed.'
-const NOT_OURS = `This file is no backup of this page. Choose a file that "Back up" wrote; its name ends in .json. ${UNCHANGED}`
-const CUT_OFF = `This backup file is damaged or only partly copied. Copy it again from where it was first kept, then restore it. ${UNCHANGED}`
-const FROM_LATER = `This backup was written by a newer version of this page. Reload the page to get that version, then restore it. ${UNCHANGED}`
-const ALTERED = `This backup file was altered or damaged after it was written, so its numbers cannot be trusted. Choose another copy of it. ${UNCHANGED}`
-
 /** What a backup file holds, or one sentence why it cannot be used. */
 export async function readBackup(text: string): Promise<BackupRead> {
   let file: unknown
   try {
     file = JSON.parse(text)
   } catch {
-    return { ok: false, sentence: text.includes(BACKUP_FORMAT) ? CUT_OFF : NOT_OURS }
+    return {
+      ok: false,
+      sentence: text.includes(BACKUP_FORMAT) ? BACKUP_WORDS.cutOff : BACKUP_WORDS.notOurs,
+    }
   }
-  if (!isRecord(file) || file['format'] !== BACKUP_FORMAT) return { ok: false, sentence: NOT_OURS }
+  if (!isRecord(file) || file['format'] !== BACKUP_FORMAT)
+    return { ok: false, sentence: BACKUP_WORDS.notOurs }
   const version = file['v']
   if (typeof version === 'number' && version > BACKUP_VERSION)
-    return { ok: false, sentence: FROM_LATER }
+    return { ok: false, sentence: BACKUP_WORDS.fromLater }
   const head = parsed(HeadSchema, file)
-  if (!head.ok) return { ok: false, sentence: CUT_OFF }
+  if (!head.ok) return { ok: false, sentence: BACKUP_WORDS.cutOff }
   const { on, sha256, payload } = head.value
   // Of the file itself: a parser may give the keys in another order.
-  if ((await markOf(file['payload'])) !== sha256) return { ok: false, sentence: ALTERED }
+  if ((await markOf(file['payload'])) !== sha256)
+    return { ok: false, sentence: BACKUP_WORDS.altered }
   const photos = await readPhotos(payload.photos)
-  if (!photos) return { ok: false, sentence: ALTERED }
+  if (!photos) return { ok: false, sentence: BACKUP_WORDS.altered }
   const aside: AsideRow[] = [...payload.aside].flatMap((row) => {
     const read = parseAsideRow(row)
     return read.ok ? [read.value] : [asideRow('aside', row, read.reason, on)]

@@ -3,6 +3,7 @@ import { sha256Of } from './bytes.ts'
 import { failed, kept, type Kept } from './failure.ts'
 import { withoutMetadata } from './jpeg.ts'
 import type { Store } from './store.ts'
+import { STORE_WORDS } from './storage.words.ts'
 
 /** A photo is known by the SHA-256 of its pixels, so these are its own or they are nobody's. */
 export interface BroughtPhoto {
@@ -10,21 +11,17 @@ export interface BroughtPhoto {
   readonly how: 'kept' | 'let go before'
 }
 
-const UNKNOWN =
-  'This photo belongs to nothing that is kept here. Bring its garment over first, then the photo.'
-const NO_JPEG = 'This is no photo as this page keeps them, so it was not kept.'
-
 /** A photo that was let go here stays let go, as with a backup; where photos are closed it is closed too. */
 export async function bringPixels(store: Store, jpeg: Blob): Promise<Kept<BroughtPhoto>> {
   const bytes = withoutMetadata(new Uint8Array(await jpeg.arrayBuffer()))
-  if (!bytes) return failed(NO_JPEG)
+  if (!bytes) return failed(STORE_WORDS.noJpeg)
   const sha256 = await sha256Of(bytes)
   let gone = false
   const changed = await store.safe.change(
     sha256,
     (before) => {
       gone = before?.removedOn !== undefined
-      return before && !gone ? kept(before) : failed(UNKNOWN)
+      return before && !gone ? kept(before) : failed(STORE_WORDS.unknownPhoto)
     },
     { v: 1, sha256, type: 'image/jpeg', bytes: bytes.buffer },
   )

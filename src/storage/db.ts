@@ -3,7 +3,7 @@
  * newest. Tables hold `unknown` on the way out, so that nothing is used before it is parsed.
  */
 import Dexie, { type DexieOptions, type Table } from 'dexie'
-import { BLOCKED, failed, failureOf, NEWER, NOT_OPENED, UNSURE, type Failure } from './failure.ts'
+import { failed, failureOf, type Failure } from './failure.ts'
 import { V1 } from './migrations/v1.ts'
 import { V2 } from './migrations/v2.ts'
 import { V3 } from './migrations/v3.ts'
@@ -17,6 +17,7 @@ import { V10 } from './migrations/v10.ts'
 import type { PackedPhoto } from './packed-photo.ts'
 import type { AsideRow, BookRow, PixelsRow, RoundRow, SettingRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
+import { BLOCKED, NEWER, NOT_OPENED, UNSURE } from './storage.words.ts'
 
 export const DATABASE = 'tapetrue'
 /** One entry a version, oldest first; a version once released is never changed. */

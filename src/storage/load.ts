@@ -23,6 +23,7 @@ import type { HungGarment } from './schema/garment.ts'
 import type { Parsed } from './schema/parsed.ts'
 import type { KeptPhoto } from './schema/photo.ts'
 import { uniteBooks } from './unite.ts'
+import { SCHEMA_WORDS } from './schema/schema.words.ts'
 
 /** A photo and whether its pixels lie in this browser. */
 export type PhotoHere = KeptPhoto & { readonly here: boolean }
@@ -126,7 +127,7 @@ export async function readBook(db: Database, today: string): Promise<Book> {
   const row = await db.book.get(BOOK_KEY)
   if (row === undefined) return {}
   if (!isRecord(row) || row['v'] !== 1 || !isRecord(row['book'])) {
-    await putAside(db, 'book', BOOK_KEY, 'The stored tape book is not a record.', row, today)
+    await putAside(db, 'book', BOOK_KEY, SCHEMA_WORDS.bookNoRecord, row, today)
     await db.book.delete(BOOK_KEY)
     return {}
   }

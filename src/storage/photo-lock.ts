@@ -11,6 +11,7 @@ import { parseSettingRow } from './rows.ts'
 import { CountSchema } from './schema/length.ts'
 import { parsed } from './schema/parsed.ts'
 import { sealed, unsealed } from './sealed.ts'
+import { LOCK_SPOILT, WRONG_PASSPHRASE } from './storage.words.ts'
 
 /** Its place among the settings; it goes into no backup. */
 export const PHOTO_LOCK = 'photoLock'
@@ -26,12 +27,6 @@ const LockSchema = v.strictObject({
   key: v.string(),
 })
 export type PhotoLock = v.InferOutput<typeof LockSchema>
-
-export const LOCKED =
-  'Your photos are locked, so this was not kept. Open them with your passphrase, then do it once more.'
-export const WRONG_PASSPHRASE =
-  'This passphrase does not open the photos. Type it as you did when you set it; large and small letters differ.'
-const SPOILT = 'The lock of the photos is damaged, so no passphrase opens it any more.'
 
 /** Whether there is one, read within a transaction; undefined where the photos lie in the open. */
 export async function lockIn(db: Database): Promise<PhotoLock | undefined> {
@@ -76,7 +71,7 @@ export async function relocked(
 }
 
 async function rawOf(lock: PhotoLock, passphrase: string): Promise<Kept<Uint8Array<ArrayBuffer>>> {
-  if (lock.turned < 0) return failed(SPOILT)
+  if (lock.turned < 0) return failed(LOCK_SPOILT)
   const text = await unsealed(lock.key, passphrase)
   const raw = text.ok ? fromBase64(text.value) : undefined
   return raw?.length === KEY_BYTES ? kept(raw) : failed(WRONG_PASSPHRASE)

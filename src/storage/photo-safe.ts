@@ -6,12 +6,11 @@
  */
 import { closedPhoto, closedPixels, hasOpen, openedPhoto, pixelsOf } from './closed-photo.ts'
 import type { Database } from './db.ts'
-import { CHANGED_ELSEWHERE, failed, kept, type Kept } from './failure.ts'
+import { failed, kept, type Kept } from './failure.ts'
 import type { PhotoHere } from './load.ts'
 import { packedPhoto } from './packed-photo.ts'
 import {
   keyOf,
-  LOCKED,
   lockIn,
   lockOfRow,
   newLock,
@@ -25,6 +24,7 @@ import { sameData } from './same.ts'
 import type { KeptPhoto } from './schema/photo.ts'
 import type { Store } from './store.ts'
 import { unfitFor } from './unfit.ts'
+import { CHANGED_ELSEWHERE, LOCKED } from './storage.words.ts'
 
 /** open: no passphrase is set; unlocked: it was typed in this window. */
 export type PhotosAre = 'open' | 'unlocked' | 'locked'

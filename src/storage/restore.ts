@@ -15,6 +15,8 @@ import { sameData } from './same.ts'
 import type { HungGarment } from './schema/garment.ts'
 import type { Store } from './store.ts'
 import { uniteBooks } from './unite.ts'
+import { DATE_WORDS } from '../units/dates.words.ts'
+import { BACKUP_WORDS } from './storage.words.ts'
 
 export interface Restored {
   readonly garments: number
@@ -29,14 +31,13 @@ export interface Restored {
 /** Load again afterwards: what a window shows is older than the store then. */
 export async function restore(store: Store, content: BackupContent): Promise<Kept<Restored>> {
   // In the open beside locked ones they would lie unguarded until the passphrase is typed.
-  if (content.photos.length > 0 && (await store.safe.locked())) return failed(LOCKED_HERE)
+  if (content.photos.length > 0 && (await store.safe.locked()))
+    return failed(BACKUP_WORDS.lockedHere)
   const restored = await store.keep((db) => brought(db, content))
   if (!restored.ok) return restored
   const settled = await store.safe.settle()
   return settled.ok ? restored : settled
 }
-const LOCKED_HERE =
-  'Your photos are locked, and this file holds some. Open them with your passphrase, then read the file back. Nothing was changed.'
 
 async function brought(db: Database, content: BackupContent): Promise<Kept<Restored>> {
   const now = await loadAll(db, content.on)
@@ -142,7 +143,11 @@ function copied(
   const id = named(hung?.id ?? rounds[0]?.garmentId ?? '')
   return {
     id,
-    hung: hung && { ...hung, id, name: `${hung.name} (backup of ${on.slice(0, 10)})` },
+    hung: hung && {
+      ...hung,
+      id,
+      name: BACKUP_WORDS.copyOf(hung.name, DATE_WORDS.day(on.slice(0, 10))),
+    },
     rounds: rounds.map((r) => ({
       ...r,
       id: named(r.id),

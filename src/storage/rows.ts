@@ -11,6 +11,7 @@ import { CountSchema, DateSchema, IdSchema, ShaSchema } from './schema/length.ts
 import { parsed, type Parsed } from './schema/parsed.ts'
 import { KeptPhotoSchema } from './schema/photo.ts'
 import { RoundSchema } from './schema/round.ts'
+import { SCHEMA_WORDS } from './schema/schema.words.ts'
 
 /** The one book of the one body. */
 export const BOOK_KEY = 'book'
@@ -67,7 +68,7 @@ const RoundRowSchema = v.pipe(
   }),
   v.check(
     ({ id, garmentId, round }) => round.id === id && round.garmentId === garmentId,
-    'The round does not belong to its row.',
+    SCHEMA_WORDS.notItsRow,
   ),
 )
 const SettingRowSchema = v.strictObject({ v: v.literal(1), key: IdSchema, value: v.unknown() })
@@ -75,7 +76,7 @@ const AboutPixels = { v: v.literal(1), sha256: ShaSchema, type: v.string() }
 const PixelsRowSchema = v.union([
   v.strictObject({
     ...AboutPixels,
-    bytes: v.custom<ArrayBuffer>(isBuffer, 'The photo has lost its pixels.'),
+    bytes: v.custom<ArrayBuffer>(isBuffer, SCHEMA_WORDS.lostPixels),
   }),
   v.strictObject({ ...AboutPixels, closed: ClosedSchema }),
 ])

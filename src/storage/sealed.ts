@@ -9,6 +9,7 @@ import * as v from 'valibot'
 import { fromBase64, toBase64 } from './bytes.ts'
 import { failed, kept, type Kept } from './failure.ts'
 import { parsed } from './schema/parsed.ts'
+import { SEALED_WORDS } from './storage.words.ts'
 
 export const SEALED_FORMAT = 'tapetrue-sealed'
 const ITERATIONS = 600_000
@@ -33,19 +34,14 @@ const HeadSchema = v.strictObject({
 const SealedSchema = v.strictObject({ ...HeadSchema.entries, data: v.string() })
 type Head = v.InferOutput<typeof HeadSchema>
 
-const TOO_SHORT = `A passphrase for photos has at least ${SHORTEST_PASSPHRASE} characters. Four or five words you would not say in a row do well.`
-const DAMAGED =
-  'This closed file is damaged or only partly copied. Copy it again from where it was first kept. Nothing was changed.'
-const WRONG =
-  'This passphrase does not open the file, or the file was altered. Type it as you did when you saved it. Nothing was changed.'
-
 /** Whether a file has to be opened with a passphrase before it can be read. */
 export const isSealed = (text: string): boolean =>
   text.slice(0, 200).includes(`"format":"${SEALED_FORMAT}"`)
 
 /** The same text closed; another salt and nonce every time. */
 export async function sealed(text: string, passphrase: string): Promise<Kept<Blob>> {
-  if ([...passphrase].length < SHORTEST_PASSPHRASE) return failed(TOO_SHORT)
+  if ([...passphrase].length < SHORTEST_PASSPHRASE)
+    return failed(SEALED_WORDS.tooShort(SHORTEST_PASSPHRASE))
   const random = (count: number): string => toBase64(crypto.getRandomValues(new Uint8Array(count)))
   const head: Head = {
     format: SEALED_FORMAT,
@@ -66,20 +62,20 @@ export async function unsealed(text: string, passphrase: string): Promise<Kept<s
   try {
     file = JSON.parse(text)
   } catch {
-    return failed(DAMAGED)
+    return failed(SEALED_WORDS.damaged)
   }
   const read = parsed(SealedSchema, file)
-  if (!read.ok) return failed(DAMAGED)
+  if (!read.ok) return failed(SEALED_WORDS.damaged)
   const { data, ...head } = read.value
   const bytes = fromBase64(data)
   const parts = await readied(head, passphrase)
-  if (!bytes || !parts) return failed(DAMAGED)
+  if (!bytes || !parts) return failed(SEALED_WORDS.damaged)
   try {
     const open = await crypto.subtle.decrypt(parts.how, parts.key, bytes)
     return kept(new TextDecoder().decode(open))
   } catch {
     // GCM does not say which of the two it is, and must not.
-    return failed(WRONG)
+    return failed(SEALED_WORDS.wrong)
   }
 }
 

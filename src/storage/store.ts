@@ -12,7 +12,7 @@ import type { Book } from '../measurements/book.ts'
 import { parseBook } from '../measurements/stored.ts'
 import type { Round } from '../rounds/round.ts'
 import { openDatabase, type Database, type Opening } from './db.ts'
-import { CHANGED_ELSEWHERE, failed, failureOf, kept, type Failure, type Kept } from './failure.ts'
+import { failed, failureOf, kept, type Failure, type Kept } from './failure.ts'
 import { printedFieldChanged } from './keep-rounds.ts'
 import {
   loadAll,
@@ -35,6 +35,7 @@ import { mergedGarment } from './merge-garment.ts'
 import { unfitFor } from './unfit.ts'
 import { uniteBooks } from './unite.ts'
 import { otherWindows, type Windows } from './windows.ts'
+import { CHANGED_ELSEWHERE, STORE_WORDS } from './storage.words.ts'
 
 export interface StoreOptions extends Opening {
   /** The date of today, ISO; for records that are put aside. */
@@ -176,7 +177,7 @@ export class Store {
     read: { readonly reading?: ViewReading; readonly muslin?: MuslinSight },
   ): Promise<Kept<KeptPhoto>> {
     return this.safe.change(sha256, (before) =>
-      before ? kept({ ...before, ...read }) : failed(NO_PHOTO),
+      before ? kept({ ...before, ...read }) : failed(STORE_WORDS.noPhoto),
     )
   }
 
@@ -269,7 +270,6 @@ async function numberTaken(db: Database, { id, garmentId, number }: Round): Prom
     return read.ok && read.value.id !== id && read.value.round.number === number
   })
 }
-const NO_PHOTO = 'This photo is no longer kept here. Add it once more.'
 
 const storageManager = (): Partial<StorageManager> | undefined =>
   typeof navigator === 'undefined' ? undefined : navigator.storage

@@ -4,10 +4,10 @@
  */
 import { IDBFactory, IDBKeyRange } from 'fake-indexeddb'
 import { afterEach, describe, expect, test, vi } from 'vitest'
-import { BLOCKED, DENIED, FULL, NEWER, OVERTAKEN } from '../../src/storage/failure.ts'
 import { openStore } from '../../src/storage/store.ts'
 import { bookOf, MIDDLE } from '../bodies.ts'
 import { device, loaded, opened, value } from './opened.ts'
+import { BLOCKED, DENIED, FULL, NEWER, OVERTAKEN } from '../../src/storage/storage.words.ts'
 
 afterEach(() => vi.restoreAllMocks())
 

@@ -6,10 +6,10 @@
 import { afterEach, expect, test } from 'vitest'
 import { readBackup, writeBackup } from '../../src/storage/backup.ts'
 import type { Kept } from '../../src/storage/failure.ts'
-import { LOCKED, WRONG_PASSPHRASE } from '../../src/storage/photo-lock.ts'
 import { restore } from '../../src/storage/restore.ts'
 import { openStore, type Store } from '../../src/storage/store.ts'
 import { FIRST, GARMENT, phonePhoto, READING, withRef } from './invented.ts'
+import { LOCKED, WRONG_PASSPHRASE } from '../../src/storage/storage.words.ts'
 
 const NAME = 'tapetrue-lock-test'
 const TODAY = '2026-11-25'

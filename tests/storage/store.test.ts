@@ -7,7 +7,6 @@ import { redraft } from '../../src/rounds/redraft.ts'
 import { withNotes, withSeen } from '../../src/rounds/round.ts'
 import { record } from '../../src/draft/record.ts'
 import { mm } from '../../src/units/length.ts'
-import { CHANGED_ELSEWHERE } from '../../src/storage/failure.ts'
 import { body, bookOf, MIDDLE } from '../bodies.ts'
 import {
   FIRST,
@@ -20,6 +19,7 @@ import {
   withRef,
 } from './invented.ts'
 import { device, loaded, opened, raw, TODAY, value } from './opened.ts'
+import { CHANGED_ELSEWHERE } from '../../src/storage/storage.words.ts'
 
 describe('what is kept is there after the page was closed', () => {
   test('book, garment, rounds and settings come back equal, and draft the same numbers', async () => {

@@ -7,17 +7,18 @@ import { CHOICE_IDS, CHOICES, standardChoices, type Choices } from '../../draft/
 import { isOptionWord, OPTION_IDS, OPTIONS, type OptionId } from '../../draft/options.ts'
 import { mm } from '../../units/length.ts'
 import { shown } from './parsed.ts'
+import { SCHEMA_WORDS } from './schema.words.ts'
 
 const amounts = Object.fromEntries(
   CHOICE_IDS.map((id) => {
     const { label, min, max, default: standard } = CHOICES[id]
     const why = (issue: v.BaseIssue<unknown>): string =>
-      `${label} would be ${shown(issue.input)}; it goes from ${min} to ${max} mm.`
+      SCHEMA_WORDS.choiceOutside(label, shown(issue.input), min, max)
     const range = v.pipe(
       v.number(why),
       v.minValue(min, why),
       v.maxValue(max, why),
-      v.description(`${label}, mm; ${standard} when left out`),
+      v.description(SCHEMA_WORDS.amountLeftOut(label, standard)),
     )
     return [id, v.exactOptional(range)]
   }),
@@ -27,11 +28,10 @@ const words = Object.fromEntries(
   OPTION_IDS.map((id) => {
     const { label, words: said, default: standard } = OPTIONS[id]
     const known = Object.keys(said)
-    const word = v.picklist(
-      known,
-      (issue) => `${label} would be ${shown(issue.input)}; it is one of ${known.join(', ')}.`,
+    const word = v.picklist(known, (issue) =>
+      SCHEMA_WORDS.wordUnknown(label, shown(issue.input), known),
     )
-    return [id, v.exactOptional(v.pipe(word, v.description(`${label}; ${standard} when left out`)))]
+    return [id, v.exactOptional(v.pipe(word, v.description(SCHEMA_WORDS.leftOut(label, standard))))]
   }),
 )
 const entries = { ...amounts, ...words }
@@ -39,8 +39,8 @@ const entries = { ...amounts, ...words }
 /** As it stands in a file: any of the choices, amounts in millimetres, options as words. */
 export const GivenChoicesSchema = v.strictObject(entries, (issue) =>
   issue.expected === 'never'
-    ? `There is no choice "${issue.path?.at(-1)?.key ?? ''}". The choices are ${[...CHOICE_IDS, ...OPTION_IDS].join(', ')}.`
-    : `${shown(issue.input)} is not a set of choices.`,
+    ? SCHEMA_WORDS.noChoice(`${issue.path?.at(-1)?.key ?? ''}`, [...CHOICE_IDS, ...OPTION_IDS])
+    : SCHEMA_WORDS.noChoices(shown(issue.input)),
 )
 
 export const ChoicesSchema = v.pipe(

@@ -1,5 +1,6 @@
 /** Something closed with the key of the photos: AES-256-GCM with a nonce of its own. */
 import * as v from 'valibot'
+import { SCHEMA_WORDS } from './schema.words.ts'
 
 export interface Closed {
   /** The nonce, 96 bits; never used twice with one key. */
@@ -11,5 +12,5 @@ export interface Closed {
 export const isBuffer = (value: unknown): value is ArrayBuffer =>
   Object.prototype.toString.call(value) === '[object ArrayBuffer]'
 
-const BufferSchema = v.custom<ArrayBuffer>(isBuffer, 'What was closed has lost its bytes.')
+const BufferSchema = v.custom<ArrayBuffer>(isBuffer, SCHEMA_WORDS.lostBytes)
 export const ClosedSchema = v.strictObject({ iv: BufferSchema, bytes: BufferSchema })

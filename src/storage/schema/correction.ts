@@ -5,6 +5,7 @@ import { COMPLAINT_IDS } from '../../fitting/complaints/complaint.ts'
 import { CountSchema, IdSchema, MmSchema, NameSchema } from './length.ts'
 import { OperationSchema } from './operation.ts'
 import { shown } from './parsed.ts'
+import { PICKS, SCHEMA_WORDS } from './schema.words.ts'
 
 /** The names a record may use; the compiler holds them to the types of the draft. */
 export const PIECE_IDS = ['back', 'front'] as const
@@ -21,30 +22,29 @@ export const EDGE_NAMES = [
 export const HOW_READ = ['foldToPin', 'wholeFold', 'seamToPin', 'levelError', 'slitOpen'] as const
 
 const oneOf = (what: string, names: readonly string[]) => (issue: v.BaseIssue<unknown>) =>
-  `${shown(issue.input)} is no ${what}. Use one of ${names.join(', ')}.`
+  SCHEMA_WORDS.noneOf(shown(issue.input), what, names)
 
-export const PieceIdSchema = v.picklist(PIECE_IDS, oneOf('piece', PIECE_IDS))
-export const EdgeNameSchema = v.picklist(EDGE_NAMES, oneOf('edge', EDGE_NAMES))
-export const ChoiceIdSchema = v.picklist(CHOICE_IDS, oneOf('choice', CHOICE_IDS))
-export const ComplaintIdSchema = v.picklist(COMPLAINT_IDS, oneOf('complaint', COMPLAINT_IDS))
+export const PieceIdSchema = v.picklist(PIECE_IDS, oneOf(PICKS.piece, PIECE_IDS))
+export const EdgeNameSchema = v.picklist(EDGE_NAMES, oneOf(PICKS.edge, EDGE_NAMES))
+export const ChoiceIdSchema = v.picklist(CHOICE_IDS, oneOf(PICKS.choice, CHOICE_IDS))
+export const ComplaintIdSchema = v.picklist(COMPLAINT_IDS, oneOf(PICKS.complaint, COMPLAINT_IDS))
 
 /** A share: more than nothing, at most all. */
 const ShareSchema = v.pipe(
   v.number(),
-  v.gtValue(0, 'The part to apply is more than 0.'),
-  v.maxValue(1, 'The part to apply is at most 1.'),
+  v.gtValue(0, SCHEMA_WORDS.shareTooSmall),
+  v.maxValue(1, SCHEMA_WORDS.shareTooLarge),
 )
 /** Counted from the underarm, 0 to 1. */
 const whereOnEdge = (issue: v.BaseIssue<unknown>): string =>
-  `${shown(issue.input)} is no place on an edge; it goes from 0 at the underarm to 1.`
+  SCHEMA_WORDS.noPlaceFromUnderarm(shown(issue.input))
 export const AlongSchema = v.pipe(
   v.number(whereOnEdge),
   v.minValue(0, whereOnEdge),
   v.maxValue(1, whereOnEdge),
 )
 /** A wedge takes cloth out; a width of nothing or less is none. Wider than 1 m is a mistake. */
-const wedgeWidth = (issue: v.BaseIssue<unknown>): string =>
-  `${shown(issue.input)} is no width of a wedge, mm.`
+const wedgeWidth = (issue: v.BaseIssue<unknown>): string => SCHEMA_WORDS.noWedge(shown(issue.input))
 export const WidthSchema = v.pipe(
   v.number(wedgeWidth),
   v.gtValue(0, wedgeWidth),
@@ -52,7 +52,7 @@ export const WidthSchema = v.pipe(
 )
 
 export const PinnedSchema = v.strictObject({
-  how: v.picklist(HOW_READ, oneOf('way of reading', HOW_READ)),
+  how: v.picklist(HOW_READ, oneOf(PICKS.reading, HOW_READ)),
   read: MmSchema,
   share: ShareSchema,
 })
@@ -68,7 +68,9 @@ export const BecauseSchema = v.strictObject({
 const base = { v: v.literal(1), id: IdSchema }
 
 /** One side of the body only; without it both. */
-const SideSchema = v.exactOptional(v.picklist(['left', 'right'], oneOf('side', ['left', 'right'])))
+const SideSchema = v.exactOptional(
+  v.picklist(['left', 'right'], oneOf(PICKS.side, ['left', 'right'])),
+)
 
 export const TurnChoiceSchema = v.strictObject({
   ...base,
@@ -104,14 +106,11 @@ export const WithdrawSchema = v.strictObject({
 export const CorrectionSchema = v.variant(
   'kind',
   [TurnChoiceSchema, CloseWedgeSchema, OperateSchema, WithdrawSchema],
-  (issue) => `${shown(issue.input)} is no kind of correction.`,
+  (issue) => SCHEMA_WORDS.noCorrection(shown(issue.input)),
 )
 
 export const CorrectionsSchema = v.pipe(
-  v.array(CorrectionSchema, 'The corrections are no list.'),
-  v.check(
-    (list) => new Set(list.map(({ id }) => id)).size === list.length,
-    'Two corrections have the same id.',
-  ),
+  v.array(CorrectionSchema, SCHEMA_WORDS.noList),
+  v.check((list) => new Set(list.map(({ id }) => id)).size === list.length, SCHEMA_WORDS.sameId),
   v.readonly(),
 )

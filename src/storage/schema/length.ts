@@ -3,6 +3,7 @@ import * as v from 'valibot'
 import { isIsoDate } from '../../measurements/book.ts'
 import { mm } from '../../units/length.ts'
 import { shown } from './parsed.ts'
+import { SCHEMA_WORDS, THINGS } from './schema.words.ts'
 
 /** Nothing in this work is further apart; beyond it a number is a mistake. Common practice, no source. */
 export const FURTHEST = 10_000
@@ -12,48 +13,48 @@ const LONGEST_NAME = 200
 const LONGEST_TEXT = 100_000
 
 const said = (what: string) => (issue: v.BaseIssue<unknown>) =>
-  `${shown(issue.input)} is not ${what}.`
+  SCHEMA_WORDS.isNot(shown(issue.input), what)
 
 export const MmSchema = v.pipe(
-  v.number(said('a number of millimetres')),
-  v.minValue(-FURTHEST, said('a length of this work')),
-  v.maxValue(FURTHEST, said('a length of this work')),
+  v.number(said(THINGS.millimetres)),
+  v.minValue(-FURTHEST, said(THINGS.length)),
+  v.maxValue(FURTHEST, said(THINGS.length)),
   v.transform(mm),
 )
 
 /** A finite plain number: pixels, shares, scores. */
-export const FiniteSchema = v.pipe(v.number(said('a number')), v.finite(said('a finite number')))
+export const FiniteSchema = v.pipe(v.number(said(THINGS.number)), v.finite(said(THINGS.finite)))
 
 export const DateSchema = v.pipe(
-  v.string(said('a date')),
-  v.check(isIsoDate, said('a date such as 2026-11-25')),
+  v.string(said(THINGS.date)),
+  v.check(isIsoDate, said(THINGS.isoDate)),
 )
 
 export const IdSchema = v.pipe(
-  v.string(said('an id')),
-  v.minLength(1, said('an id')),
-  v.maxLength(LONGEST_NAME, 'An id is longer than any of ours.'),
+  v.string(said(THINGS.id)),
+  v.minLength(1, said(THINGS.id)),
+  v.maxLength(LONGEST_NAME, SCHEMA_WORDS.idTooLong),
 )
 
 export const NameSchema = v.pipe(
-  v.string(said('a name')),
-  v.maxLength(LONGEST_NAME, `A name is longer than ${LONGEST_NAME} letters.`),
+  v.string(said(THINGS.name)),
+  v.maxLength(LONGEST_NAME, SCHEMA_WORDS.nameTooLong(LONGEST_NAME)),
 )
 
 export const TextSchema = v.pipe(
-  v.string(said('a text')),
-  v.maxLength(LONGEST_TEXT, `A text is longer than ${LONGEST_TEXT} letters.`),
+  v.string(said(THINGS.text)),
+  v.maxLength(LONGEST_TEXT, SCHEMA_WORDS.textTooLong(LONGEST_TEXT)),
 )
 
 /** SHA-256 of a file, sixty-four hexadecimal digits (FIPS 180-4). */
 export const ShaSchema = v.pipe(
-  v.string(said('a file mark')),
-  v.regex(/^[0-9a-f]{64}$/, said('a file mark')),
+  v.string(said(THINGS.fileMark)),
+  v.regex(/^[0-9a-f]{64}$/, said(THINGS.fileMark)),
 )
 
 /** A whole number counted from 1. */
 export const CountSchema = v.pipe(
-  v.number(said('a whole number')),
-  v.integer(said('a whole number')),
-  v.minValue(1, said('a whole number from 1')),
+  v.number(said(THINGS.whole)),
+  v.integer(said(THINGS.whole)),
+  v.minValue(1, said(THINGS.counted)),
 )

@@ -2,19 +2,19 @@
 import * as v from 'valibot'
 import { MmSchema } from './length.ts'
 import { shown } from './parsed.ts'
+import { PICKS, SCHEMA_WORDS } from './schema.words.ts'
 
 const oneOf = (what: string, names: readonly string[]) => (issue: v.BaseIssue<unknown>) =>
-  `${shown(issue.input)} is no ${what}. Use one of ${names.join(', ')}.`
+  SCHEMA_WORDS.noneOf(shown(issue.input), what, names)
 const pick = <const T extends readonly string[]>(what: string, names: T) =>
   v.picklist(names, oneOf(what, names))
 
 const HALVES = ['back', 'front'] as const
 const DARTS = ['waistDart', 'waistDart2', 'bustDart', 'bustDart2', 'shoulderDart'] as const
-const along = (issue: v.BaseIssue<unknown>): string =>
-  `${shown(issue.input)} is no place on an edge; it goes from 0 to 1.`
+const along = (issue: v.BaseIssue<unknown>): string => SCHEMA_WORDS.noPlace(shown(issue.input))
 
-const piece = pick('piece', HALVES)
-const dart = pick('dart', DARTS)
+const piece = pick(PICKS.piece, HALVES)
+const dart = pick(PICKS.dart, DARTS)
 
 export const OperationSchema = v.variant(
   'op',
@@ -22,7 +22,7 @@ export const OperationSchema = v.variant(
     v.strictObject({
       op: v.literal('ROT'),
       piece,
-      edge: pick('edge', ['neck', 'armhole', 'sleeveEdge']),
+      edge: pick(PICKS.edge, ['neck', 'armhole', 'sleeveEdge']),
       along: v.pipe(v.number(along), v.minValue(0, along), v.maxValue(1, along)),
       width: MmSchema,
       into: dart,
@@ -30,7 +30,7 @@ export const OperationSchema = v.variant(
     v.strictObject({
       op: v.literal('WEDGE'),
       piece,
-      level: pick('level', ['chest', 'blade', 'nape', 'waist', 'belowWaist']),
+      level: pick(PICKS.level, ['chest', 'blade', 'nape', 'waist', 'belowWaist']),
       by: MmSchema,
     }),
     v.strictObject({ op: v.literal('STRIP'), piece, by: MmSchema }),
@@ -38,8 +38,8 @@ export const OperationSchema = v.variant(
     v.strictObject({ op: v.literal('BUST'), by: MmSchema }),
     v.strictObject({
       op: v.literal('MOVE'),
-      piece: pick('piece', ['back', 'front', 'both']),
-      point: pick('point', ['shoulderTip', 'sideNeck', 'neckAtCentre', 'underarm']),
+      piece: pick(PICKS.piece, ['back', 'front', 'both']),
+      point: pick(PICKS.point, ['shoulderTip', 'sideNeck', 'neckAtCentre', 'underarm']),
       out: MmSchema,
       down: MmSchema,
       carries: v.exactOptional(v.literal(true)),
@@ -50,5 +50,5 @@ export const OperationSchema = v.variant(
     v.strictObject({ op: v.literal('DARTSHAPE'), piece, dart, by: MmSchema }),
     v.strictObject({ op: v.literal('SPLIT'), width: MmSchema }),
   ],
-  (issue) => `${shown(issue.input)} is no operation.`,
+  (issue) => SCHEMA_WORDS.noOperation(shown(issue.input)),
 )

@@ -14,6 +14,7 @@ import { isRecord } from '../../measurements/stored.ts'
 import { outlineRows } from '../packed-photo.ts'
 import { ClosedSchema, type Closed } from './closed.ts'
 import { DateSchema, FiniteSchema, IdSchema, MmSchema, ShaSchema, TextSchema } from './length.ts'
+import { SCHEMA_WORDS } from './schema.words.ts'
 
 /** A close-up belongs to a muslin and is not measured. */
 export type PhotoView = View | 'closeUp'
@@ -93,7 +94,7 @@ const OutlineSchema = v.pipe(
   v.rawTransform<unknown, readonly OutlineRow[]>(({ dataset, addIssue, NEVER }) => {
     const rows = isOutline(dataset.value) ? dataset.value : outlineRows(dataset.value)
     if (rows) return rows
-    addIssue({ message: 'An outline is not rows of three numbers.' })
+    addIssue({ message: SCHEMA_WORDS.outline })
     return NEVER
   }),
 )

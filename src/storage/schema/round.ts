@@ -19,11 +19,11 @@ import {
 import { ConfirmedSchema } from './measured.ts'
 import { shown } from './parsed.ts'
 import { PHOTO_VIEWS } from './photo.ts'
+import { SCHEMA_WORDS } from './schema.words.ts'
 
 export const GarmentIdSchema = v.custom<GarmentId>(
   (name) => typeof name === 'string' && isGarmentId(name),
-  (issue) =>
-    `${shown(issue.input)} is no garment that can be drafted. Use ${Object.keys(GARMENTS).join(', ')}.`,
+  (issue) => SCHEMA_WORDS.noGarment(shown(issue.input), Object.keys(GARMENTS)),
 )
 
 export const SeenSchema = v.strictObject({

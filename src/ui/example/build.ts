@@ -12,6 +12,7 @@ import { mm } from '../../units/length.ts'
 import { Session } from '../session.svelte.ts'
 import { SEED, type Seed, type SewnMuslin } from './seed.ts'
 import { WHOLE } from './whole.ts'
+import { EXAMPLE_WORDS } from './example.words.ts'
 
 /** @returns undefined when it hangs whole, else the sentence why it does not */
 export async function hangExample(
@@ -34,11 +35,8 @@ export async function hangExample(
     }
     return (await store.saveSetting(WHOLE, true)).ok
   }
-  return (await made()) ? undefined : (session.problem ?? NOT_MADE)
+  return (await made()) ? undefined : (session.problem ?? EXAMPLE_WORDS.notMade)
 }
-
-const NOT_MADE =
-  'The example could not be hung here. Nothing of yours was touched; reload the page to try again.'
 
 async function tapeAll(session: Session, { numbers }: Seed): Promise<boolean> {
   for (const [id, readings] of Object.entries(numbers))

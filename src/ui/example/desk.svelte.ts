@@ -10,9 +10,10 @@ import { hungParts } from '../rail/hung-parts.svelte.ts'
 import { Session } from '../session.svelte.ts'
 import type { World } from '../session/work.svelte.ts'
 import { WHOLE } from './whole.ts'
+import { EXAMPLE_WORDS } from './example.words.ts'
 
 export const EXAMPLE_DATABASE = 'tapetrue-example'
-/** In this tab the example was being looked at: a reload shows it again. */
+/** In this tab the example of this name was being looked at: a reload shows it again. */
 const LOOKING = 'tapetrue.example'
 
 /** What the desk needs of the page besides the store. */
@@ -45,7 +46,8 @@ export class Desk {
 
   /** Called once when the page opens: goes on looking, or clears away what a closed tab left. */
   async begin(): Promise<void> {
-    if (this.#tab.memory?.getItem(LOOKING)) return this.lookAtExample()
+    // In the page of another language it is cleared away: its texts are in that language.
+    if (this.#tab.memory?.getItem(LOOKING) === EXAMPLE_WORDS.name) return this.lookAtExample()
     await this.#tab.locks?.request(EXAMPLE_DATABASE, { ifAvailable: true }, async (lock) => {
       if (lock) await removeDatabase(EXAMPLE_DATABASE)
     })
@@ -81,7 +83,7 @@ export class Desk {
     await session.open()
     await hungParts.fetch()
     this.#hold()
-    this.#tab.memory?.setItem(LOOKING, 'yes')
+    this.#tab.memory?.setItem(LOOKING, EXAMPLE_WORDS.name)
     this.shown = session
     return undefined
   }

@@ -8,6 +8,7 @@ import type { Reported } from '../../fitting/rules/judged.ts'
 import type { MeasurementId } from '../../measurements/catalogue.ts'
 import type { Freedom, Movement, Verdict } from '../../rounds/worn.ts'
 import { mm } from '../../units/length.ts'
+import { EXAMPLE_WORDS } from './example.words.ts'
 
 export interface SewnMuslin {
   readonly onPaper: string
@@ -28,7 +29,7 @@ export interface Seed {
 }
 
 export const SEED: Seed = {
-  name: 'Invented example, sleeveless blouse',
+  name: EXAMPLE_WORDS.name,
   garment: 'sleeveless',
   taped: '2026-09-05',
   numbers: {
@@ -61,7 +62,7 @@ export const SEED: Seed = {
     {
       onPaper: '2026-09-06',
       worn: '2026-09-12',
-      cloth: 'washed calico',
+      cloth: EXAMPLE_WORDS.cloth,
       movements: [
         ['armsForward', 'free'],
         ['sit', 'free'],
@@ -78,13 +79,13 @@ export const SEED: Seed = {
           pin: { how: 'level', where: 'waist', side: 'both', value: mm(9) },
         },
       ],
-      notes: 'Sewn with long stitches. Waist marked with elastic.',
+      notes: EXAMPLE_WORDS.notes[0],
       verdict: 'anotherMuslin',
     },
     {
       onPaper: '2026-09-13',
       worn: '2026-09-19',
-      cloth: 'washed calico',
+      cloth: EXAMPLE_WORDS.cloth,
       movements: [
         ['armsForward', 'free'],
         ['armsUp', 'free'],
@@ -97,7 +98,7 @@ export const SEED: Seed = {
           pin: { how: 'pinch', where: 'neck', side: 'both', value: mm(7) },
         },
       ],
-      notes: 'The armhole lies close now, the waist sits on the elastic.',
+      notes: EXAMPLE_WORDS.notes[1],
       verdict: 'wearable',
     },
   ],

@@ -7,7 +7,8 @@ import { withoutMetadata } from '../../storage/jpeg.ts'
 import { photosWith, type WhichPhotos } from '../../storage/load.ts'
 import type { Restored } from '../../storage/restore.ts'
 import type { Session } from '../session.svelte.ts'
-import { VIEW_WORDS } from '../measure/photos/names.words.ts'
+import { DATE_WORDS } from '../../units/dates.words.ts'
+import { GOODS_WORDS } from './bring.words.ts'
 
 /** What a session gives and takes here. */
 export type Shelf = Pick<
@@ -39,7 +40,7 @@ export async function workToSend(
     .filter(({ here }) => here)
     .map(({ sha256, view, takenOn }): Outgoing => ({
       kind: 'pixels',
-      name: `Photo, ${view === 'closeUp' ? 'close-up' : view}, ${takenOn}`,
+      name: GOODS_WORDS.photo(view, DATE_WORDS.day(takenOn)),
       file: () => shelf.readPhoto(sha256),
     }))
   return kept([work, ...pixels])
@@ -69,21 +70,13 @@ async function takenIn(
   if (kind === 'pixels') {
     const brought = await shelf.bringPixels(file)
     if (!brought.ok) return brought
-    return kept(
-      brought.value.how === 'kept' ? 'Kept.' : 'It was let go there before, and stays so.',
-    )
+    return kept(brought.value.how === 'kept' ? GOODS_WORDS.kept : GOODS_WORDS.letGoThere)
   }
   const bytes = withoutMetadata(new Uint8Array(await file.arrayBuffer()))
-  if (!bytes) return failed('This is no JPEG photo, so it was not taken.')
+  if (!bytes) return failed(GOODS_WORDS.noJpeg)
   loose({ name, view, file: new Blob([bytes], { type: 'image/jpeg' }) })
-  return kept(
-    view
-      ? `It lies ready in Measure as the ${VIEW_WORDS[view].toLowerCase()} photo.`
-      : 'It can be saved as a file.',
-  )
+  return kept(view ? GOODS_WORDS.inMeasure(view) : GOODS_WORDS.asFile)
 }
 
-function restoredWords({ garments, rounds, copies }: Restored): string {
-  const beside = copies.length > 0 ? ` Hung beside as copies: ${copies.join(', ')}.` : ''
-  return `New on the rail: garments ${garments}, rounds ${rounds}. The tape books are united; nothing was written over.${beside}`
-}
+const restoredWords = ({ garments, rounds, copies }: Restored): string =>
+  GOODS_WORDS.restored(garments, rounds, copies)

@@ -9,7 +9,7 @@ import type { Going, Outgoing } from '../../handover/sending.ts'
 import { Talk } from '../../handover/talk.ts'
 import { Taking, type Arriving, type Take, type Taken } from '../../handover/taking.ts'
 import type { PeerHears, PeerLike } from './peer.ts'
-import { DIFFERENT, LOST, NO_NETWORK, NO_WAY, NOT_JOINED } from './why-closed.ts'
+import { DIFFERENT, LOST, NO_NETWORK, NO_WAY, NOT_JOINED } from './why-closed.words.ts'
 
 /**
  * asking: the first code is shown. answering: the second one is. joining: both are read.

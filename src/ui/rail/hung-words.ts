@@ -2,6 +2,8 @@
 import { stopsCutting } from '../../draft/finding.ts'
 import { measure } from '../../measurements/catalogue.ts'
 import type { Drawn } from '../session/drawn.ts'
+import { HUNG_WORDS } from './rail.words.ts'
+import { DATE_WORDS } from '../../units/dates.words.ts'
 
 export interface HungWords {
   readonly tag: string
@@ -16,11 +18,11 @@ export function hungWords(drawn: Drawn): HungWords {
     const count = drawn.missing.length
     const names = drawn.missing.slice(0, 3).map(({ id }) => measure(id).spoken)
     return {
-      tag: 'guess',
+      tag: HUNG_WORDS.guess,
       mark: 'pin',
-      standing: count === 1 ? 'One number not taped' : `${count} numbers not taped`,
-      sentence: `Still to tape: ${names.join(', ')}${count > 3 ? ' and others' : ''}. Nothing is cut before.`,
-      act: { word: count === 1 ? 'Tape one number' : `Tape ${count} numbers`, place: 'measure' },
+      standing: HUNG_WORDS.notTaped(count),
+      sentence: HUNG_WORDS.stillToTape(names, count > names.length),
+      act: { word: HUNG_WORDS.tape(count), place: 'measure' },
     }
   }
   const { round, corrected } = drawn
@@ -28,26 +30,18 @@ export function hungWords(drawn: Drawn): HungWords {
     const { findings } = corrected.draft
     const open = stopsCutting(findings) || findings.some((f) => f.severity === 'muslin')
     return {
-      tag: round.number === 1 ? 'draft' : ordinal(round.number),
+      tag: round.number === 1 ? HUNG_WORDS.draft : HUNG_WORDS.round(round.number),
       mark: open ? 'chalk' : 'tick',
-      standing:
-        round.number === 1 ? 'Drafted, not yet on paper' : `Round ${round.number} is being drawn`,
-      sentence: open
-        ? 'A muslin can be sewn. Before cloth is cut the proof asks for more.'
-        : 'Every proof holds. The muslin can go on paper.',
-      act: { word: 'Put the muslin on paper', place: 'cut' },
+      standing: round.number === 1 ? HUNG_WORDS.drafted : HUNG_WORDS.beingDrawn(round.number),
+      sentence: open ? HUNG_WORDS.asksForMore : HUNG_WORDS.proved,
+      act: { word: HUNG_WORDS.putOnPaper, place: 'cut' },
     }
   }
   return {
-    tag: ordinal(round.number),
+    tag: HUNG_WORDS.round(round.number),
     mark: 'chalk',
-    standing: `Round ${round.number} is on the table`,
-    sentence: `Muslin ${round.number} went on paper on ${round.printed.on}. Sew it, wear it, then say what you see.`,
-    act: { word: 'Say what you see', place: 'fit' },
+    standing: HUNG_WORDS.onTable(round.number),
+    sentence: HUNG_WORDS.wentOnPaper(round.number, DATE_WORDS.day(round.printed.on)),
+    act: { word: HUNG_WORDS.sayWhatYouSee, place: 'fit' },
   }
-}
-
-function ordinal(n: number): string {
-  const ending = n % 100 > 10 && n % 100 < 14 ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th')
-  return `${n}${ending}`
 }

@@ -9,6 +9,7 @@ import { measure, MEASUREMENT_IDS, type MeasurementId } from '../../measurements
 import { isAside } from '../../rounds/line.ts'
 import type { ChangeActs } from './change-acts.ts'
 import type { Work } from './work.svelte.ts'
+import { APP_WORDS } from '../app.words.ts'
 
 export async function takeStandInsBack(
   work: Work,
@@ -29,7 +30,7 @@ export async function takeStandInsBack(
     for (const { id: made, because } of answered)
       if (await changes.takeBack(round.garmentId, made))
         told.push(
-          `The tape says of ${measure(id).label.toLowerCase()} what muslin ${because.round} said: the draft follows the number now, and the change for “${HEADS[because.complaint].name}” that stood in for it is taken back.`,
+          APP_WORDS.answered(measure(id).label, because.round, HEADS[because.complaint].name),
         )
   }
   if (told.length > 0) work.answered = [...new Set(told)].join(' ')

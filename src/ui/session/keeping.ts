@@ -5,10 +5,11 @@
  * is made on the work as it is.
  */
 import type { Round } from '../../rounds/round.ts'
-import { CHANGED_ELSEWHERE, type Kept } from '../../storage/failure.ts'
+import { type Kept } from '../../storage/failure.ts'
 import type { Store } from '../../storage/store.ts'
 import type { Act } from '../undo/undoing.svelte.ts'
 import type { Work, World } from './work.svelte.ts'
+import { CHANGED_ELSEWHERE } from '../../storage/storage.words.ts'
 
 export class Keeping {
   readonly work: Work

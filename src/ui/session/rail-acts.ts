@@ -2,12 +2,12 @@
 import type { GarmentId } from '../../draft/draft.ts'
 import { GARMENTS } from '../../draft/garments.ts'
 import type { Correction } from '../../fitting/correction.ts'
-import { CHANGED_ELSEWHERE } from '../../storage/failure.ts'
 import { mergedGarment } from '../../storage/merge-garment.ts'
 import type { HungGarment } from '../../storage/schema/garment.ts'
 import { garmentChanged, hung as wasHung } from '../undo/act-words.ts'
 import type { Keeping } from './keeping.ts'
 import type { Work } from './work.svelte.ts'
+import { CHANGED_ELSEWHERE } from '../../storage/storage.words.ts'
 
 export class RailActs {
   readonly #keeping: Keeping

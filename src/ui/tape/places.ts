@@ -2,15 +2,6 @@
 export const PLACE_IDS = ['rail', 'measure', 'draft', 'fit', 'compare', 'cut'] as const
 export type PlaceId = (typeof PLACE_IDS)[number]
 
-export const PLACE_WORDS: Readonly<Record<PlaceId, string>> = {
-  rail: 'Rail',
-  measure: 'Measure',
-  draft: 'Draft',
-  fit: 'Fit',
-  compare: 'Compare',
-  cut: 'Cut',
-}
-
 /**
  * The hash of a place. Rail and Measure belong to her; the other four belong to one garment, and
  * without one their page says what will lie there.

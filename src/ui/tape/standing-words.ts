@@ -3,6 +3,7 @@ import { GARMENTS } from '../../draft/garments.ts'
 import { standing } from '../../measurements/book.ts'
 import type { Session } from '../session.svelte.ts'
 import type { PlaceId } from './places.ts'
+import { TAPE_WORDS } from './tape.words.ts'
 
 type Words = Readonly<Partial<Record<PlaceId, string>>>
 type Work = Pick<Session, 'book' | 'garments' | 'roundsOf'>
@@ -11,15 +12,20 @@ export function standingWords(work: Work, garmentId: string | undefined): Words 
   const hung = work.garments.find((g) => g.id === garmentId)
   const { needs } = GARMENTS[hung?.garment ?? 'blouse']
   const agreed = needs.filter((id) => standing(work.book[id], id) === 'agreed').length
-  const measured = { measure: `${agreed} of ${needs.length}` }
+  const measured = { measure: TAPE_WORDS.measured(agreed, needs.length) }
   if (!hung) return measured
   const rounds = work.roundsOf(hung.id)
-  const [last, onPaper] = [rounds.at(-1), rounds.filter((r) => r.printed)]
+  const [last, before, sewn] = [rounds.at(-1), rounds.at(-2), rounds.findLast((r) => r.printed)]
   return {
     ...measured,
-    draft: agreed < needs.length ? 'from guesses' : last ? `round ${last.number}` : 'drafted',
-    ...(onPaper.length > 0 ? { fit: `muslin ${onPaper.at(-1)?.number}` } : {}),
-    ...(rounds.length > 1 ? { compare: `${rounds.at(-2)?.number} with ${last?.number}` } : {}),
-    ...(last?.printed ? { cut: 'on paper' } : {}),
+    draft:
+      agreed < needs.length
+        ? TAPE_WORDS.fromGuesses
+        : last
+          ? TAPE_WORDS.round(last.number)
+          : TAPE_WORDS.drafted,
+    ...(sewn ? { fit: TAPE_WORDS.muslin(sewn.number) } : {}),
+    ...(before && last ? { compare: TAPE_WORDS.compared(before.number, last.number) } : {}),
+    ...(last?.printed ? { cut: TAPE_WORDS.onPaper } : {}),
   }
 }

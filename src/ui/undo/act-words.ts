@@ -8,39 +8,40 @@ import type { HungGarment } from '../../storage/schema/garment.ts'
 import { formatLength, type UnitChoice } from '../../units/format.ts'
 import type { Mm } from '../../units/length.ts'
 import type { Undone } from './undoing.svelte.ts'
+import { UNDO_WORDS } from './undo.words.ts'
 
 type What = (units: UnitChoice) => string
 
 export const readingTyped =
   (id: MeasurementId, value: Mm): What =>
   (units) =>
-    `${measure(id).label}, ${formatLength(value, units)}`
+    UNDO_WORDS.typed(measure(id).label, formatLength(value, units))
 export const readingWithdrawn =
   (id: MeasurementId, value: Mm): What =>
   (units) =>
-    `${measure(id).label}, the reading ${formatLength(value, units)} withdrawn`
+    UNDO_WORDS.withdrawn(measure(id).label, formatLength(value, units))
 export const readingCorrected =
   (id: MeasurementId, was: Mm, value: Mm): What =>
   (units) =>
-    `${measure(id).label}, ${formatLength(was, units)} made ${formatLength(value, units)}`
+    UNDO_WORDS.made(measure(id).label, formatLength(was, units), formatLength(value, units))
 
 export const saidTapeStands =
   (id: MeasurementId): What =>
   () =>
-    `${measure(id).label}, the tape is right`
+    UNDO_WORDS.tapeStands(measure(id).label)
 export const tapedAnew =
   (id: MeasurementId): What =>
   () =>
-    `${measure(id).label}, all readings withdrawn`
+    UNDO_WORDS.tapedAnew(measure(id).label)
 
 export const changeMade =
   ({ complaint }: Because): What =>
   () =>
-    `the change for “${HEADS[complaint].name}”`
+    UNDO_WORDS.change(HEADS[complaint].name)
 export const changeTakenBack =
   ({ complaint }: Because): What =>
   () =>
-    `taking back the change for “${HEADS[complaint].name}”`
+    UNDO_WORDS.changeTakenBack(HEADS[complaint].name)
 
 const isChoice = (id: string): id is ChoiceId => Object.hasOwn(CHOICES, id)
 const isOption = (id: string): id is keyof typeof OPTIONS => Object.hasOwn(OPTIONS, id)
@@ -50,9 +51,13 @@ export const choicesChanged =
   (before: Choices, after: Choices, changed: readonly (keyof Choices)[]): What =>
   (units) => {
     const [id, ...more] = changed
-    if (id === undefined) return 'a choice'
+    if (id === undefined) return UNDO_WORDS.aChoice
     if (more.length === 0 && isChoice(id))
-      return `${labelOf(id)}, ${formatLength(before[id], units)} made ${formatLength(after[id], units)}`
+      return UNDO_WORDS.made(
+        labelOf(id),
+        formatLength(before[id], units),
+        formatLength(after[id], units),
+      )
     return changed.map(labelOf).join(', ')
   }
 const labelOf = (id: string): string =>
@@ -61,22 +66,22 @@ const labelOf = (id: string): string =>
 export const hung =
   ({ name }: HungGarment): What =>
   () =>
-    `${name} hung on the rail`
+    UNDO_WORDS.hung(name)
 export const notesWritten =
   (round: number): What =>
   () =>
-    `the notes of round ${round}`
+    UNDO_WORDS.notes(round)
 export function garmentChanged(before: HungGarment, after: HungGarment): What {
-  if (before.name !== after.name) return () => `${before.name} renamed ${after.name}`
+  if (before.name !== after.name) return () => UNDO_WORDS.renamed(before.name, after.name)
   if (before.takenOffOn !== after.takenOffOn)
     return () =>
-      after.takenOffOn ? `${after.name} taken off the rail` : `${after.name} hung again`
-  return () => `${after.name}, how it is cut`
+      after.takenOffOn ? UNDO_WORDS.takenOff(after.name) : UNDO_WORDS.hungAgain(after.name)
+  return () => UNDO_WORDS.howItIsCut(after.name)
 }
 
 export function undoneWords({ how, act }: Undone, units: UnitChoice): string {
   const what = act.what(units)
-  if (how === 'back') return `Taken back: ${what}.`
-  if (how === 'again') return `Done again: ${what}.`
-  return `Too late to take this back: ${what}. It was changed since, or its round is on paper. Nothing was changed.`
+  if (how === 'back') return UNDO_WORDS.takenBack(what)
+  if (how === 'again') return UNDO_WORDS.doneAgain(what)
+  return UNDO_WORDS.tooLate(what)
 }

@@ -12,7 +12,7 @@ import {
   NO_NETWORK,
   NO_WAY,
   NOT_JOINED,
-} from '../../../src/ui/handover/why-closed.ts'
+} from '../../../src/ui/handover/why-closed.words.ts'
 import { Peer, type PeerHears, type PeerLike } from '../../../src/ui/handover/peer.ts'
 import { FIRST, SECOND } from '../../handover/invented.ts'
 

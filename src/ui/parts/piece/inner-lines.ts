@@ -11,6 +11,7 @@ import {
 import { add, between, distance, quarterTurn, scale, type Point } from '../../../geometry/point.ts'
 import { line } from '../../../geometry/segment.ts'
 import { pairedId, type Dart, type InnerLine, type Piece } from '../../../draft/piece.ts'
+import { DRAWN_WORDS } from './piece.words.ts'
 
 /** Teeth this far apart and this wide, pixels: told from the seam they lie on, never a thick line. */
 const TOOTH = { apart: 7, wide: 7 } as const
@@ -109,6 +110,6 @@ export const dartMiddle = (d: Dart): Path => {
 export function centreWords({ id, edges }: Piece): string | undefined {
   const centre = edges.find((e) => e.name === 'centre')
   if (!centre) return undefined
-  if (centre.role === 'fold') return 'on the fold'
-  return pairedId(id) === 'back' && centre.role === 'seam' ? 'centre-back seam' : undefined
+  if (centre.role === 'fold') return DRAWN_WORDS.onFold
+  return pairedId(id) === 'back' && centre.role === 'seam' ? DRAWN_WORDS.centreBackSeam : undefined
 }

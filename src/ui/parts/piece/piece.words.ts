@@ -1,7 +1,8 @@
-/** Pieces by the shortest words that tell them apart: on a switch, on a small drawing. */
-import { forEverySide } from '../../../draft/piece.ts'
+/** A drawn piece: short names, words along its lines. */
+import { forEverySide, type PieceId } from '../../../draft/piece.ts'
 
-export const SHORT_NAMES = forEverySide(
+/** Pieces by the shortest words that tell them apart: on a switch, on a small drawing. */
+export const SHORT_NAMES: Readonly<Record<PieceId, string>> = forEverySide(
   {
     back: 'Back',
     front: 'Front',
@@ -22,3 +23,10 @@ export const SHORT_NAMES = forEverySide(
   },
   (words, side) => `${words}, ${side}`,
 )
+
+export const DRAWN_WORDS = {
+  onFold: 'on the fold',
+  centreBackSeam: 'centre-back seam',
+  /** What a drawing shows where the round before lies under it. */
+  withBefore: (piece: string) => `${piece}, the round before in running stitch`,
+}
