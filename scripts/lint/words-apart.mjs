@@ -13,8 +13,8 @@ const NAMES =
 /** Attributes of a part that hold no words. */
 const NO_WORDS =
   /^(class|style|d|id|for|name|href|src|rel|type|role|points|transform|viewBox|media|sizes|autocomplete|inputmode|accept|preserveAspectRatio|stroke-\w+|data-.*|on\w+|aria-(describedby|labelledby|controls|live|current|owns|activedescendant))$/
-/** Strings of the platform: lists of CSS, paths of SVG, fonts, permissions. */
-const PLATFORM = /[{};=<>]|\bpx\b|^[MLCQAZ\d .,-]+$/
+/** Strings of the platform: lists of CSS, paths of SVG, fonts, permissions, kinds of objects. */
+const PLATFORM = /^\[object \w+\]$|^\(prefers-|[{};=<>]|\bpx\b|^[MLCQAZ\d .,-]+$/
 
 /** @type {import('eslint').Rule.RuleModule} */
 const apart = {

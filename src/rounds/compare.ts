@@ -1,7 +1,13 @@
 /** Two drafts side by side: what changed, by how much, largest first. */
 import { CHOICE_IDS, CHOICES, type ChoiceId } from '../draft/choices.ts'
 import type { Draft } from '../draft/draft.ts'
-import type { AnyDart, EdgeName, PieceId } from '../draft/piece.ts'
+import {
+  sidedId,
+  type AnyDart,
+  type EdgeName,
+  type PairedId,
+  type PieceId,
+} from '../draft/piece.ts'
 import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 import { record } from '../draft/record.ts'
 import { measure, MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
@@ -46,7 +52,9 @@ export function compare(before: Draft, after: Draft): Comparison {
 /** A number before, whether or not left and right were told apart then. */
 function was<T>(record: Readonly<Record<string, T>>, name: string): T | undefined {
   const ofBoth = name.replace(/(Left|Right)\./, '.')
-  return record[name] ?? record[ofBoth] ?? record[name.replace('.', 'Right.')]
+  const [piece, ...part] = name.split('.')
+  const ofRight = [sidedId(piece as PairedId, 'right'), ...part].join('.')
+  return record[name] ?? record[ofBoth] ?? record[ofRight]
 }
 
 /** "front sleeve edge", "back waist dart, width". */

@@ -8,7 +8,7 @@ import { causeId, type ComplaintId } from '../fitting/complaints/complaint.ts'
 import { keptCause } from '../fitting/complaints/kept-causes.ts'
 import type { Correction } from '../fitting/correction.ts'
 import { mm, type Mm } from '../units/length.ts'
-import type { Round } from './round.ts'
+import { NOTHING_TO_CHANGE, type Round } from './round.ts'
 import { ZONES, zoneOfComplaint, type Zone } from './zones.ts'
 
 export interface CourseStep {
@@ -32,7 +32,7 @@ function amountOf(c: Decided): number {
 const zoneOf = (c: Decided): Zone => zoneOfComplaint(c.because.complaint)
 
 /** Answers that leave nothing to do. */
-const SETTLED = ['nothing to change']
+const SETTLED = [NOTHING_TO_CHANGE]
 
 export function courseOf(line: readonly Round[]): readonly CourseStep[] {
   return line.map((round, k) => {

@@ -14,12 +14,17 @@ import type { Confirmed } from '../measurements/confirmed.ts'
 import { NOT_WORN, type Worn } from './worn.ts'
 import type { Zone } from './zones.ts'
 
+/** Answers to a complaint that are no cause, as every round keeps them. */
+export const UNSETTLED = 'unsettled'
+// eslint-disable-next-line words/apart -- kept, not shown
+export const NOTHING_TO_CHANGE = 'nothing to change'
+
 /** What she saw on this round's muslin, whether or not it led to a correction. */
 export interface Seen {
   readonly complaint: ComplaintId
   /**
    * Where it was settled: a cause of the complaint by its id (by its name in older rounds),
-   * 'unsettled', or 'nothing to change'.
+   * or one of the two above.
    */
   readonly answer: string
   readonly pinned?: Pinned

@@ -8,7 +8,7 @@ import { STORE_WORDS } from './storage.words.ts'
 /** A photo is known by the SHA-256 of its pixels, so these are its own or they are nobody's. */
 export interface BroughtPhoto {
   readonly sha256: string
-  readonly how: 'kept' | 'let go before'
+  readonly how: 'kept' | 'letGoBefore'
 }
 
 /** A photo that was let go here stays let go, as with a backup; where photos are closed it is closed too. */
@@ -25,6 +25,6 @@ export async function bringPixels(store: Store, jpeg: Blob): Promise<Kept<Brough
     },
     { v: 1, sha256, type: 'image/jpeg', bytes: bytes.buffer },
   )
-  if (gone) return kept({ sha256, how: 'let go before' })
+  if (gone) return kept({ sha256, how: 'letGoBefore' })
   return changed.ok ? kept({ sha256, how: 'kept' }) : changed
 }

@@ -43,7 +43,7 @@ test('a photo that was let go there stays let go', async () => {
   value(await to.letPhotoGo(sha256, TODAY))
   expect(value(await bringPixels(to, await pixels(from, sha256)))).toEqual({
     sha256,
-    how: 'let go before',
+    how: 'letGoBefore',
   })
   expect(value(await to.readPhoto(sha256))).toBeUndefined()
 })

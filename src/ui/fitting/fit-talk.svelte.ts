@@ -38,7 +38,7 @@ import { watchedFrom, type Watched } from '../../fitting/rules/watched.ts'
 import { proposalsFrom, type TapeProposal } from '../../fitting/rules/tape-proposals.ts'
 import type { NotDrawn } from '../../fitting/rules/to-corrections.ts'
 import type { MeasurementId } from '../../measurements/catalogue.ts'
-import type { Seen } from '../../rounds/round.ts'
+import { NOTHING_TO_CHANGE, UNSETTLED, type Seen } from '../../rounds/round.ts'
 import { pieceOf, type Draft } from '../../draft/draft.ts'
 import { edge, type EdgeName } from '../../draft/piece.ts'
 import { pathLength } from '../../geometry/length.ts'
@@ -239,11 +239,11 @@ export class FitTalk {
   }
   #answerOf(id: ComplaintId): string {
     const decision = this.decision
-    if (!decision || decision.decision === 'ask') return 'unsettled'
-    if (decision.decision === 'nothing') return 'nothing to change'
+    if (!decision || decision.decision === 'ask') return UNSETTLED
+    if (decision.decision === 'nothing') return NOTHING_TO_CHANGE
     const own = decision.changes.find((j) => j.id === id)
     const cause = complaintOf(id).causes.find(({ number }) => own?.found.includes(number))
-    return cause ? causeId(id, cause.number) : 'unsettled'
+    return cause ? causeId(id, cause.number) : UNSETTLED
   }
 
   say = (phrase: string): void => {

@@ -12,13 +12,13 @@ export const LOCK_WORDS: typeof EnglishLock = {
   acts: {
     set: 'Fotos damit verschließen',
     change: 'Passphrase ändern',
-    'take off': 'Passphrase entfernen',
+    takeOff: 'Passphrase entfernen',
   },
   doneLead: 'Fertig.',
   done: {
     set: 'Jedes hier gesicherte Foto ist verschlossen. Schreib die Passphrase dort auf, wo dieses Gerät nicht ist: Ohne sie öffnet sie niemand.',
     change: 'Von jetzt an öffnet die neue Passphrase die Fotos.',
-    'take off': 'Die Fotos liegen wieder offen da, wie auf jedem Gerät.',
+    takeOff: 'Die Fotos liegen wieder offen da, wie auf jedem Gerät.',
   },
   notDone: 'Nicht ausgeführt.',
   notAlike: 'Die beiden sind nicht gleich. Tippe die neue Passphrase zweimal, beide Male gleich.',

@@ -9,13 +9,13 @@ export const LOCK_WORDS = {
   acts: {
     set: 'Close the photos with it',
     change: 'Change the passphrase',
-    'take off': 'Take it off',
+    takeOff: 'Take it off',
   },
   doneLead: 'Done.',
   done: {
     set: 'Every photo kept here is closed. Write the passphrase down where this device is not: nobody opens them without it.',
     change: 'From now on the new passphrase opens the photos.',
-    'take off': 'The photos lie in the open again, as on any device.',
+    takeOff: 'The photos lie in the open again, as on any device.',
   },
   notDone: 'Not done.',
   notAlike: 'The two are not alike. Type the new passphrase twice, the same each time.',

@@ -113,7 +113,7 @@ export const HOW_WORDS: typeof EnglishHow = {
   worse: 'schlimmer',
   again: 'wieder',
   new: 'neu',
-  'not looked at yet': 'noch nicht angesehen',
+  unseen: 'noch nicht angesehen',
 }
 
 export const COURSE_WORDS: typeof EnglishCourse = {

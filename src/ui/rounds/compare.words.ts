@@ -121,7 +121,7 @@ export const HOW_WORDS: Readonly<Record<SaidLine['how'], string>> = {
   worse: 'worse',
   again: 'again',
   new: 'new',
-  'not looked at yet': 'not looked at yet',
+  unseen: 'not looked at yet',
 }
 
 export const COURSE_WORDS = {

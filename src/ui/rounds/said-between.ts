@@ -3,7 +3,7 @@ import { causeWords } from '../../fitting/complaints/catalogue.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { ComplaintId } from '../../fitting/complaints/complaint.ts'
 import { whole } from '../../fitting/pinned.ts'
-import type { Round, Seen } from '../../rounds/round.ts'
+import { NOTHING_TO_CHANGE, UNSETTLED, type Round, type Seen } from '../../rounds/round.ts'
 import type { Mm } from '../../units/length.ts'
 import type { Said } from '../fitting/change-words.ts'
 import { SAID_WORDS } from './compare.words.ts'
@@ -12,7 +12,7 @@ export interface SaidLine {
   readonly complaint: ComplaintId
   readonly name: string
   /** `again`: on both, and not read on both, so that nobody knows whether it is less. */
-  readonly how: 'gone' | 'better' | 'same' | 'worse' | 'again' | 'new' | 'not looked at yet'
+  readonly how: 'gone' | 'better' | 'same' | 'worse' | 'again' | 'new' | 'unseen'
   /** Cloth that was too much or missing, where it was read, on the older and the newer muslin. */
   readonly before: Mm | undefined
   readonly after: Mm | undefined
@@ -33,7 +33,7 @@ export function saidBetween(before: Round, after: Round): readonly SaidLine[] {
     return {
       complaint,
       name: HEADS[complaint].name,
-      how: b ? (a ? less(was, is) : 'new') : newer.size > 0 ? 'gone' : 'not looked at yet',
+      how: b ? (a ? less(was, is) : 'new') : newer.size > 0 ? 'gone' : 'unseen',
       before: was,
       after: is,
       answer: (b ?? a)?.answer ?? '',
@@ -63,8 +63,8 @@ export function lineSaid({ name, before, after }: SaidLine): Said {
 
 /** Where it was settled, as one word or two. */
 export function answerSaid(complaint: ComplaintId, answer: string): string {
-  if (answer === 'unsettled') return SAID_WORDS.undecided
-  return answer === 'nothing to change'
+  if (answer === UNSETTLED) return SAID_WORDS.undecided
+  return answer === NOTHING_TO_CHANGE
     ? SAID_WORDS.nothingToChange
     : causeWords({ complaint, cause: answer })
 }

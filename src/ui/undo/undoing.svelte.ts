@@ -13,7 +13,7 @@ export interface Act {
   readonly back: () => Promise<boolean>
 }
 export interface Undone {
-  readonly how: 'back' | 'again' | 'too late'
+  readonly how: 'back' | 'again' | 'tooLate'
   readonly act: Act
 }
 
@@ -38,7 +38,7 @@ export class Undoing {
     const done = await act.back()
     this.past = this.past.slice(0, -1)
     if (done) this.future = [...this.future, act]
-    this.last = { how: done ? 'back' : 'too late', act }
+    this.last = { how: done ? 'back' : 'tooLate', act }
     return done
   }
 
@@ -48,7 +48,7 @@ export class Undoing {
     const done = await act.again()
     this.future = this.future.slice(0, -1)
     if (done) this.past = [...this.past, act]
-    this.last = { how: done ? 'again' : 'too late', act }
+    this.last = { how: done ? 'again' : 'tooLate', act }
     return done
   }
 }

@@ -85,6 +85,6 @@ test('a photo is held ready without its metadata; what is none is refused', asyn
 })
 
 test('pixels that were let go there stay so, and it is said', async () => {
-  const gone = shelf({ bringPixels: async () => kept({ sha256: SHA, how: 'let go before' }) })
+  const gone = shelf({ bringPixels: async () => kept({ sha256: SHA, how: 'letGoBefore' }) })
   expect((await taken(thing('pixels'), new Blob(['x']), gone)).sentence).toContain('let go there')
 })

@@ -81,7 +81,7 @@ it('what went on paper stays; the reading before it can still be taken back', as
   await session.turnChoice(garment, 'lengthAdded', mm(20))
   await session.putOnPaper(garment)
   expect(await session.undo()).toBe(false)
-  expect(session.undoing.last?.how).toBe('too late')
+  expect(session.undoing.last?.how).toBe('tooLate')
   expect(session.latest(garment)?.choices.lengthAdded).toBe(20)
   expect(session.roundsOf(garment)).toHaveLength(1)
   expect(await session.undo()).toBe(true)
