@@ -72,7 +72,7 @@ test('gone, better, worse, again and new, and no "gone" before anyone has looked
   expect(how(withSeen(first, gape(6)), withSeen(second, gape(8)))).toEqual([['B8', 'same']])
   expect(how(withSeen(first, gape(6)), withSeen(second, gape(9)))).toEqual([['B8', 'worse']])
   expect(how(withSeen(first, high), withSeen(second, high))).toEqual([['W1', 'again']])
-  expect(how(withSeen(first, gape(12)), second)).toEqual([['B8', 'not looked at yet']])
+  expect(how(withSeen(first, gape(12)), second)).toEqual([['B8', 'unseen']])
   expect(how(first, second)).toEqual([])
 })
 
