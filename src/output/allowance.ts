@@ -13,6 +13,7 @@ import { selfIntersections } from '../geometry/self-intersection.ts'
 import { at } from '../geometry/segment.ts'
 import type { Edge, EdgeName, Piece } from '../draft/piece.ts'
 import { EDGE_WORDS } from '../draft/piece.words.ts'
+import { ALLOWANCE_WORDS } from './edge.words.ts'
 import { atEdge, type ByEdge } from './by-edge.ts'
 import { clips, spotsOf, type Clip, type ClippedEdge } from './clip.ts'
 import { blunted, met, type CutEdge, type MovedEdge } from './cut-corners.ts'
@@ -50,19 +51,21 @@ export function readAllowances(
     if (!isEdgeName(name))
       return {
         ok: false,
-        reason: `"${name}" is no edge of this piece. Name one of ${EDGE_NAMES.join(', ')}.`,
+        reason: ALLOWANCE_WORDS.noEdge(name, EDGE_NAMES),
       }
     if (!(Number.isFinite(value) && value >= 0 && value <= WIDEST_ALLOWANCE)) {
-      const said = Number.isFinite(value) ? formatLength(mm(value), units) : 'no number'
+      const said = Number.isFinite(value)
+        ? formatLength(mm(value), units)
+        : ALLOWANCE_WORDS.noNumber
       return {
         ok: false,
-        reason: `The allowance at the ${EDGE_WORDS[name]} would be ${said}; give 0 to ${formatLength(WIDEST_ALLOWANCE, units)}.`,
+        reason: ALLOWANCE_WORDS.outside(name, said, formatLength(WIDEST_ALLOWANCE, units)),
       }
     }
     if (value !== 0 && onFold(name, pieces))
       return {
         ok: false,
-        reason: `The ${EDGE_WORDS[name]} lies on the fold and has no allowance. Give 0 there.`,
+        reason: ALLOWANCE_WORDS.onFold(name),
       }
   }
   const read = Object.fromEntries(
@@ -181,7 +184,7 @@ const AROUND_MOUTH = 30
 
 const refused = (name: EdgeName): CuttingLine => ({
   ok: false,
-  reason: `The allowance at the ${EDGE_WORDS[name]} is wider than its curve can take: the cutting line would cross itself. Give less there.`,
+  reason: ALLOWANCE_WORDS.crosses(name),
 })
 
 /** The edge whose cutting line runs through the crossing; the fold is never the one to change. */

@@ -11,7 +11,8 @@ import {
   type Piece,
   type PieceId,
 } from '../draft/piece.ts'
-import { EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
+import { EDGE_WORDS } from '../draft/piece.words.ts'
+import { EDGE_OF } from './edge.words.ts'
 
 /** `front.centre`: an edge of one piece; left and right are one. */
 export type PieceEdge = `${PairedId}.${EdgeName}`
@@ -56,11 +57,8 @@ export function edgeGroups(
         role,
         pieces: ids,
         keys: apart ? [...new Set(ids.map((id) => pieceEdge(id, name)))] : [name],
-        words: apart ? `${EDGE_WORDS[name]} of the ${named(ids)}` : EDGE_WORDS[name],
+        words: apart ? EDGE_OF.pieces(name, ids.map(pairedId)) : EDGE_WORDS[name],
       }
     })
   })
 }
-
-const named = (ids: readonly PieceId[]): string =>
-  [...new Set(ids.map((id) => PIECE_WORDS[pairedId(id)]))].join(' and ')

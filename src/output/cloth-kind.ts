@@ -5,12 +5,13 @@
 import type { GarmentId } from '../draft/draft.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { EdgeName } from '../draft/piece.ts'
+import { CLOTH_KIND_WORDS as W, CRISP_WARNING } from './cloth-kind.words.ts'
 import type { FinishId } from './finish.ts'
 
 export type ClothKind = 'lightCotton' | 'crispCotton' | 'rayon' | 'silk' | 'linen'
 
 export interface ClothAdvice {
-  readonly words: string
+  readonly name: string
   /** Finishes this cloth asks for, where the edge takes them. */
   readonly finishes: Partial<Readonly<Record<EdgeName, FinishId>>>
   /** Before cutting. */
@@ -28,40 +29,15 @@ const FINE: ClothAdvice['finishes'] = {
 }
 
 export const CLOTH_KINDS: Readonly<Record<ClothKind, ClothAdvice>> = {
-  lightCotton: {
-    words: 'light soft cotton',
-    finishes: {},
-    // Extension services: untreated cotton keeps 4 to 6 % to lose.
-    prepare: 'Wash and dry it twice as the garment will be washed: cotton keeps shrinking.',
-    mind: [],
-  },
-  crispCotton: {
-    words: 'crisp cotton',
-    finishes: { side: 'flatFelled' },
-    prepare: 'Wash and dry it twice as the garment will be washed: cotton keeps shrinking.',
-    mind: [],
-  },
-  rayon: {
-    words: 'rayon or viscose',
-    finishes: FINE,
-    // Extension services: rayon goes on shrinking over several washes, up to 10 %.
-    prepare: 'Wash and dry it twice: rayon goes on shrinking over several washes.',
-    mind: ['It slips: pin every hand’s width and cut on a table, never over its edge.'],
-  },
-  silk: {
-    words: 'silk',
-    // A costume manual of 1922: French seams at shoulder, armhole and underarm for silk blouses.
-    finishes: FINE,
-    prepare: 'Wash or steam it as the garment will be treated. Water may mark it: try a corner.',
-    mind: ['Fine new needle and pins: a blunt one draws threads.', 'Press from the wrong side.'],
-  },
-  linen: {
-    words: 'linen',
-    finishes: { side: 'flatFelled' },
-    // Extension services: about 4 %.
-    prepare: 'Wash and dry it as the garment will be washed, and press it damp.',
-    mind: ['It frays: finish each edge before the next seam crosses it.'],
-  },
+  // Extension services: untreated cotton keeps 4 to 6 % to lose.
+  lightCotton: { ...W.lightCotton, finishes: {} },
+  crispCotton: { ...W.crispCotton, finishes: { side: 'flatFelled' } },
+  // Extension services: rayon goes on shrinking over several washes, up to 10 %.
+  rayon: { ...W.rayon, finishes: FINE },
+  // A costume manual of 1922: French seams at shoulder, armhole and underarm for silk blouses.
+  silk: { ...W.silk, finishes: FINE },
+  // Extension services: about 4 %.
+  linen: { ...W.linen, finishes: { side: 'flatFelled' } },
 }
 
 export const isClothKind = (name: string): name is ClothKind => Object.hasOwn(CLOTH_KINDS, name)
@@ -70,7 +46,7 @@ const DRAPED: readonly GarmentId[] = ['blouse']
 /** A warning where the cloth works against the garment; nothing otherwise. */
 export const clothWarning = (kind: ClothKind, garment: GarmentId): string | undefined =>
   kind === 'crispCotton' && DRAPED.includes(garment)
-    ? 'Crisp cotton stands away from a draped sleeve instead of falling. Try the drape test first.'
+    ? CRISP_WARNING
     : undefined
 
 /** Side of the square of the drape test. Common practice, no source. */
@@ -82,9 +58,4 @@ export const DRAPE_SQUARE: Mm = mm(300)
 export function drapes(apart: Mm): 'falls' | 'between' | 'stands' {
   const share = apart / DRAPE_SQUARE
   return share <= 0.4 ? 'falls' : share <= 0.65 ? 'between' : 'stands'
-}
-export const DRAPE_WORDS: Readonly<Record<ReturnType<typeof drapes>, string>> = {
-  falls: 'It falls in soft folds: right for a draped sleeve.',
-  between: 'It falls in wide folds: the sleeve will stand out a little.',
-  stands: 'It stands: take a softer cloth for a draped sleeve.',
 }

@@ -5,6 +5,7 @@ import { point, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
 import { pathMark, textMark, type Mark } from './mark.ts'
 import { paperWords } from './paper.ts'
+import { COVER_WORDS } from './sheet.words.ts'
 import type { TilePlan } from './tiles.ts'
 
 /** Type over the map, mm. */
@@ -37,9 +38,8 @@ export function mapMarks(plan: TilePlan, room: Box, units: UnitChoice): Mark[] {
       points.map((p, i) => line(p, points[(i + 1) % points.length] ?? p)),
     )
   })
-  const count = plan.tiles.length
   const caption = textMark(
-    `${count} ${count === 1 ? 'sheet' : 'sheets'} of ${paperWords(plan.paper, units)}, as they lie together`,
+    COVER_WORDS.map(plan.tiles.length, paperWords(plan.paper, units)),
     point(room.left - 1, room.top - 4),
     CAPTION,
   )

@@ -7,12 +7,13 @@
 import type { UnitChoice } from '../units/format.ts'
 import { boxWidth, type Box } from '../geometry/box.ts'
 import { point } from '../geometry/point.ts'
-import { CAUTIONS } from './cautions.ts'
+import { CAUTIONS } from './cautions.words.ts'
 import { mapMarks } from './cover-map.ts'
 import { textMark, type Mark } from './mark.ts'
 import type { Page } from './page.ts'
 import { PRINT_MARGIN, type PaperSize } from './paper.ts'
-import { CHECK_WORDS, SQUARE_INCH, SQUARE_MM } from './squares.ts'
+import { COVER_WORDS } from './sheet.words.ts'
+import { SQUARE_INCH, SQUARE_MM } from './squares.ts'
 import type { TilePlan } from './tiles.ts'
 import { fitted, wrapped, type Face } from './wrap.ts'
 
@@ -65,7 +66,7 @@ export function coverMarks(plan: TilePlan, words: CoverWords, area: Box, face: F
     square(left, top, SQUARE_MM, 'square100mm'),
     ...checkMarks(left, top, face),
     square(left, inch, SQUARE_INCH, 'square4in'),
-    textMark('4 in, every side', point(left + 4, inch + 7), TYPE.text),
+    textMark(COVER_WORDS.side4, point(left + 4, inch + 7), TYPE.text),
     ...mapMarks(
       plan,
       {
@@ -83,7 +84,7 @@ export function coverMarks(plan: TilePlan, words: CoverWords, area: Box, face: F
 function headMarks(words: CoverWords, area: Box, face: Face): Mark[] {
   const [x, y, width] = [area.left, area.top, boxWidth(area)]
   const standing = [
-    ...(words.round === undefined ? [] : [`Round ${words.round}`]),
+    ...(words.round === undefined ? [] : [COVER_WORDS.round(words.round)]),
     words.standing,
     ...(words.date === undefined ? [] : [words.date]),
   ].join(' · ')
@@ -106,16 +107,9 @@ const square = (x: number, y: number, side: number, id: string): Mark => ({
   line: 'square',
 })
 
-const HOW = [
-  'Print at 100 %, never fitted to the page.',
-  'Each sheet: cut along its left and its upper thin line, lay it on the lines of the sheets before, match the crosses and the numbers, glue.',
-  'Then cut the pieces out on the long-dashed line. Unbroken lines are sewn.',
-  'A side that is off by a pencil line or more: these sheets are not true. From both lengths a file can be made that comes true from this printer.',
-] as const
-
 function checkMarks(x: number, y: number, face: Face): Mark[] {
   const inner = SQUARE_MM - 8
-  const paragraphs = HOW.map((text) => wrapped(text, TYPE.text, inner, face))
+  const paragraphs = COVER_WORDS.how.map((text) => wrapped(text, TYPE.text, inner, face))
   let at = y + 26
   const marks = paragraphs.flatMap((lines) => {
     const placed = lines.map((text, i) =>
@@ -125,8 +119,8 @@ function checkMarks(x: number, y: number, face: Face): Mark[] {
     return placed
   })
   return [
-    textMark('100 mm, every side', point(x + 4, y + 7), TYPE.text),
-    textMark(`Two squares: ${CHECK_WORDS}.`, point(x + 4, y + 17), TYPE.check),
+    textMark(COVER_WORDS.side100, point(x + 4, y + 7), TYPE.text),
+    textMark(COVER_WORDS.twoSquares, point(x + 4, y + 17), TYPE.check),
     ...marks,
   ]
 }
@@ -138,11 +132,11 @@ function columnMarks(
   face: Face,
 ): Mark[] {
   const parts: readonly (readonly [head: string, lines: readonly string[]])[] = [
-    ['This file', words.corrected === undefined ? [] : [words.corrected]],
-    ['Pieces', words.pieces],
-    ['Allowances beyond the seam line', words.allowances],
-    ['Before you cut', words.findings],
-    ['Take care', CAUTIONS],
+    [COVER_WORDS.file, words.corrected === undefined ? [] : [words.corrected]],
+    [COVER_WORDS.pieces, words.pieces],
+    [COVER_WORDS.allowances, words.allowances],
+    [COVER_WORDS.before, words.findings],
+    [COVER_WORDS.care, CAUTIONS],
   ]
   const marks: Mark[] = []
   let y = top + TYPE.head
@@ -153,7 +147,7 @@ function columnMarks(
     for (const text of lines) {
       const rows = wrapped(text, TYPE.text, right - left, face)
       if (y + rows.length * TYPE.text * LEAD > bottom) {
-        marks.push(textMark('The rest stands with the steps.', point(left, y), TYPE.text))
+        marks.push(textMark(COVER_WORDS.rest, point(left, y), TYPE.text))
         return marks
       }
       rows.forEach((row, i) =>

@@ -6,6 +6,8 @@ import { edgeLines } from './edge-words.ts'
 import type { Stuff } from './finish.ts'
 import { findingLines } from './instruction-page.ts'
 import { correctedWords } from './print-scale.ts'
+import { COVER_WORDS } from './sheet.words.ts'
+import { STANDING_WORDS } from './standing.words.ts'
 import type { SheetWords } from './sheet-words.ts'
 
 export const coverWords = (
@@ -19,8 +21,8 @@ export const coverWords = (
   ...(words.round === undefined ? {} : { round: words.round }),
   ...(words.date === undefined ? {} : { date: words.date }),
   ...(words.scale === undefined ? {} : { corrected: correctedWords(words.scale) }),
-  standing: words.invented ? `${standing} · invented numbers` : standing,
-  pieces: draft.pieces.map((p) => `${p.words}. ${cuttingSaid(p.cut)}.`),
+  standing: words.invented ? STANDING_WORDS.invented(standing) : standing,
+  pieces: draft.pieces.map((p) => COVER_WORDS.piece(p.words, cuttingSaid(p.cut))),
   allowances: edgeLines(draft.pieces, words, words.units),
   findings: findingLines(draft, words.units)
     .filter((l) => l.kind === 'text')
@@ -33,7 +35,6 @@ export const coverWords = (
  */
 export function standingSentence(draft: Draft, stuff: Stuff | undefined): string {
   const waits = draft.findings.some(({ severity }) => severity !== 'note')
-  if (waits) return 'confirmed by tape, for a muslin and not yet for cloth: see “Before you cut”'
-  if (stuff === undefined) return 'confirmed by tape'
-  return `confirmed by tape, for the ${stuff}`
+  if (waits) return STANDING_WORDS.notYetForCloth
+  return stuff === undefined ? STANDING_WORDS.confirmed : STANDING_WORDS.confirmedFor[stuff]
 }

@@ -17,7 +17,8 @@ import { pieceDrawing, type PieceDrawing } from './piece-drawing.ts'
 import { smallFigure, type DrawingScale, type Figure } from './scaled-drawing.ts'
 import { sheetPlan, type SheetPlan } from './sheet-plan.ts'
 import type { SheetWords } from './sheet-words.ts'
-import { NOT_CONFIRMED } from './standing.ts'
+import { TILE_WORDS } from './sheet.words.ts'
+import { NO_SHEETS } from './standing.words.ts'
 import { figureRoom, stepsPages } from './steps-pages.ts'
 import { tilePages, withPageOne } from './tiled-pages.ts'
 import type { TilePlan } from './tiles.ts'
@@ -34,7 +35,6 @@ const UNSEWABLE: readonly FindingId[] = [
 const unsewable = (f: Finding): boolean => f.severity === 'stop' && UNSEWABLE.includes(f.id)
 
 const USUAL_DRAWINGS: readonly DrawingScale[] = ['full', 'quarter']
-const HALF_WORDS = 'half size, not for the garment'
 
 export type DraftPages =
   | {
@@ -74,8 +74,8 @@ export function draftPages(
   const full = wanted.includes('full')
     ? withPageOne(tilePages(laid, tileWords, face, scale), laid.plan, cover, face, scale, margin)
     : []
-  const half = halves ? tilePages(halves, { ...tileWords, size: HALF_WORDS }, face, scale) : []
-  const name = [garmentName, ...(words.round === undefined ? [] : [`round ${words.round}`])]
+  const half = halves ? tilePages(halves, { ...tileWords, size: TILE_WORDS.half }, face, scale) : []
+  const name = [garmentName, ...(words.round === undefined ? [] : [TILE_WORDS.round(words.round)])]
   const steps = readingPages(
     draft,
     words,
@@ -134,12 +134,11 @@ export function whyNotCut(
   units: UnitChoice,
   stuff: Stuff = 'muslin',
 ): string | undefined {
-  if (draft.body.standing !== 'confirmed')
-    return `These numbers are ${NOT_CONFIRMED}, so no sheets for cutting are made. Tape what is missing, twice each, and print again.`
+  if (draft.body.standing !== 'confirmed') return NO_SHEETS.notConfirmed
   const faults = draft.findings.filter(unsewable).map((f) => findingSentence(f, units))
-  if (faults.length > 0) return `${faults.join(' ')} No sheets for cutting are made.`
+  if (faults.length > 0) return NO_SHEETS.unsewable(faults.join(' '))
   const waits = draft.findings.filter(({ severity }) => severity !== 'note')
   return stuff === 'cloth' && waits.length > 0
-    ? `For a muslin, not yet for cloth. ${waits.map((f) => findingSentence(f, units)).join(' ')}`
+    ? NO_SHEETS.notForCloth(waits.map((f) => findingSentence(f, units)).join(' '))
     : undefined
 }

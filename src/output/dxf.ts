@@ -27,7 +27,8 @@ import type { LineName } from './line-style.ts'
 import type { PathMark, TextMark } from './mark.ts'
 import type { Notch } from './notch.ts'
 import { pieceDrawing, type PieceWords } from './piece-drawing.ts'
-import { NOT_CONFIRMED } from './standing.ts'
+import { MARK_WORDS } from './sheet.words.ts'
+import { STANDING_WORDS } from './standing.words.ts'
 
 /** Curves are written as chords no farther from them than this, mm: with four decimals of a
  * coordinate a reader has them within a hundredth. */
@@ -82,11 +83,7 @@ export function draftDxf(draft: Draft, words: DxfWords): string {
       angle: 0,
       anchor: 'start',
     })
-  const title = [
-    ...(words.garmentName ? [words.garmentName] : []),
-    ...(words.round === undefined ? [] : [`round ${words.round}`]),
-    'units mm',
-  ].join(', ')
+  const title = MARK_WORDS.dxfTitle(words.garmentName, words.round)
   return dxfFile(
     [{ name: '0', colour: 7 }, ...Object.values(L)],
     blocks,
@@ -108,7 +105,7 @@ function drawn(
   const texts = marks.filter((m): m is TextMark => m.kind === 'text')
   const inner = lines.filter((m) => INTERNAL.includes(m.line) || m.id === `${piece.id}.apex`)
   const warnings = [
-    ...(preview ? [`${NOT_CONFIRMED}, not for cutting`] : []),
+    ...(preview ? [STANDING_WORDS.notConfirmed] : []),
     ...(cutting && !cutting.ok ? [cutting.reason] : []),
   ]
   const { from, to } = piece.grain

@@ -4,8 +4,10 @@ import { formatLength, type UnitChoice } from '../units/format.ts'
 import type { Mm } from '../units/length.ts'
 import { atEdge, edgeGroups, type ByEdge, type EdgeGroup } from './by-edge.ts'
 import { MUSLIN_ALLOWANCES, type Allowances } from './allowance.ts'
-import { finishAs, passSentence } from './finish.ts'
+import { EDGE_LINES } from './edge.words.ts'
+import { finishAs } from './finish.ts'
 import type { Finishes } from './finishes.ts'
+import { passSentence } from './pass.ts'
 
 /** What is told of the edges; without finishes only how wide they are. */
 export interface EdgeTold {
@@ -28,13 +30,12 @@ export const edgeLines = (
 ): string[] =>
   edgeGroups(pieces).map((group) => {
     const by = of(allowances, group)
-    if (by === 0) return `${group.words}: none, cut on the line`
-    const finish = finishes ? `${finishAs(of(finishes, group), by).words}, ` : ''
-    const twice =
-      group.name === 'hem' && hemDepth !== undefined
-        ? `, turned twice ${formatLength(hemDepth, units)} deep`
-        : ''
-    return `${group.words}: ${finish}${formatLength(by, units)}${twice}`
+    if (by === 0) return EDGE_LINES.none(group.words)
+    return EDGE_LINES.width(group.words, formatLength(by, units), {
+      ...(finishes && { finish: finishAs(of(finishes, group), by).words }),
+      ...(group.name === 'hem' &&
+        hemDepth !== undefined && { twice: formatLength(hemDepth, units) }),
+    })
   })
 
 /** The cutting line by ruler and pencil. */
@@ -46,14 +47,12 @@ export function pencilLines(
   const edges = edgeGroups(pieces)
   const some = edges.filter((group) => of(allowances, group) > 0)
   const none = edges.filter((group) => of(allowances, group) === 0)
-  const turned = hemDepth === undefined ? 'on the hem line' : 'as the hem is turned, twice,'
   return [
-    ...some.map(
-      (group) =>
-        `${capital(group.words)}: mark ${formatLength(of(allowances, group), units)} outside it, square to the line, at every finger’s width, and draw through.`,
+    ...some.map((group) =>
+      EDGE_LINES.mark(group.words, formatLength(of(allowances, group), units)),
     ),
-    ...(none.length > 0 ? [`Cut on the line: ${none.map(({ words }) => words).join(', ')}.`] : []),
-    `At a corner carry both lines on until they meet. Fold the paper up ${turned} and cut the side through all layers, so that the hem lies flat when it is turned. A dart on an edge is folded before its end is cut.`,
+    ...(none.length > 0 ? [EDGE_LINES.onTheLine(none.map(({ words }) => words))] : []),
+    EDGE_LINES.corners(hemDepth !== undefined),
   ]
 }
 
@@ -67,7 +66,5 @@ export const finishLines = (
     const finish = finishes && finishAs(of(finishes, group), of(allowances, group))
     if (!finish || finish.passes.length === 0) return []
     const passes = finish.passes.map((one) => passSentence(one, units)).join(' ')
-    return [`${capital(group.words)}, ${finish.words}. ${passes}`]
+    return [EDGE_LINES.finished(group.words, finish.words, passes)]
   })
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)

@@ -5,9 +5,9 @@
  * edge at all. A seam that is sewn twice will not turn a tight curve.
  */
 import type { Edge, EdgeName, Piece } from '../draft/piece.ts'
-import { EDGE_WORDS } from '../draft/piece.words.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
+import { plainNumber } from '../units/number.ts'
 import {
   FINISH_IDS,
   finishOf,
@@ -18,6 +18,7 @@ import {
   type Stuff,
 } from './finish.ts'
 import { atEdge } from './by-edge.ts'
+import { MISFIT_WORDS } from './edge.words.ts'
 import type { Finishes } from './finishes.ts'
 import { tightest } from './tightest.ts'
 
@@ -81,17 +82,15 @@ export function finishRefusal(
   if (!why) return undefined
   const going = finishesThatSuit(edge, finish.stuff[0], hemDepth)
   const offer = OFFERED.find((other) => going.includes(other))
-  const instead = offer ? ` What goes there: ${finishOf(offer, hemDepth).words}.` : ''
-  const said =
-    why.kind === 'longer'
-      ? tooLong(edge, finish, why, id === 'doubleFoldHem' ? deepest(why) : undefined, units)
-      : why.kind === 'tight'
-        ? tooTight(edge, finish, why, units)
-        : tooHollow(edge, finish, why, units)
   const depth = id === 'doubleFoldHem' ? deepest(why) : undefined
+  const said = misfitSaid(edge.name, id, why, finish.turned, units)
   return {
     edge: edge.name,
-    reason: `${said}${instead}`,
+    reason: [
+      said,
+      ...(depth === undefined ? [] : [MISFIT_WORDS.deepest(formatLength(depth, units))]),
+      ...(offer ? [MISFIT_WORDS.instead(offer)] : []),
+    ].join(' '),
     ...(offer && { offer }),
     ...(depth !== undefined && { depth }),
   }
@@ -125,35 +124,27 @@ export const refusedFinishes = (
     .filter((e) => e.role !== 'fold')
     .flatMap((e) => finishRefusal(e, atEdge(finishes, piece.id, e.name), units, hemDepth) ?? [])
 
-function tooLong(
-  edge: Edge,
-  finish: Finish,
-  { radius, share }: Extract<Misfit, { kind: 'longer' }>,
-  depth: Mm | undefined,
+function misfitSaid(
+  edge: EdgeName,
+  id: FinishId,
+  why: Misfit,
+  turned: Mm,
   units: UnitChoice,
 ): string {
-  const most = percent(LONGER_MOST)
-  const narrower =
-    depth !== undefined
-      ? ` Folded twice, at most ${formatLength(depth, units)} deep would lie flat.`
-      : ''
-  return `The ${finish.words} turns up ${formatLength(finish.turned, units)} at the ${EDGE_WORDS[edge.name]}, whose tightest curve has a radius of ${formatLength(radius, units)}: its raw edge is ${percent(share)} longer than the line it is turned to, and more than ${most} does not lie flat.${narrower}`
+  const said = (length: Mm): string => formatLength(length, units)
+  switch (why.kind) {
+    case 'longer':
+      return MISFIT_WORDS.tooLong(id, edge, {
+        turned: said(turned),
+        radius: said(why.radius),
+        share: percent(why.share),
+        most: percent(LONGER_MOST),
+      })
+    case 'tight':
+      return MISFIT_WORDS.tooTight(id, edge, said(why.radius), said(why.least))
+    case 'shut':
+      return MISFIT_WORDS.tooHollow(id, edge, said(turned), said(why.radius))
+  }
 }
 
-const tooTight = (
-  edge: Edge,
-  finish: Finish,
-  { radius, least }: Extract<Misfit, { kind: 'tight' }>,
-  units: UnitChoice,
-): string =>
-  `The tightest curve of the ${EDGE_WORDS[edge.name]} has a radius of ${formatLength(radius, units)}; a ${finish.words} turns only curves of more than ${formatLength(least, units)}.`
-
-const tooHollow = (
-  edge: Edge,
-  finish: Finish,
-  { radius }: Extract<Misfit, { kind: 'shut' }>,
-  units: UnitChoice,
-): string =>
-  `The ${finish.words} turns up ${formatLength(finish.turned, units)} at the ${EDGE_WORDS[edge.name]}, which is hollow with a radius of ${formatLength(radius, units)}: nothing is left of its raw edge to lay over.`
-
-const percent = (share: number): string => `${Math.round(share * 1000) / 10} %`
+const percent = (share: number): string => `${plainNumber(share * 100, 1)} %`

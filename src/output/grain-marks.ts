@@ -15,6 +15,7 @@ import { line } from '../geometry/segment.ts'
 import type { Piece } from '../draft/piece.ts'
 import { BRACKET, nameOf, SIZE } from './level-marks.ts'
 import { pathMark, textMark, type PathMark, type TextMark } from './mark.ts'
+import { MARK_WORDS } from './sheet.words.ts'
 
 const ARROW = { long: 5, wide: 1.6 } as const
 
@@ -35,7 +36,7 @@ export function foldMarks(piece: Piece): (PathMark | TextMark)[] {
           [...arms, ...arrow(ia, a), ...arrow(ib, b)],
           nameOf(piece, 'foldBracket'),
         ),
-        textMark('on the fold', add(words, point(-2, 0)), SIZE.words, {
+        textMark(MARK_WORDS.onFold, add(words, point(-2, 0)), SIZE.words, {
           angle: -Math.PI / 2,
           anchor: 'middle',
         }),
@@ -53,7 +54,7 @@ export function grainMarks(piece: Piece): (PathMark | TextMark)[] {
       [line(from, to), ...arrow(from, to), ...arrow(to, from)],
       nameOf(piece, 'grain'),
     ),
-    textMark('grain', words, SIZE.words, {
+    textMark(MARK_WORDS.grain, words, SIZE.words, {
       angle: Math.atan2(up.y, up.x),
       anchor: 'middle',
     }),

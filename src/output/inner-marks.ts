@@ -16,6 +16,7 @@ import { arc, line } from '../geometry/segment.ts'
 import { partName, type InnerLine, type Piece } from '../draft/piece.ts'
 import { EDGE_GAP, nameOf, SIZE } from './level-marks.ts'
 import { pathMark, textMark, type PathMark, type TextMark } from './mark.ts'
+import { MARK_WORDS } from './sheet.words.ts'
 
 /** Half the arm of a point's crossing. */
 const CROSS = 2.5
@@ -64,6 +65,8 @@ export function pointMarks(piece: Piece, name: string, at: Point): (PathMark | T
   const ring = isApex ? halves : []
   return [
     pathMark('point', [across, down, ...ring], nameOf(piece, name)),
-    textMark(name, add(at, point(arm - 0.5, -CROSS + 0.5)), SIZE.letter),
+    textMark(MARK_WORDS.point(name), add(at, point(arm - 0.5, -CROSS + 0.5)), SIZE.letter, {
+      of: { point: name },
+    }),
   ]
 }

@@ -4,7 +4,7 @@
  * plain text; `stepsPages` lays the same lines out on sheets. The wording of a step is
  * `sentence()` and nothing else.
  */
-import { formatLength, unitMark, type UnitChoice } from '../units/format.ts'
+import { formatLength, type UnitChoice } from '../units/format.ts'
 import { cuttingSaid } from '../draft/piece.words.ts'
 import { CHOICES } from '../draft/choices.ts'
 import type { Draft } from '../draft/draft.ts'
@@ -14,9 +14,10 @@ import { OPTIONS } from '../draft/options.ts'
 import { sentence } from '../draft/sentence.words.ts'
 import { stepTitle } from '../draft/step-title.ts'
 import { MEASUREMENT_IDS, measure } from '../measurements/catalogue.ts'
-import { CAUTIONS } from './cautions.ts'
+import { CAUTIONS } from './cautions.words.ts'
 import { finishLines, pencilLines, type EdgeTold } from './edge-words.ts'
-import { NOT_CONFIRMED } from './standing.ts'
+import { COVER_WORDS, STEPS_WORDS } from './sheet.words.ts'
+import { withoutSoftHyphens } from './wrap.ts'
 
 /** The allowances are told as pencil work when given, the finishes as what is sewn. */
 export interface StepsWords extends EdgeTold {
@@ -56,13 +57,13 @@ export function instructionLines(
   const preview = draft.body.standing === 'preview'
   return [
     line('title', words.garmentName ?? GARMENTS[draft.garment].name),
-    ...(words.round === undefined ? [] : [line('text', `Round ${words.round}.`)]),
-    ...(words.invented ? [line('text', 'Invented numbers: nobody was measured.')] : []),
-    ...(preview ? [line('text', `These numbers are ${NOT_CONFIRMED}. Do not cut from them.`)] : []),
-    line('text', `All lengths in ${unitMark(units) === 'cm' ? 'centimetres' : 'inches'}.`),
-    line('head', 'Numbers'),
+    ...(words.round === undefined ? [] : [line('text', STEPS_WORDS.round(words.round))]),
+    ...(words.invented ? [line('text', STEPS_WORDS.invented)] : []),
+    ...(preview ? [line('text', STEPS_WORDS.preview)] : []),
+    line('text', STEPS_WORDS.unit[units.unit]),
+    line('head', STEPS_WORDS.numbers),
     ...numberLines(draft, units),
-    line('head', 'Choices'),
+    line('head', STEPS_WORDS.choices),
     ...choiceLines(draft, units),
     ...draft.pieces.flatMap((piece) => [
       { ...line('head', `${piece.words}. ${cuttingSaid(piece.cut)}`), figure: piece.id },
@@ -76,7 +77,7 @@ export function instructionLines(
     ]),
     ...edgeSection(draft, words, units),
     ...findingLines(draft, units),
-    line('head', 'Take care'),
+    line('head', COVER_WORDS.care),
     ...CAUTIONS.map((caution) => line('text', caution)),
   ]
 }
@@ -100,7 +101,7 @@ export function stepsText(draft: Draft, units: UnitChoice, words: StepsWords = {
         return l.text
     }
   })
-  return `${lines.join('\n')}\n`
+  return withoutSoftHyphens(`${lines.join('\n')}\n`)
 }
 
 /** The choices this garment reads: amounts in her unit, options in words. */
@@ -122,9 +123,9 @@ function edgeSection(draft: Draft, words: StepsWords, units: UnitChoice): Instru
   if (!words.allowances) return []
   const finishing = finishLines(draft.pieces, words, units)
   return [
-    line('head', 'Beyond the seam line'),
+    line('head', STEPS_WORDS.beyond),
     ...pencilLines(draft.pieces, words, units).map((text) => line('text', text)),
-    ...(finishing.length > 0 ? [line('head', 'How the edges are finished')] : []),
+    ...(finishing.length > 0 ? [line('head', STEPS_WORDS.finished)] : []),
     ...finishing.map((text) => line('text', text)),
   ]
 }
@@ -136,24 +137,20 @@ function numberLines(draft: Draft, units: UnitChoice): InstructionLine[] {
     if (value === undefined) return []
     const guess = body.standing === 'preview' && body.basis[id] === 'camera'
     const words = `${measure(id).label}: ${formatLength(value, units)}`
-    return [line('number', guess ? `${words}, from the camera, tape it` : words)]
+    return [line('number', guess ? STEPS_WORDS.fromCamera(words) : words)]
   })
 }
 
-/** Sheets with such findings are printed for a muslin, so none of them may forbid cutting one. */
-const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
-  stop: 'Not for cloth yet',
-  muslin: 'A muslin first',
-  note: 'Good to know',
-}
-
-/** Findings in order of weight, each with the piece it is about. */
+/**
+ * Findings in order of weight, each with the piece it is about. Sheets with them are printed for a
+ * muslin, so none of them may forbid cutting one.
+ */
 export function findingLines(draft: Draft, units: UnitChoice): InstructionLine[] {
   const order: readonly Severity[] = ['stop', 'muslin', 'note']
   const lines = order.flatMap((severity) =>
     draft.findings
       .filter((f) => f.severity === severity)
-      .map((f) => line('text', `${SEVERITY_WORDS[severity]}. ${findingSentence(f, units)}`)),
+      .map((f) => line('text', `${STEPS_WORDS.severity[severity]}. ${findingSentence(f, units)}`)),
   )
-  return lines.length > 0 ? [line('head', 'What the proof found'), ...lines] : []
+  return lines.length > 0 ? [line('head', STEPS_WORDS.found), ...lines] : []
 }

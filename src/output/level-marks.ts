@@ -8,6 +8,7 @@ import { outline, type Piece } from '../draft/piece.ts'
 import { LEVEL_WORDS } from '../draft/piece.words.ts'
 import type { CuttingLine } from './allowance.ts'
 import { pathMark, textMark, type PathMark, type TextMark } from './mark.ts'
+import { MARK_WORDS } from './sheet.words.ts'
 
 /** Type sizes on paper, mm: read at arm's length while cutting. House choice. */
 export const SIZE = { name: 8, words: 4.5, letter: 5, small: 3.5 } as const
@@ -68,7 +69,7 @@ export function plumbMarks(piece: Piece, cut: Cut): (PathMark | TextMark)[] {
   const words: Point = point(x - 1.5, from + (underarm.y - from) * WORDS_AT)
   return [
     pathMark('plumb', plumb, nameOf(piece, 'plumbLine')),
-    textMark('plumb line', words, SIZE.small, {
+    textMark(MARK_WORDS.plumb, words, SIZE.small, {
       angle: -Math.PI / 2,
       anchor: 'middle',
       tone: 'soft',

@@ -4,22 +4,7 @@ import { add, point, type Point } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
 import type { LineName } from './line-style.ts'
 import { pathMark, placedMark, textMark, type PathMark, type TextMark } from './mark.ts'
-
-/** Squares, crosses and brackets explain themselves or bear words of their own. */
-const MEANS: Readonly<Partial<Record<LineName, string>>> = {
-  seam: 'seam line',
-  cutting: 'cutting line',
-  fold: 'fold of the cloth',
-  grain: 'straight grain',
-  dart: 'dart, sewn',
-  dartMiddle: 'middle of a dart',
-  inner: 'marked inside',
-  level: 'level of the body',
-  plumb: 'plumb line',
-  notch: 'notch, end of a mark',
-  clip: 'snip',
-  stayStitch: 'stay stitches',
-}
+import { HALF_SIZE_LINES, LINE_WORDS } from './sheet.words.ts'
 
 /** Long enough that every stitch shows its gap, mm. */
 export const SAMPLE = 24
@@ -41,14 +26,14 @@ export interface LineKey {
 export function keyFigure(drawn: readonly (PathMark | TextMark)[], room: number): LineKey {
   const key = lineKey(drawn, room)
   const marks = key.marks.map((m) => placedMark(m, { turn: 0, by: point(0, ROW.height) }))
-  const words = textMark('The lines of the half-size sheets:', point(0, ROW.type), ROW.type)
+  const words = textMark(HALF_SIZE_LINES, point(0, ROW.type), ROW.type)
   return { ...key, height: key.height + 2 * ROW.height, marks: [words, ...marks] }
 }
 
 /** In as many columns as `room` holds, mm; the lines in the order of the house's list. */
 export function lineKey(drawn: readonly (PathMark | TextMark)[], room: number): LineKey {
   const used = new Set(drawn.flatMap((mark) => (mark.kind === 'path' ? [mark.line] : [])))
-  const told = Object.entries(MEANS).filter(([name]) => used.has(name as LineName))
+  const told = Object.entries(LINE_WORDS).filter(([name]) => used.has(name as LineName))
   const columns = Math.max(1, Math.min(told.length, Math.floor(room / COLUMN.width)))
   const marks = told.flatMap(([name, words], i) => {
     const x = (i % columns) * COLUMN.width

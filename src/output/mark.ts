@@ -6,7 +6,9 @@ import { point, rotate, add, type Point } from '../geometry/point.ts'
 import { flatten, type Path } from '../geometry/path.ts'
 import { moved, turned } from '../geometry/segment.ts'
 import type { Box } from '../geometry/box.ts'
+import type { EdgeName } from '../draft/piece.ts'
 import type { LineName, Tone } from './line-style.ts'
+import { withoutSoftHyphens } from './wrap.ts'
 
 export interface PathMark {
   readonly kind: 'path'
@@ -27,6 +29,8 @@ export interface TextMark {
   readonly angle: number
   readonly anchor: 'start' | 'middle' | 'end'
   readonly tone: Tone
+  /** What of a piece it names, where a smaller drawing sets it otherwise. */
+  readonly of?: { readonly point: string } | { readonly edge: EdgeName }
 }
 /** A rectangle filled black (or white, over black), or with `line` a drawn one. */
 export interface RectMark {
@@ -45,9 +49,10 @@ export function textMark(
   text: string,
   at: Point,
   size: number,
-  more: Partial<Pick<TextMark, 'angle' | 'anchor' | 'tone' | 'id'>> = {},
+  more: Partial<Pick<TextMark, 'angle' | 'anchor' | 'tone' | 'id' | 'of'>> = {},
 ): TextMark {
-  return { kind: 'text', text, at, size, angle: 0, anchor: 'start', tone: 'ink', ...more }
+  const plain = withoutSoftHyphens(text)
+  return { kind: 'text', text: plain, at, size, angle: 0, anchor: 'start', tone: 'ink', ...more }
 }
 
 /** Quarter turns clockwise on the page. */

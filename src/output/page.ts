@@ -2,7 +2,7 @@
 import { point, type Point } from '../geometry/point.ts'
 import { placedMark, textMark, type Mark } from './mark.ts'
 import type { Box } from '../geometry/box.ts'
-import { NOT_CONFIRMED, NOT_FOR_CUTTING } from './standing.ts'
+import { STANDING_WORDS } from './standing.words.ts'
 
 export interface Layer {
   /** Only what lies inside is drawn; all of the sheet without it. */
@@ -40,7 +40,7 @@ export type Purpose = 'cutting' | 'preview'
 
 /** Why the sheets are not for cutting, in the words that stand across them. */
 export const stampWords = (confirmed: boolean): string =>
-  confirmed ? `for looking at, ${NOT_FOR_CUTTING}` : `${NOT_CONFIRMED}, ${NOT_FOR_CUTTING}`
+  confirmed ? STANDING_WORDS.looking : STANDING_WORDS.notConfirmed
 
 /** Share of the sheet's diagonal the stamp may take. */
 const STAMP_LONG = 0.72

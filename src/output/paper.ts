@@ -52,10 +52,10 @@ export function readRoll(width: number, units: UnitChoice): RollRead {
   const { min, max } = ROLL_WIDTHS
   if (Number.isFinite(width) && width >= min && width <= max)
     return { ok: true, paper: { roll: mm(width) } }
-  const said = Number.isFinite(width) ? formatLength(mm(width), units) : 'no number'
+  const said = Number.isFinite(width) ? formatLength(mm(width), units) : PAPER_WORDS.noNumber
   return {
     ok: false,
-    reason: `The roll would be ${said} wide; rolls go from ${formatLength(min, units)} to ${formatLength(max, units)}. Ask the shop and type the width again.`,
+    reason: PAPER_WORDS.noRoll(said, formatLength(min, units), formatLength(max, units)),
   }
 }
 
@@ -79,8 +79,8 @@ export const waysToLie = (paper: PaperSize): readonly PaperSize[] =>
 
 /** "A4", "A4 lying across", "a roll of 914 mm". */
 export function paperWords(paper: PaperSize, units: UnitChoice): string {
-  if (paper.roll) return `a roll of ${formatLength(paper.width, units)}`
-  return liesAcross(paper) ? `${paper.name} lying across` : paper.name
+  if (paper.roll) return PAPER_WORDS.roll(formatLength(paper.width, units))
+  return liesAcross(paper) ? PAPER_WORDS.across(paper.name) : paper.name
 }
 
 /** The sheet the steps are set on: what fits twice on A3 and Tabloid, else what she has at home. */

@@ -6,15 +6,10 @@
 import type { LineName } from './line-style.ts'
 import type { Mark } from './mark.ts'
 import type { Layer } from './page.ts'
+import { FILE_WORDS } from './sheet.words.ts'
 
-export const PDF_LAYERS = {
-  cutting: 'Cutting lines',
-  seam: 'Seam lines',
-  inner: 'Darts and levels',
-  words: 'Words and grain',
-  furniture: 'Sheet names, trim lines and bars',
-} as const
-export type PdfLayer = keyof typeof PDF_LAYERS
+export type PdfLayer = 'cutting' | 'seam' | 'inner' | 'words' | 'furniture'
+export const PDF_LAYERS: Readonly<Record<PdfLayer, string>> = FILE_WORDS.layers
 export const PDF_LAYER_IDS = Object.keys(PDF_LAYERS) as readonly PdfLayer[]
 
 /** Every line of a drawing has its layer; lines of a page alone are furniture wherever they stand. */

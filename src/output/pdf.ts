@@ -22,6 +22,7 @@ import { PDF_LAYERS, PDF_LAYER_IDS, type PdfLayer } from './pdf-layers.ts'
 import { plainPage, type PlainSheet } from './plain-page.ts'
 import type { SheetPlan } from './sheet-plan.ts'
 import type { SheetWords } from './sheet-words.ts'
+import { FILE_WORDS } from './sheet.words.ts'
 import type { TilePlan } from './tiles.ts'
 
 export interface PdfWords extends SheetWords {
@@ -146,7 +147,7 @@ async function finished(
   }
   // Printed as it is: a reader that shrinks to fit would make every number wrong (12.2, table 150).
   catalog.set(PDFName.of('ViewerPreferences'), context.obj({ PrintScaling: 'None' }))
-  catalog.set(PDFName.of('Lang'), PDFString.of('en'))
+  catalog.set(PDFName.of('Lang'), PDFString.of(FILE_WORDS.language))
   const bytes = pages.flatMap((page) => (page.pictures ?? []).map(({ jpeg }) => jpeg.length))
   const own = [title, ...contents.map((c) => c.operators), ...bytes].join('\n')
   const id = PDFHexString.of(contentId(own))

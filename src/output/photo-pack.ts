@@ -6,6 +6,7 @@
  */
 import { mm } from '../units/length.ts'
 import { PAPERS } from './paper.ts'
+import { PACK_WORDS } from './photo-pack.words.ts'
 import type { PlainLine, PlainRect, PlainSheet, PlainText } from './plain-page.ts'
 
 export type PackPaper = 'a4' | 'letter'
@@ -42,31 +43,19 @@ export function photoPack(paper: PackPaper): PlainSheet {
       ...cutLine(card.x - WHITE_ROUND, card.y - WHITE_ROUND),
     ],
     texts: [
-      words(20, 'Print at 100 %, not fitted to the page. Check with a tape:'),
+      words(20, PACK_WORDS.check),
       { x: LEFT + CHECK.inches + 5, y: 37.5, text: '10 cm', size: WORDS },
       { x: LEFT + CHECK.inches + 5, y: 47.5, text: '4 in', size: WORDS },
-      ...DOT_WORDS.map((text, i) => words(112 + i * 6.5, text)),
-      { x: card.x + BAND + 4, y: card.y + 22, text: 'pocket card', size: WORDS },
-      { x: card.x + BAND + 4, y: card.y + 29, text: '85.6 mm by 54.0 mm', size: SMALL },
-      { x: card.x + BAND + 4, y: card.y + 35, text: '3 3/8 in by 2 1/8 in', size: SMALL },
-      ...CARD_WORDS.map((text, i) => words(218 + i * 6.5, text)),
+      ...PACK_WORDS.dots.map((text, i) => words(112 + i * 6.5, text)),
+      { x: card.x + BAND + 4, y: card.y + 22, text: PACK_WORDS.card, size: WORDS },
+      { x: card.x + BAND + 4, y: card.y + 29, text: PACK_WORDS.cardMetric, size: SMALL },
+      { x: card.x + BAND + 4, y: card.y + 35, text: PACK_WORDS.cardInches, size: SMALL },
+      ...PACK_WORDS.aboutCard.map((text, i) => words(218 + i * 6.5, text)),
     ],
   }
 }
 
 const words = (y: number, text: string): PlainText => ({ x: LEFT, y, text, size: WORDS })
-
-/** Short enough for a line of 176 mm in 4.2 mm type. */
-const DOT_WORDS = [
-  'Dots, 19 mm. Fill all with one strong colour, found nowhere else.',
-  'Nape, side neck, shoulder points, bust points, waist, hip.',
-  'The middle of a dot is the point. Stick them flat, with skin tape.',
-]
-const CARD_WORDS = [
-  'Pocket card, for when no printed sheet can hang; as large as a',
-  'bank card. Cut along the dashes and glue it on stiff card.',
-  'In the photo the four corners of the black band are tapped.',
-]
 
 /** Band, and white within it. */
 function pocketCard(x: number, y: number): PlainRect[] {

@@ -19,7 +19,7 @@ import { project } from '../geometry/project.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import { boxHeight, boxOf, boxOfPoints, boxWidth } from '../geometry/box.ts'
 import { outline, pairedId, partName, type Edge, type Piece } from '../draft/piece.ts'
-import { cuttingSaid, EDGE_WORDS } from '../draft/piece.words.ts'
+import { cuttingSaid } from '../draft/piece.words.ts'
 import type { Mm } from '../units/length.ts'
 import { allowanceOf, cuttingLine, type Allowances, type CuttingLine } from './allowance.ts'
 import type { Stuff } from './finish.ts'
@@ -29,6 +29,7 @@ import { innerMarks, pointMarks, pointsNear } from './inner-marks.ts'
 import { EDGE_GAP, levelMarks, nameOf, plumbMarks, SIZE } from './level-marks.ts'
 import { isHalf } from './notch.ts'
 import { pathMark, reach, textMark, type PathMark, type TextMark } from './mark.ts'
+import { MARK_WORDS } from './sheet.words.ts'
 
 export type Standing = 'confirmed' | 'preview'
 export type PieceMark = PathMark | TextMark
@@ -119,12 +120,12 @@ function edgeName(piece: Piece, e: Edge, words: PieceWords): TextMark[] {
     words.allowances !== undefined &&
     !piece.cutAsDrawn &&
     allowanceOf(piece, e, words.allowances) === 0
-  const own = e.side ? `${EDGE_WORDS[e.name]}, ${e.side}` : EDGE_WORDS[e.name]
-  const text = cutHere ? `${own}, cut on this line` : own
+  const text = MARK_WORDS.edge(e.name, e.side, cutHere)
   const name = textMark(text, add(at, scale(inward, gap)), SIZE.small, {
     angle: Math.atan2(read.y, read.x),
     anchor: 'middle',
     tone: 'soft',
+    of: { edge: e.name },
   })
   return boxWidth(boxOfPoints(reach({ ...name, angle: 0 }))) > length ? [] : [name]
 }
@@ -140,7 +141,7 @@ function nameMarks(piece: Piece, words: PieceWords): PieceMark[] {
   const lines = [
     cuttingSaid(piece.cut),
     ...(words.garmentName ? [words.garmentName] : []),
-    ...(words.round === undefined ? [] : [roundWords(words.round, words.stuff)]),
+    ...(words.round === undefined ? [] : [MARK_WORDS.round(words.round, words.stuff)]),
   ]
   return [
     textMark(piece.words, at, name, { anchor: 'middle', id: nameOf(piece, 'name') }),
@@ -151,9 +152,6 @@ function nameMarks(piece: Piece, words: PieceWords): PieceMark[] {
     ),
   ]
 }
-
-const roundWords = (round: number, stuff: Stuff | undefined): string =>
-  stuff === undefined ? `Round ${round}` : `Round ${round}, ${stuff}`
 
 export function openPlace(piece: Piece): Point {
   const overarm = piece.edges.find((e) => e.name === 'overarm')

@@ -2,11 +2,11 @@
 import { distance } from '../geometry/point.ts'
 import { mm } from '../units/length.ts'
 import { sewnLength, type Piece } from '../draft/piece.ts'
-import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 import type { Draft } from '../draft/draft.ts'
 import type { ClothAdvice } from './cloth-kind.ts'
 import type { Cutting } from './cutting.ts'
-import { says, type PlanStep } from './plan-step.ts'
+import type { PlanStep } from './plan-step.ts'
+import { FLAT_WORDS as W } from './sewing-plan.words.ts'
 import { STAY_OUTSIDE } from './stay.ts'
 
 export interface Planned {
@@ -14,7 +14,6 @@ export interface Planned {
   readonly cutting: Cutting
 }
 
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 export const halvesOf = ({ draft }: Planned): readonly Piece[] =>
   draft.pieces.filter((p) => p.id === 'back' || p.id === 'front' || p.id === 'sideFront')
 
@@ -28,12 +27,9 @@ export function prepareSteps(cloth: ClothAdvice, warning: string | undefined): P
     {
       id: 'prepare.cloth',
       kind: 'prepare',
-      title: `Make the ${cloth.words} ready`,
+      title: W.ready(cloth.name),
       lit: [],
-      passes: [
-        [cloth.prepare],
-        says`Straighten both ends along a thread, pull the cloth square, steam it and let it dry flat.`,
-      ],
+      passes: [[cloth.prepare], W.straighten],
       ...(warning || cloth.mind.length > 0
         ? { mind: [...(warning ? [warning] : []), ...cloth.mind] }
         : {}),
@@ -41,13 +37,10 @@ export function prepareSteps(cloth: ClothAdvice, warning: string | undefined): P
     {
       id: 'prepare.cut',
       kind: 'prepare',
-      title: 'Cut and mark',
+      title: W.cut,
       lit: [],
-      passes: [
-        says`Lay the pieces by the cutting plan, cut, snip the notches.`,
-        says`Mark darts, openings and centre lines on the wrong side before the paper comes off.`,
-      ],
-      mind: ['Scissors, blades and pins: cut away from your hand and count the pins back.'],
+      passes: [W.lay, W.mark],
+      mind: [W.blades],
     },
   ]
 }
@@ -56,12 +49,6 @@ export function prepareSteps(cloth: ClothAdvice, warning: string | undefined): P
  * Directions of 4-H sewing helper 11.135, Staystitching: neck from shoulder to centre, a V from
  * its point up, armholes from the shoulder down; never a long bias edge.
  */
-const DIRECTION = {
-  neck: 'from the shoulder to the centre',
-  vee: 'from the point of the V up',
-  armhole: 'from the shoulder down',
-} as const
-
 export function staySteps(on: Planned): PlanStep[] {
   const edges = halvesOf(on).flatMap((p) =>
     p.edges
@@ -69,21 +56,16 @@ export function staySteps(on: Planned): PlanStep[] {
       .map((e) => ({ piece: p.id, edge: e.name })),
   )
   if (edges.length === 0) return []
-  const neck = on.draft.choices.neckShape === 'vee' ? DIRECTION.vee : DIRECTION.neck
+  const neck = on.draft.choices.neckShape === 'vee' ? 'vee' : 'round'
   const armholes = edges.some((e) => e.edge === 'armhole')
   return [
     {
       id: 'stay',
       kind: 'stay',
-      title: 'Stay the edges that stretch',
+      title: W.stay,
       lit: edges,
-      passes: [
-        [
-          ...says`One layer, ordinary stitch, ${mm(STAY_OUTSIDE)} outside the seam line: `,
-          `the neck ${neck}${armholes ? `, the armhole ${DIRECTION.armhole}` : ''}.`,
-        ],
-      ],
-      mind: ['As soon as the paper is off, before the piece is hung or handled.'],
+      passes: [W.stayRow(mm(STAY_OUTSIDE), neck, armholes)],
+      mind: [W.staySoon],
     },
   ]
 }
@@ -95,13 +77,10 @@ export function interfaceSteps({ draft }: Planned): PlanStep[] {
     {
       id: 'interface',
       kind: 'interface',
-      title: 'Interface the facings',
+      title: W.interface,
       lit: facings.flatMap((p) => p.edges.map((e) => ({ piece: p.id, edge: e.name }))),
-      passes: [
-        says`Lay the interfacing on the wrong side of each facing, without its allowances, and press it on.`,
-        says`Join the facings where they meet, press the seams open, neaten the free edge.`,
-      ],
-      mind: ['Try heat and time on a scrap of both first.'],
+      passes: [W.fuse, W.joinFacings],
+      mind: [W.tryHeat],
     },
   ]
 }
@@ -113,35 +92,24 @@ export function dartSteps(on: Planned): PlanStep[] {
       return {
         id: `dart.${p.id}.${d.name}`,
         kind: 'darts',
-        title: `${capital(DART_WORDS[d.name])} of the ${PIECE_WORDS[p.id]}`,
+        title: W.dart(d.name, p.id),
         lit: [{ piece: p.id, dart: d.name }],
         long: mm(legs),
         times: 2,
-        passes: [
-          says`Fold on its middle, sew from the waist to either tip, the last three stitches along the fold.`,
-          says`Knot the thread ends, sew no turn back at the tip.`,
-        ],
+        passes: [W.fromTheWaist, W.knot],
         // Vertical darts towards the centre, slanting ones down: from memory, common practice.
-        press: says`Towards the centre, over a rounded cushion, no farther than the tip.`,
+        press: W.pressTowardsCentreRound,
       }
     }),
     ...p.edgeDarts.map((d): PlanStep => ({
       id: `dart.${p.id}.${d.name}`,
       kind: 'darts',
-      title: `${capital(DART_WORDS[d.name])} of the ${PIECE_WORDS[p.id]}`,
+      title: W.dart(d.name, p.id),
       lit: [{ piece: p.id, dart: d.name }],
       long: mm(distance(d.tip, d.upper)),
       times: 2,
-      passes: [
-        [
-          `Fold on its middle, sew from the ${EDGE_WORDS[d.edge]} to the tip, the last three stitches along the fold.`,
-        ],
-        says`Knot the thread ends, sew no turn back at the tip.`,
-      ],
-      press:
-        d.edge === 'side'
-          ? says`Down, over a rounded cushion, no farther than the tip.`
-          : says`Towards the centre, no farther than the tip.`,
+      passes: [W.fromTheEdge(d.edge), W.knot],
+      press: d.edge === 'side' ? W.pressDown : W.pressTowardsCentre,
     })),
   ])
 }

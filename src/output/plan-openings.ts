@@ -2,11 +2,11 @@
 import { mm, type Mm } from '../units/length.ts'
 import type { Opening } from '../draft/opening.ts'
 import type { PieceId } from '../draft/piece.ts'
-import { PIECE_WORDS } from '../draft/piece.words.ts'
 import { atEdge } from './by-edge.ts'
 import { finishAs } from './finish.ts'
 import { bodyOf, edgeLong, skirtsOf, type Planned } from './plan-flat.ts'
-import { says, type Lit, type PlanStep } from './plan-step.ts'
+import type { Lit, PlanStep } from './plan-step.ts'
+import { OPENING_WORDS as W } from './sewing-plan.words.ts'
 
 const long = (o: Opening): Mm => mm(o.to - o.from)
 const line = (piece: PieceId, name: 'zip' | 'slit' | 'keyhole' | 'centreFront'): Lit => ({
@@ -23,15 +23,11 @@ export function flatOpenings(on: Planned): PlanStep[] {
           {
             id: 'opening.slit',
             kind: 'opening',
-            title: 'Slit at the back neck',
+            title: W.slit,
             lit: [line('back', 'slit'), { piece: 'slitFacing', edge: 'outer' }],
             long: long(o),
-            passes: [
-              says`Lay the facing on the right side, middle on the slit line.`,
-              says`Sew round the line ${mm(3)} from it at the neck, running to its foot in a point, one stitch across.`,
-              says`Cut along the line to the last thread before the stitches, turn and press.`,
-            ],
-            mind: ['Sew first, cut after: a slit cut too early cannot be faced.'],
+            passes: [W.slitLay, W.slitSew(mm(3)), W.slitCut],
+            mind: [W.slitMind],
           },
         ]
       case 'keyhole':
@@ -39,17 +35,11 @@ export function flatOpenings(on: Planned): PlanStep[] {
           {
             id: 'opening.keyhole',
             kind: 'opening',
-            title: 'Keyhole at the front neck',
+            title: W.keyhole,
             lit: [line('front', 'keyhole'), { piece: 'keyholeFacing', edge: 'outer' }],
             long: long(o),
-            passes: [
-              says`Lay the facing on the right side, its middle on the centre front, and pin the loop between at the neck.`,
-              says`Sew round the drop on its line with a short stitch, from the neck down, round the foot and up again.`,
-              says`Cut the drop out ${mm(5)} inside the stitches, clip the round nearly to them, turn and press.`,
-            ],
-            mind: [
-              'Sew first, cut after: clip with the points of small scissors, away from your hand.',
-            ],
+            passes: [W.keyholeLay, W.keyholeSew, W.keyholeCut(mm(5))],
+            mind: [W.keyholeMind],
           },
         ]
       case 'backZip':
@@ -60,7 +50,7 @@ export function flatOpenings(on: Planned): PlanStep[] {
           {
             id: 'opening.front',
             kind: 'opening',
-            title: 'Front facings',
+            title: W.front,
             lit: [
               { piece: 'front', edge: 'centre' },
               { piece: 'buttonFacing', edge: 'centre' },
@@ -69,7 +59,7 @@ export function flatOpenings(on: Planned): PlanStep[] {
             times: 2,
             allowance: atEdge(on.cutting.allowances, 'front', 'centre'),
             passes: finishAs('facing', atEdge(on.cutting.allowances, 'front', 'centre')).passes,
-            press: says`Seam first as it lies, then turned, the front rolled a hair over the facing.`,
+            press: W.pressFront,
           },
         ]
       case 'sideZip':
@@ -81,7 +71,7 @@ export function flatOpenings(on: Planned): PlanStep[] {
 
 const crossesWaist = (on: Planned): boolean => skirtsOf(on).length > 0
 const backZip = (on: Planned, o: Opening): PlanStep =>
-  seamWithZip(on, o, 'opening.backZip', 'Centre-back seam and its zip')
+  seamWithZip(on, o, 'opening.backZip', W.backZip)
 
 /** A centre that is a seam without an opening in it. */
 function plainCentres(on: Planned): PlanStep[] {
@@ -96,7 +86,7 @@ function plainCentres(on: Planned): PlanStep[] {
       {
         id: `seam.${p.id}.centre`,
         kind: 'seam',
-        title: `Centre seam of the ${PIECE_WORDS[p.id]}`,
+        title: W.centre(p.id),
         lit: [{ piece: p.id, edge: 'centre' }],
         long: edgeLong(p, 'centre'),
         times: 1,
@@ -118,8 +108,8 @@ function seamWithZip(on: Planned, o: Opening, id: string, title: string): PlanSt
     ...(piece ? { long: edgeLong(piece, o.edge) } : {}),
     times: 1,
     allowance: by,
-    passes: [...finishAs('zip', by).passes, says`The opening is ${long(o)} long.`],
-    mind: ['Try the zip once before the ends are covered.'],
+    passes: [...finishAs('zip', by).passes, W.zipLong(long(o))],
+    mind: [W.zipTry],
   }
 }
 
@@ -138,16 +128,13 @@ export const closedSteps = (on: Planned): PlanStep[] => [
     .map((o): PlanStep => ({
       id: 'opening.sideZip',
       kind: 'opening',
-      title: 'Zip in the left side',
+      title: W.sideZip,
       lit: [line(o.piece, 'zip')],
       long: long(o),
       times: 1,
       allowance: atEdge(on.cutting.allowances, o.piece, 'side'),
-      passes: [
-        says`The left side was left open for ${long(o)}.`,
-        says`Press its allowances under on the seam line and set the zip.`,
-      ],
-      mind: ['Left side only.'],
+      passes: [W.sideOpen(long(o)), W.sideSet],
+      mind: [W.leftOnly],
     })),
 ]
 
@@ -159,13 +146,10 @@ export const shutSteps = (on: Planned): PlanStep[] =>
         {
           id: 'shut.buttons',
           kind: 'last',
-          title: 'Buttonholes and buttons',
+          title: W.buttons,
           lit: [line('front', 'centreFront')],
-          passes: [
-            says`Try one buttonhole on a scrap of the same layers.`,
-            says`Buttonholes on the right front, on the centre line; buttons on the left.`,
-          ],
-          mind: ['A pin across the end of each buttonhole stops the blade.'],
+          passes: [W.tryButtonhole, W.placeButtons],
+          mind: [W.pinAcross],
         },
       ]
     if (o.kind === 'keyhole')
@@ -173,9 +157,9 @@ export const shutSteps = (on: Planned): PlanStep[] =>
         {
           id: 'shut.keyhole',
           kind: 'last',
-          title: 'Button of the keyhole',
+          title: W.keyholeButton,
           lit: [line('front', 'keyhole')],
-          passes: [says`Sew the button to the neck edge opposite the loop.`],
+          passes: [W.sewKeyholeButton],
         },
       ]
     return o.kind === 'neckSlit'
@@ -183,9 +167,9 @@ export const shutSteps = (on: Planned): PlanStep[] =>
           {
             id: 'shut.loop',
             kind: 'last',
-            title: 'Loop and button at the back neck',
+            title: W.loop,
             lit: [line('back', 'slit')],
-            passes: [says`Sew the loop to one edge at the top and the button to the other.`],
+            passes: [W.sewLoop],
           },
         ]
       : []

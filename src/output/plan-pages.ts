@@ -11,15 +11,13 @@ import { pathMark } from './mark.ts'
 import { planNumbers, planSentences } from './plan-words.ts'
 import type { PlanStep } from './plan-step.ts'
 import type { Figure } from './scaled-drawing.ts'
+import { PLAN_WORDS } from './sewing-plan.words.ts'
 
 /** A box to tick, then the number: "☐ 3. Stay the edges that stretch". */
 export function planLines(steps: readonly PlanStep[], units: UnitChoice): InstructionLine[] {
   return [
-    { kind: 'title', text: 'Sewing plan' },
-    {
-      kind: 'text',
-      text: 'Lengths are those of the seam line of one side. Every seam is pressed before another crosses it.',
-    },
+    { kind: 'title', text: PLAN_WORDS.title },
+    { kind: 'text', text: PLAN_WORDS.lengths },
     ...steps.flatMap((step, i): InstructionLine[] => {
       const numbers = planNumbers(step, units)
       return [

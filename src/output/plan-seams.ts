@@ -1,12 +1,13 @@
 /** Seams and edges of the body and the sleeve, in the order of the plan. */
 import { mm } from '../units/length.ts'
 import type { EdgeName, Piece } from '../draft/piece.ts'
-import { EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 import { atEdge } from './by-edge.ts'
-import { finishAs, type FinishId, type Pass } from './finish.ts'
-import { bodyOf, capital, edgeLong, halvesOf, skirtsOf, type Planned } from './plan-flat.ts'
+import { finishAs, type FinishId } from './finish.ts'
+import type { Pass } from './pass.ts'
+import { bodyOf, edgeLong, halvesOf, skirtsOf, type Planned } from './plan-flat.ts'
 import { ventLong } from './plan-shaped.ts'
-import { says, type Lit, type PlanKind, type PlanStep } from './plan-step.ts'
+import type { Lit, PlanKind, PlanStep } from './plan-step.ts'
+import { SEAM_WORDS as W } from './sewing-plan.words.ts'
 
 const has = (p: Piece, name: EdgeName): boolean =>
   p.edges.some((e) => e.name === name && e.role !== 'fold')
@@ -15,7 +16,7 @@ const onHalves = (on: Planned, name: EdgeName): readonly Piece[] =>
 
 interface Extra {
   readonly kind?: PlanKind
-  readonly title?: string
+  readonly title?: (finish: string) => string
   readonly before?: readonly Pass[]
   readonly press?: Pass
   readonly mind?: readonly string[]
@@ -35,19 +36,17 @@ function step(
   if (!first) return []
   const by = atEdge(on.cutting.allowances, first.id, name)
   const finish = finishAs(extra.finish ?? atEdge(on.cutting.finishes, first.id, name), by)
-  /** A finish that says which way it is pressed is not told another. */
-  const pressed = finish.passes.some(([first]) => /^Press /.test(`${first}`))
   return [
     {
       id: `${extra.kind ?? 'seam'}.${name}`,
       kind: extra.kind ?? 'seam',
-      title: extra.title ?? `${capital(EDGE_WORDS[name])}s: ${finish.words}`,
+      title: extra.title?.(finish.words) ?? W.seams(name, finish.words),
       lit: pieces.map((p): Lit => ({ piece: p.id, edge: name })),
       long: edgeLong(first, name),
       times: extra.times ?? 2,
       allowance: by,
       passes: [...(extra.before ?? []), ...finish.passes],
-      ...(extra.press && !pressed ? { press: extra.press } : {}),
+      ...(extra.press && !finish.pressed ? { press: extra.press } : {}),
       ...(extra.mind ? { mind: extra.mind } : {}),
     },
   ]
@@ -57,9 +56,9 @@ function step(
 export const overSteps = (on: Planned): PlanStep[] =>
   (['shoulder', 'overarm'] as const).flatMap((name) =>
     step(on, name, onHalves(on, name), {
-      press: says`Towards the back, before anything crosses it.`,
+      press: W.pressOver,
       ...(name === 'overarm'
-        ? { mind: ['It runs off the straight grain: sew a narrow tape in with it near the neck.'] }
+        ? { mind: [W.overarmTape] }
         : {}),
     }),
   )
@@ -70,7 +69,7 @@ export function neckSteps(on: Planned): PlanStep[] {
   const strip = on.draft.pieces.find((p) => p.id === 'neckStrip')
   const facings = on.draft.pieces.filter((p) => /NeckFacing$/.test(p.id))
   const whole = mm(2 * neck.reduce((sum, p) => sum + edgeLong(p, 'neck'), 0))
-  const [made] = step(on, 'neck', neck, { kind: 'edge', times: 1 })
+  const [made] = step(on, 'neck', neck, { kind: 'edge', title: W.neck, times: 1 })
   if (!made) return []
   const lit: Lit[] = [
     ...made.lit,
@@ -80,10 +79,10 @@ export function neckSteps(on: Planned): PlanStep[] {
   return [
     {
       ...made,
-      title: facings.length > 0 ? 'Neck: shaped facing' : made.title.replace('Neck edges', 'Neck'),
+      title: facings.length > 0 ? W.neckFacing : made.title,
       lit,
       long: whole,
-      press: says`Over a rounded cushion, the edge rolled a hair to the inside.`,
+      press: W.pressNeck,
     },
   ]
 }
@@ -98,22 +97,15 @@ export function hangSteps(on: Planned): PlanStep[] {
     {
       id: 'hang.sleeveEdge',
       kind: 'hang',
-      title: 'Let the sleeve edges hang',
+      title: W.hangSleeves,
       lit: pieces.map((p): Lit => ({ piece: p.id, edge: 'sleeveEdge' })),
       passes: [
-        says`Hang it on a form or a hanger for a day and a night.`,
-        says`Measure the sleeve edge again from the side neck, mark it to the drafted length and cut what has dropped.`,
-        ...(over
-          ? [
-              [
-                ...says`Drafted: ${edgeLong(half, over.name)} along the `,
-                `${EDGE_WORDS[over.name]}.`,
-              ],
-            ]
-          : []),
+        W.hangADay,
+        W.measureSleeveEdge,
+        ...(over ? [W.drafted(edgeLong(half, over.name), over.name)] : []),
       ],
       hours: 24,
-      mind: ['Bias drops unevenly: measure both sleeves at every hand’s width.'],
+      mind: [W.biasDrops],
     },
   ]
 }
@@ -127,15 +119,11 @@ export function hangHemSteps(on: Planned): PlanStep[] {
     {
       id: 'hang.hem',
       kind: 'hang',
-      title: 'Let the skirt hang',
+      title: W.hangSkirt,
       lit: skirts.map((p): Lit => ({ piece: p.id, edge: 'hem' })),
-      passes: [
-        says`Hang it by the waist, on a form or clipped to a hanger, for a day and a night.`,
-        says`Measure the radius of the hem again from the waist seam, mark it and cut what has dropped.`,
-        says`Drafted: ${edgeLong(skirt, 'centre')} from the waist seam, all round.`,
-      ],
+      passes: [W.hangByTheWaist, W.measureHem, W.draftedRound(edgeLong(skirt, 'centre'))],
       hours: 24,
-      mind: ['It drops most half way between centre and side: measure at every hand’s width.'],
+      mind: [W.skirtDrops],
     },
   ]
 }
@@ -144,7 +132,7 @@ export function hangHemSteps(on: Planned): PlanStep[] {
 export const sleeveEdgeSteps = (on: Planned): PlanStep[] =>
   step(on, 'sleeveEdge', onHalves(on, 'sleeveEdge'), {
     kind: 'edge',
-    mind: ['A wide sleeve catches: keep it from flame, hob, turning machine and drill.'],
+    mind: [W.sleeveCatches],
   })
 
 export function sideSteps(on: Planned): PlanStep[] {
@@ -156,19 +144,14 @@ export function sideSteps(on: Planned): PlanStep[] {
     ...(zip
       ? {
           finish: 'plainSeam',
-          before: [
-            says`Leave the left side open for ${mm(zip.to - zip.from)}, as marked.`,
-            ...open,
-          ],
+          before: [W.leaveOpen(mm(zip.to - zip.from)), ...open],
         }
       : { before: open }),
-    press: says`Along the seam first, then towards the back or open.`,
+    press: W.pressSide,
     ...(inOne
       ? {
-          title: 'Side and underarm in one',
-          mind: [
-            'Where the underarm turns tightly: a second row close by, for a finger’s length on both sides, then clip to it.',
-          ],
+          title: () => W.sideAndUnderarm,
+          mind: [W.underarmTight],
         }
       : {}),
   })
@@ -177,9 +160,7 @@ export function sideSteps(on: Planned): PlanStep[] {
 /** The seam ends above a vent that its own pieces carry. */
 const aboveVent = (on: Planned, pieces: readonly Piece[]): readonly Pass[] =>
   pieces.some((p) => p.inner.some((i) => i.name === 'vent'))
-    ? [
-        says`Sew down to the mark of the vent and fasten off; the last ${mm(ventLong(on))} stay open.`,
-      ]
+    ? [W.aboveVent(mm(ventLong(on)))]
     : []
 
 /** The skirt closed, then sewn to the bodice: the seams that run into the waist are pressed first. */
@@ -195,18 +176,17 @@ export function skirtSteps(on: Planned): PlanStep[] {
       'side',
       skirts.filter((p) => has(p, 'side')),
       {
-        title: `Side seams of the skirt`,
+        title: () => W.skirtSides,
         before: aboveVent(on, skirts),
-        press: says`Along the seam first, then towards the back or open.`,
+        press: W.pressSide,
       },
     ).map((s) => ({ ...s, id: 'seam.skirtSide' })),
     ...step(on, 'waist', waist, {
-      title: `Waist seam: ${finishAs(on.cutting.finishes.waist, on.cutting.allowances.waist).words}`,
+      title: () =>
+        W.waist(finishAs(on.cutting.finishes.waist, on.cutting.allowances.waist).words),
       times: 1,
-      press: says`Towards the bodice.`,
-      mind: [
-        'Match centres, sides and darts first. Sew a tape in with it, so that it keeps its length.',
-      ],
+      press: W.pressWaist,
+      mind: [W.waistTape],
     }).map((s) => ({ ...s, long })),
   ]
 }
@@ -233,16 +213,16 @@ export function sleeveSteps(on: Planned): PlanStep[] {
   const sleeve = on.draft.pieces.find((p) => p.id === 'sleeve')
   if (!sleeve) return []
   const armholes = onHalves(on, 'armhole')
-  const [closed] = step(on, 'frontSeam', [sleeve], { kind: 'sleeve', title: 'Sleeve seams' })
+  const [closed] = step(on, 'frontSeam', [sleeve], { kind: 'sleeve', title: () => W.sleeveSeams })
   const [set] = step(on, 'cap', [sleeve], {
     kind: 'sleeve',
-    title: 'Set the sleeves',
+    title: () => W.setSleeves,
     before: [
       // Two rows 3 and 6 mm inside the allowance: public sewing lessons.
-      says`Two ease rows over the cap between the notches, ${mm(3)} and ${mm(6)} outside the seam line, longest stitch.`,
-      says`Match underarm, notches and shoulder, draw the rows up until the cap lies to the armhole, no pleat on the seam line.`,
+      W.easeRows(mm(3), mm(6)),
+      W.matchCap,
     ],
-    mind: ['Tack and try on before the machine: both sleeves to the same notches.'],
+    mind: [W.tackSleeves],
   })
   return [
     ...(closed
@@ -272,13 +252,13 @@ export function hemSteps(on: Planned): PlanStep[] {
   const finish = finishAs(on.cutting.finishes.hem, on.cutting.allowances.hem)
   const mind =
     ventLong(on) > 0
-      ? ['It ends at the vents: turn its ends in flush with their edges and sew them shut.']
+      ? [W.hemAtVents]
       : undefined
   return [
     ...(made
-      ? [{ ...made, title: `Hem: ${finish.words}`, long: around, ...(mind ? { mind } : {}) }]
+      ? [{ ...made, title: W.hem(finish.words), long: around, ...(mind ? { mind } : {}) }]
       : []),
-    ...step(on, 'hem', sleeve, { kind: 'hem', title: `Sleeve hems: ${finish.words}` }).map((s) => ({
+    ...step(on, 'hem', sleeve, { kind: 'hem', title: () => W.sleeveHems(finish.words) }).map((s) => ({
       ...s,
       id: 'hem.sleeve',
     })),
@@ -299,7 +279,7 @@ export function otherSeams(on: Planned, done: readonly PlanStep[]): PlanStep[] {
           step(on, e.name, [p]).map((s) => ({
             ...s,
             id: `seam.${p.id}.${e.name}`,
-            title: `${capital(EDGE_WORDS[e.name])} of the ${PIECE_WORDS[p.id]}`,
+            title: W.ofPiece(e.name, p.id),
           })),
         ),
     )

@@ -4,11 +4,11 @@
  */
 import { pathLength } from '../geometry/length.ts'
 import { mm } from '../units/length.ts'
-import { EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 import { atEdge } from './by-edge.ts'
 import { finishAs } from './finish.ts'
 import { bodyOf, edgeLong, type Planned } from './plan-flat.ts'
-import { says, type Lit, type PlanStep } from './plan-step.ts'
+import type { Lit, PlanStep } from './plan-step.ts'
+import { SHAPED_WORDS as W } from './sewing-plan.words.ts'
 
 /**
  * Two rows of the longest stitch on either side of the seam line, drawn up together, the seam sewn
@@ -22,16 +22,12 @@ export const gatherSteps = (on: Planned): PlanStep[] =>
       return {
         id: `gathers.${p.id}.${edge}`,
         kind: 'darts',
-        title: `Gathers of the ${PIECE_WORDS[p.id]}, ${EDGE_WORDS[edge]}`,
+        title: W.gathers(p.id, edge),
         lit: [{ piece: p.id, line: 'gathers' }],
         long,
         times: 2,
-        passes: [
-          says`Two rows of the longest stitch between the marks, ${mm(3)} to either side of the seam line.`,
-          says`Draw both up to ${mm(long - takes)}, wind the threads round a pin, spread the folds evenly.`,
-          says`When the seam is sewn the gathers lie on top; take out the row that shows.`,
-        ],
-        press: says`From the allowance into the gathers with the point of the iron, never across them.`,
+        passes: [W.gatherRows(mm(3)), W.drawUp(mm(long - takes)), W.gathersOnTop],
+        press: W.pressGathers,
       }
     })
   })
@@ -50,20 +46,14 @@ export function styleSteps(on: Planned): PlanStep[] {
     {
       id: 'seam.styleSeam',
       kind: 'seam',
-      title: `Style seams over the bust: ${finish.words}`,
+      title: W.style(finish.words),
       lit: parts.map((p): Lit => ({ piece: p.id, edge: 'styleSeam' })),
       long: edgeLong(middle, 'styleSeam'),
       times: 2,
       allowance: by,
-      passes: [
-        says`Stay the curve of the middle part ${mm(3)} outside the seam line and clip to the row.`,
-        says`Match the notches at the bust tip first, then both ends; sew with the clipped part on top.`,
-        ...finish.passes,
-      ],
-      press: says`Over a rounded cushion, the curve first, then the rest flat.`,
-      mind: [
-        'Both lines are equally long: what will not match was cut or stretched, not drafted so.',
-      ],
+      passes: [W.stayStyle(mm(3)), W.matchStyle, ...finish.passes],
+      press: W.pressStyle,
+      mind: [W.styleEqual],
     },
   ]
 }
@@ -80,20 +70,14 @@ export function ventSteps(on: Planned): PlanStep[] {
     {
       id: 'opening.vent',
       kind: 'opening',
-      title: 'Vents at the sides',
+      title: W.vents,
       lit: parts.map(({ piece }): Lit => ({ piece: piece.id, line: 'vent' })),
       long: mm(first.long),
       times: 2 * parts.length,
       allowance: atEdge(on.cutting.allowances, first.piece.id, 'side'),
-      passes: [
-        says`Press the allowances of the side on down along the vent, on the seam line.`,
-        says`Turn their raw edges in and sew them down from the hem up, across above the vent, and down again.`,
-        says`Bar the end by hand or with a short dense stitch across it.`,
-      ],
-      press: says`Both edges meeting, not one over the other.`,
-      mind: [
-        'Where the seam is shut in a French seam, clip its allowance to the seam just above the vent.',
-      ],
+      passes: [W.ventPress, W.ventSew, W.ventBar],
+      press: W.pressVent,
+      mind: [W.ventClip],
     },
   ]
 }

@@ -1,7 +1,7 @@
 /** One step of the sewing plan, plain data: what is sewn where, how long, how, and what to mind. */
 import type { AnyDart, EdgeName, Piece, PieceId, Side } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
-import type { Pass } from './finish.ts'
+import type { Pass } from './pass.ts'
 
 export type PlanKind =
   | 'prepare'
@@ -42,6 +42,3 @@ export interface PlanStep {
   /** Nothing is sewn before this has gone by. */
   readonly hours?: number
 }
-
-export const says = (texts: TemplateStringsArray, ...lengths: readonly Mm[]): Pass =>
-  texts.flatMap((text, i) => [text, ...(lengths[i] === undefined ? [] : [lengths[i]])])

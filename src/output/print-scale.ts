@@ -5,6 +5,8 @@
  */
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { inches, mm, type Mm } from '../units/length.ts'
+import { decimals } from '../units/number.ts'
+import { PRINT_WORDS } from './print-scale.words.ts'
 import { SQUARE_INCH, SQUARE_MM } from './squares.ts'
 import type { Stretch } from './page.ts'
 
@@ -29,7 +31,7 @@ export interface PrintRead {
   readonly mm100?: SquareRead
   readonly inch4?: SquareRead
 }
-type Way = 'across' | 'down'
+export type Way = 'across' | 'down'
 const WAYS: readonly Way[] = ['across', 'down']
 
 export type PrintScale =
@@ -79,7 +81,7 @@ export function readPrint(
   }
   const some = found.across ?? found.down
   if (some === undefined)
-    return { ok: false, reason: 'Measure a side of either square on page one and type its length.' }
+    return { ok: false, reason: PRINT_WORDS.measureASide }
   const share = { across: found.across ?? some, down: found.down ?? some }
   const isTrue = WAYS.every((way) => Math.abs(share[way] - 1) <= TRUE_WITHIN + NOISE)
   const assumed = WAYS.find((way) => found[way] === undefined)
@@ -104,16 +106,16 @@ interface Side {
   readonly value: number
 }
 /** To a tenth of a millimetre: centimetres to one place are too coarse for half a millimetre. */
-const fine = (value: number): string => `${value.toFixed(1)} mm`
+const fine = (value: number): string => `${decimals(value, 1)} mm`
 
 function absurdWords({ name, side, value }: Side): string {
-  if (!Number.isFinite(value)) return `Measure the ${name} square again and type its length.`
+  if (!Number.isFinite(value)) return PRINT_WORDS.measureAgain(name)
   const [least, most] = [side * BELIEVED.least, side * BELIEVED.most]
-  return `The ${name} square would measure ${fine(value)}; between ${fine(least)} and ${fine(most)} can be put right. Print page one again at 100 %, never fitted to the page, and measure it once more.`
+  return PRINT_WORDS.absurd(name, fine(value), fine(least), fine(most))
 }
 
 const disagreeWords = (way: Way, a: Side, b: Side): string =>
-  `Measured ${way}, the two squares do not agree: ${fine(a.value)} for ${a.name} and ${fine(b.value)} for ${b.name}. Lay the ruler along the lines and measure both again.`
+  PRINT_WORDS.disagree(way, fine(a.value), a.name, fine(b.value), b.name)
 
 function wordsOf(
   share: Readonly<Record<Way, number>>,
@@ -123,25 +125,24 @@ function wordsOf(
 ): string[] {
   const offs = WAYS.map((way) => longWords(share[way], way, units))
   const same = Math.abs(share.across - share.down) < NOISE
-  const said = same ? [longWords(share.across, 'both ways', units)] : offs
-  const half = assumed
-    ? [`Only one way was measured; ${assumed} the sheet is taken to be the same. Measure it too.`]
-    : []
+  const said = same ? [longWords(share.across, 'both', units)] : offs
+  const half = assumed ? [PRINT_WORDS.assumed(assumed)] : []
   return isTrue
-    ? [`The print is true: within ${fine(TRUE_WITHIN * SQUARE_MM)} on 100 mm.`, ...said, ...half]
-    : ['The print is not true.', ...said, ...half]
+    ? [PRINT_WORDS.isTrue(fine(TRUE_WITHIN * SQUARE_MM)), ...said, ...half]
+    : [PRINT_WORDS.notTrue, ...said, ...half]
 }
 
-function longWords(share: number, way: string, units: UnitChoice): string {
+function longWords(share: number, way: Way | 'both', units: UnitChoice): string {
   const inch = units.unit === 'inch'
   const long = inch ? LONG_LINE_INCH : LONG_LINE
   const off = (share - 1) * long
   const by = inch
     ? formatLength(mm(Math.abs(off)), { unit: 'inch', inchStep: 16 })
     : fine(Math.abs(off))
-  const line = `A line of ${formatLength(long, units)}, ${way}, is printed`
-  if (Math.abs(off) < 0.05 || by === '0 in') return `${line} true.`
-  return `${line} ${by} too ${off > 0 ? 'long' : 'short'}.`
+  const line = formatLength(long, units)
+  return Math.abs(off) < 0.05 || by === '0 in'
+    ? PRINT_WORDS.lineTrue(line, way)
+    : PRINT_WORDS.lineOff(line, way, by, off > 0)
 }
 
 /** The pages of a file, counted from 1: page one and the sheets come first, the steps last. */
@@ -152,20 +153,16 @@ export interface PagesOf {
 
 /** Which pages go into the bin; every sheet, because all came from the same printer. */
 export function binWords(print: PrintScale, { tiled, steps }: PagesOf): string {
-  if (!print.ok || print.isTrue) return 'Every page stays.'
-  const bin =
-    tiled === 1 ? 'Page 1 goes into the bin.' : `Pages 1 to ${tiled} go into the bin, all of them.`
-  if (steps === 0) return bin
-  const first = tiled + 1
-  return steps === 1
-    ? `${bin} Page ${first} holds steps and stays.`
-    : `${bin} Pages ${first} to ${tiled + steps} hold steps and stay.`
+  if (!print.ok || print.isTrue) return PRINT_WORDS.everyPageStays
+  return PRINT_WORDS.bin(tiled, steps)
 }
 
 /** Printed on page one of a corrected file. */
 export function correctedWords({ x, y }: Stretch): string {
-  const way = (by: number, words: string): string =>
-    `${Math.abs((by - 1) * 100).toFixed(2)} % ${by >= 1 ? 'larger' : 'smaller'} ${words}`
-  const drawn = x === y ? way(x, 'both ways') : `${way(x, 'across')} and ${way(y, 'down')}`
-  return `Corrected for one printer: drawn ${drawn}. True from that printer only, at 100 %, and only where both squares measure true.`
+  const drawn = (by: number, way: Way | 'both') => ({
+    way,
+    by: `${decimals(Math.abs((by - 1) * 100), 2)} %`,
+    larger: by >= 1,
+  })
+  return PRINT_WORDS.corrected(x === y ? [drawn(x, 'both')] : [drawn(x, 'across'), drawn(y, 'down')])
 }

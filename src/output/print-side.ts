@@ -3,8 +3,10 @@
  * bare number, so none has to be written: 99.5 is millimetres, 9.95 centimetres, 3 15/16 inches.
  */
 import { MM_PER_INCH, mm, type Mm } from '../units/length.ts'
+import { decimals } from '../units/number.ts'
 import type { ParsedLength } from '../units/parse.ts'
 import { readWritten } from '../units/written.ts'
+import { PRINT_WORDS } from './print-scale.words.ts'
 
 const UNITS = { mm: 1, cm: 10, in: MM_PER_INCH, m: 1000 } as const
 /** Further off than this it is no side of that square, in whatever unit. */
@@ -24,11 +26,11 @@ export function readSide(text: string, side: Mm): ParsedLength {
   if (nearest === undefined)
     return {
       ok: false,
-      reason: `"${text.trim()}" is no side of this square; it was drawn ${sideWords(side)} long. Lay the ruler along one side and write what it says, with its unit.`,
+      reason: PRINT_WORDS.noSide(text.trim(), sideWords(side)),
     }
   return { ok: true, value: mm(nearest), read: sideWords(mm(nearest)) }
 }
 const off = (value: number, side: number): number => Math.abs(Math.log(value / side))
 
 /** To a tenth of a millimetre: a pencil line is a quarter of one. */
-export const sideWords = (side: Mm): string => `${side.toFixed(1)} mm`
+export const sideWords = (side: Mm): string => `${decimals(side, 1)} mm`

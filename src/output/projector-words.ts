@@ -1,6 +1,7 @@
 /** What she does with the crosses of the field that is thrown now. */
 import type { ThrowField, ThrowPlan } from './projector.ts'
 import type { FieldJoint, ThrowCross } from './projector-crosses.ts'
+import { FIELD_WORDS } from './projector.words.ts'
 
 export interface FieldCross extends ThrowCross {
   /** chalk: mark it now, for the field named. lay: bring the mark of the field named under it. */
@@ -22,17 +23,15 @@ export function fieldWords(plan: ThrowPlan, field: ThrowField): string[] {
   const at = plan.fields.findIndex((f) => f.name === field.name)
   const mine = (end: 'first' | 'second'): FieldJoint[] =>
     plan.joints.filter((j) => j[end] === field.name)
-  const crosses = (joint: FieldJoint): string => joint.crosses.map((c) => c.label).join(' and ')
+  const crosses = (joint: FieldJoint): readonly string[] => joint.crosses.map((c) => c.label)
   const pinned = mine('first').some((j) => j.crosses.some((c) => c.onPiece))
   return [
     plan.fields.length === 1
-      ? 'The whole piece is thrown at once.'
-      : `Field ${field.name}, ${at + 1} of ${plan.fields.length}.`,
-    ...mine('second').map(
-      (j) => `Move the cloth until the chalk of ${j.first} lies under ${crosses(j)}.`,
-    ),
-    ...mine('first').map((j) => `Chalk ${crosses(j)} for ${j.second}.`),
-    ...(pinned ? ['A cross that lies on the piece is a pin instead.'] : []),
+      ? FIELD_WORDS.whole
+      : FIELD_WORDS.field(field.name, at + 1, plan.fields.length),
+    ...mine('second').map((j) => FIELD_WORDS.lay(j.first, crosses(j))),
+    ...mine('first').map((j) => FIELD_WORDS.chalk(crosses(j), j.second)),
+    ...(pinned ? [FIELD_WORDS.pin] : []),
   ]
 }
 

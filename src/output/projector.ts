@@ -12,6 +12,7 @@ import { LINES, type LineName } from './line-style.ts'
 import { placedMark, placedPoint, type Quarter } from './mark.ts'
 import type { PieceDrawing, PieceMark } from './piece-drawing.ts'
 import { crossesOf, type FieldJoint } from './projector-crosses.ts'
+import { PROJECTOR_WORDS } from './projector.words.ts'
 import { meetsBox } from './ring.ts'
 import { tileName } from './tiles.ts'
 
@@ -48,11 +49,11 @@ export function readThrow(
     if (!(pair.pixels > 0)) throw new Error(`projector: crosses ${pair.pixels} pixels apart`)
     const { measured } = pair
     if (Number.isFinite(measured) && measured >= THROWN.least && measured <= THROWN.most) continue
-    const said = Number.isFinite(measured) ? formatLength(measured, units) : 'no number'
+    const said = Number.isFinite(measured) ? formatLength(measured, units) : PROJECTOR_WORDS.noNumber
     const [least, most] = [formatLength(THROWN.least, units), formatLength(THROWN.most, units)]
     return {
       ok: false,
-      reason: `The crosses would lie ${said} apart; between ${least} and ${most} can be used. Measure from cross to cross where the light falls.`,
+      reason: PROJECTOR_WORDS.outside(said, least, most),
     }
   }
   const x = across.pixels / across.measured
@@ -60,7 +61,7 @@ export function readThrow(
   if (Math.abs(x / y - 1) > DRAWN_OUT)
     return {
       ok: false,
-      reason: `The picture is drawn out by ${Math.abs((x / y - 1) * 100).toFixed(0)} % one way. Set the projector square to the table, or its picture back to its own shape, and measure both again.`,
+      reason: PROJECTOR_WORDS.drawnOut(Math.abs((x / y - 1) * 100).toFixed(0)),
     }
   const long = down ? Math.min(across.measured, down.measured) : across.measured
   return { ok: true, pixelsPerMm: { x, y }, off500: mm(500 / long) }
@@ -117,7 +118,11 @@ export function fieldRefusal(
 ): string | undefined {
   const [width, height] = [mm(screen.width / x), mm(screen.height / y)]
   if (Math.min(width, height) >= LEAST_FIELD) return undefined
-  return `The light covers ${formatLength(width, units)} by ${formatLength(height, units)}; at least ${formatLength(mm(LEAST_FIELD), units)} either way is needed. Move the projector away and measure again.`
+  return PROJECTOR_WORDS.narrow(
+    formatLength(width, units),
+    formatLength(height, units),
+    formatLength(mm(LEAST_FIELD), units),
+  )
 }
 
 type Size = { readonly width: number; readonly height: number }

@@ -8,12 +8,12 @@ import { flatten, type Path } from '../geometry/path.ts'
 import { add, between, point, scale, type Point } from '../geometry/point.ts'
 import { line, type Segment } from '../geometry/segment.ts'
 import type { Piece } from '../draft/piece.ts'
-import { EDGE_WORDS } from '../draft/piece.words.ts'
 import type { UnitChoice } from '../units/format.ts'
 import { cm, inches, type Mm } from '../units/length.ts'
 import { lineKey } from './line-key.ts'
 import { pathMark, placedMark, reach, textMark, type PathMark, type TextMark } from './mark.ts'
 import type { PieceDrawing, PieceMark } from './piece-drawing.ts'
+import { SMALL_DRAWING } from './sheet.words.ts'
 
 /** Drawn over true: 'full' is what the sheets carry. */
 export const DRAWING_SCALES = { full: 1, half: 2, quarter: 4 } as const
@@ -46,7 +46,7 @@ export function scaledDrawing(drawing: PieceDrawing, small: number): PieceDrawin
   const { piece } = drawing
   const marks = drawing.marks.flatMap((mark): PieceMark[] => {
     if (mark.kind === 'path') return [scaledLine(mark, 1 / small)]
-    const kept = scaledWords(mark, 1 / small, piece)
+    const kept = scaledWords(mark, 1 / small, piece.points)
     return kept ? [kept] : []
   })
   return { ...drawing, marks, cut: scaledPath(drawing.cut, 1 / small) }
@@ -65,13 +65,17 @@ function scaledLine(mark: PathMark, by: number): PathMark {
  * Letters, levels, grain and fold, and the name of the piece. Names of edges would lie on their
  * lines, and what is cut how stands with the steps.
  */
-function scaledWords(mark: TextMark, by: number, { points, edges }: Piece): TextMark | undefined {
+function scaledWords(
+  mark: TextMark,
+  by: number,
+  points: Piece['points'],
+): TextMark | undefined {
   const at = scale(mark.at, by)
-  const lettered = points[mark.text]
+  const lettered = mark.of && 'point' in mark.of ? points[mark.of.point] : undefined
   if (lettered)
     return { ...mark, at: add(scale(lettered, by), point(CROSS * 0.8, -CROSS * 0.8)), size: LETTER }
   if (mark.id?.endsWith('.name')) return { ...mark, at, size: NAME }
-  if (edges.some((e) => mark.text.startsWith(EDGE_WORDS[e.name]))) return undefined
+  if (mark.of && 'edge' in mark.of) return undefined
   const said = mark.tone === 'soft' || mark.angle !== 0
   return said ? { ...mark, at, size: Math.max(LEAST_TYPE, mark.size * by) } : undefined
 }
@@ -117,15 +121,8 @@ export function smallFigure(
 }
 const FOOT = 8
 
-const SMALL_WORDS: Readonly<Record<number, string>> = {
-  4: 'a quarter',
-  5: 'a fifth',
-  8: 'an eighth',
-  10: 'a tenth',
-  16: 'a sixteenth',
-}
-const smallWords = (small: number, units: UnitChoice): string =>
-  `Drawn at ${SMALL_WORDS[small] ?? `1 to ${small}`} of full size. A square is ${units.unit === 'inch' ? '2 in' : '5 cm'} of the piece.`
+const smallWords = (small: number, { unit }: UnitChoice): string =>
+  SMALL_DRAWING.scale(small, unit === 'inch' ? '2 in' : '5 cm')
 
 /** The box carried on to whole squares. */
 const onSquares = (box: Box, step: number): Box => ({

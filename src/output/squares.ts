@@ -4,4 +4,3 @@ import { inches, mm } from '../units/length.ts'
 /** Sides of the two squares. */
 export const SQUARE_MM = mm(100)
 export const SQUARE_INCH = inches(4)
-export const CHECK_WORDS = 'measure both before you cut'

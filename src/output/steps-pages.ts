@@ -5,6 +5,7 @@ import { placedMark, textMark, type Mark } from './mark.ts'
 import type { Page } from './page.ts'
 import { PRINT_MARGIN, type PaperSize } from './paper.ts'
 import type { Figure } from './scaled-drawing.ts'
+import { STEPS_WORDS } from './sheet.words.ts'
 import { wrapped, type Face } from './wrap.ts'
 
 /** Room for punched holes and a thumb. */
@@ -59,7 +60,7 @@ export function stepsPages(
         marks: [
           ...marks,
           textMark(
-            `${foot} · ${i + 1} of ${pages.length}`,
+            STEPS_WORDS.page(foot, i + 1, pages.length),
             point(MARGIN, paper.height - MARGIN),
             TYPE.foot,
             { tone: 'soft' },

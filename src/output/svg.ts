@@ -15,7 +15,8 @@ import { boxOf } from '../geometry/box.ts'
 import { LINES, TONES } from './line-style.ts'
 import { reach, textMark, type PathMark, type TextMark } from './mark.ts'
 import { pieceDrawing, type PieceWords, type Standing } from './piece-drawing.ts'
-import { NOT_CONFIRMED } from './standing.ts'
+import { MARK_WORDS } from './sheet.words.ts'
+import { NOT_CONFIRMED } from './standing.words.ts'
 
 export interface SvgWords extends PieceWords {
   readonly standing: Standing
@@ -48,11 +49,7 @@ export function pieceSvg(piece: Piece, words: SvgWords): string {
 }
 
 const titleOf = (piece: Piece, words: SvgWords): string =>
-  [
-    piece.words,
-    ...(words.round === undefined ? [] : [`round ${words.round}`]),
-    ...(words.standing === 'preview' ? [NOT_CONFIRMED] : []),
-  ].join(', ')
+  MARK_WORDS.svgTitle(piece.words, words.round, words.standing === 'preview')
 
 /** Across the piece three times, so that no part of it can be cut out without the words. */
 function stampMarks(piece: Piece): TextMark[] {

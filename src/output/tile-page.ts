@@ -11,6 +11,7 @@ import type { PieceDrawing, PieceMark } from './piece-drawing.ts'
 import { pathMark, placedMark, reach, textMark, type Mark } from './mark.ts'
 import type { Page } from './page.ts'
 import { meetsBox } from './ring.ts'
+import { TILE_WORDS } from './sheet.words.ts'
 import { SQUARE_INCH, SQUARE_MM } from './squares.ts'
 import { sheetOf, type Placed, type Tile, type TilePlan } from './tiles.ts'
 import { fitted, type Face } from './wrap.ts'
@@ -121,14 +122,17 @@ function stripMarks(
   face: Face,
 ): Mark[] {
   const here = pieces.filter((p) => meetsBox(p.placed.ring, tile.box))
-  const parts = here.map((p) => `${p.drawing.piece.words}: ${grainWords(p)}${foldWords(p, tile)}`)
+  const parts = here.map((p) => TILE_WORDS.lies(p.drawing.piece.words, {
+      grainUp: p.placed.turn % 2 === 0,
+      fold: isFolded(p, tile),
+    }))
   const row = tile.name.replace(/\d+$/, '')
-  const place = `row ${row}, column ${tile.column + 1} of ${plan.columns}`
+  const place = TILE_WORDS.place(row, tile.column + 1, plan.columns)
   const notes = [words.size, words.stamp].filter((w) => w !== undefined && w !== '')
   // Clear of the corner cross at its left, and of the words before the bars.
   const x = trim.left + 2
   const beside = trim.right - x - SQUARE_INCH - 16
-  const round = words.round === undefined ? '' : ` · round ${words.round}`
+  const round = words.round === undefined ? '' : ` · ${TILE_WORDS.round(words.round)}`
   const left = beside - face.width(`${tile.name} · ${round}`, TYPE.strip)
   const name = fitted(words.garmentName, TYPE.strip, Math.max(left, TYPE.strip * 4), face)
   const foot = (i: number): number => trim.bottom + 3.7 + i * 3.8
@@ -159,11 +163,8 @@ function scaleBar(right: number, y: number, long: number, words: string): Mark[]
   ]
 }
 
-const grainWords = ({ placed }: PlacedDrawing): string =>
-  placed.turn % 2 === 0 ? 'grain up the sheet' : 'grain across the sheet'
-
-function foldWords({ marks }: PlacedDrawing, tile: Tile): string {
-  const folded = marks.some(
+const isFolded = ({ marks }: PlacedDrawing, tile: Tile): boolean =>
+  marks.some(
     ({ mark }) =>
       mark.kind === 'path' &&
       mark.line === 'fold' &&
@@ -171,5 +172,3 @@ function foldWords({ marks }: PlacedDrawing, tile: Tile): string {
         (s) => s.kind === 'line' && meetsBox([s.from, between(s.from, s.to, 0.5), s.to], tile.box),
       ),
   )
-  return folded ? ', on the fold' : ''
-}

@@ -4,27 +4,55 @@ export interface Face {
   readonly width: (text: string, size: number) => number
 }
 
-/** Lines no wider than `width`; a word wider than that is broken where it must be. */
+/** Where a long word may be parted; a letter like any other to a printer, so it never goes there. */
+const SOFT_HYPHEN = '\u00ad'
+export const withoutSoftHyphens = (text: string): string => text.replaceAll(SOFT_HYPHEN, '')
+
+/**
+ * Lines no wider than `width`. A word that does not fit on its line is parted at a soft hyphen
+ * where it has one; a word wider than a line is broken where it must be.
+ */
 export function wrapped(text: string, size: number, width: number, face: Face): string[] {
   if (!(width > size)) throw new Error(`wrap: a column of ${width} mm for type of ${size} mm`)
+  const wide = (said: string): number => face.width(said, size)
   const lines: string[] = []
   let now = ''
   let long = 0
-  for (const word of text.split(/\s+/).filter((w) => w !== '')) {
-    const more = now === '' ? word : ` ${word}`
-    const wider = long + face.width(more, size)
+  for (const whole of text.split(/\s+/).filter((w) => w !== '')) {
+    let rest = whole
+    let word = withoutSoftHyphens(rest)
+    const more = (): string => (now === '' ? word : ` ${word}`)
+    while (long + wide(more()) > width) {
+      const [start, end] = parted(rest, (part) => long + wide(now === '' ? part : ` ${part}`) <= width)
+      if (start === '' && now === '') break
+      lines.push(start === '' ? now : now === '' ? start : `${now} ${start}`)
+      now = ''
+      long = 0
+      rest = end
+      word = withoutSoftHyphens(rest)
+    }
+    const wider = long + wide(more())
     if (wider <= width) {
-      now += more
+      now += more()
       long = wider
       continue
     }
-    if (now !== '') lines.push(now)
     const broken = brokenWord(word, size, width, face)
     lines.push(...broken.slice(0, -1))
     now = broken.at(-1) ?? ''
-    long = face.width(now, size)
+    long = wide(now)
   }
   return now === '' ? lines : [...lines, now]
+}
+
+/** As much of the word as fits, with its hyphen, and what is left of it; '' where nothing fits. */
+function parted(word: string, fits: (part: string) => boolean): readonly [string, string] {
+  const parts = word.split(SOFT_HYPHEN)
+  for (let k = parts.length - 1; k > 0; k--) {
+    const start = `${parts.slice(0, k).join('')}-`
+    if (fits(start)) return [start, parts.slice(k).join(SOFT_HYPHEN)]
+  }
+  return ['', word]
 }
 
 function brokenWord(word: string, size: number, width: number, face: Face): string[] {

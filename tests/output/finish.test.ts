@@ -10,7 +10,8 @@ import { point } from '../../src/geometry/point.ts'
 import { arc, cubic, line, type Segment } from '../../src/geometry/segment.ts'
 import { allowanceOf, cuttingLine } from '../../src/output/allowance.ts'
 import { finishesThatSuit, finishRefusal, refusedFinishes } from '../../src/output/finish-fit.ts'
-import { FINISHES, FINISH_IDS, finishOf, passSentence } from '../../src/output/finish.ts'
+import { FINISHES, FINISH_IDS, finishOf } from '../../src/output/finish.ts'
+import { passSentence } from '../../src/output/pass.ts'
 import {
   allowancesFor,
   CLOTH_FINISHES,

@@ -1,0 +1,44 @@
+/** Wie die Stoffe heißen und was jeder verlangt. */
+import type {
+  CLOTH_KIND_WORDS as Kinds,
+  CRISP_WARNING as Crisp,
+  DRAPE_WORDS as Drape,
+} from './cloth-kind.words.ts'
+
+const COTTON =
+  'Wasche und trockne sie zweimal so, wie das Stück gewaschen wird: Baumwolle läuft immer noch etwas ein.'
+
+export const CLOTH_KIND_WORDS: typeof Kinds = {
+  lightCotton: { name: 'leichte, weiche Baumwolle', prepare: COTTON, mind: [] },
+  crispCotton: { name: 'feste Baumwolle', prepare: COTTON, mind: [] },
+  rayon: {
+    name: 'Viskose',
+    prepare: 'Wasche und trockne sie zweimal: Viskose läuft bei mehreren Wäschen weiter ein.',
+    mind: [
+      'Sie rutscht: Stecke alle Handbreit und schneide auf einem Tisch, nie über seine Kante.',
+    ],
+  },
+  silk: {
+    name: 'Seide',
+    prepare:
+      'Wasche oder dämpfe sie so, wie das Stück behandelt wird. Wasser kann Flecken geben: Probiere es an einer Ecke.',
+    mind: [
+      'Feine, neue Nadel und feine Stecknadeln: Eine stumpfe zieht Fäden.',
+      'Bügle von der linken Seite.',
+    ],
+  },
+  linen: {
+    name: 'Leinen',
+    prepare: 'Wasche und trockne es so, wie das Stück gewaschen wird, und bügle es feucht.',
+    mind: ['Es franst aus: Versäubere jede Kante, bevor die nächste Naht sie kreuzt.'],
+  },
+}
+
+export const CRISP_WARNING: typeof Crisp =
+  'Feste Baumwolle steht vom angeschnittenen Ärmel ab, statt zu fallen. Mach erst die Fallprobe.'
+
+export const DRAPE_WORDS: typeof Drape = {
+  falls: 'Er fällt in weichen Falten: richtig für einen angeschnittenen Ärmel.',
+  between: 'Er fällt in breiten Falten: Der Ärmel wird ein wenig abstehen.',
+  stands: 'Er steht: Nimm einen weicheren Stoff für einen angeschnittenen Ärmel.',
+}

@@ -1,0 +1,183 @@
+/** Der Nähplan in Worten: wie jeder Schritt heißt, wie er gemacht wird, worauf zu achten ist. */
+import type { AnyDart, EdgeName, PieceId } from '../draft/piece.ts'
+import { DARTS, EDGES, PIECES } from '../draft/piece.words.de.ts'
+import type { Mm } from '../units/length.ts'
+import { says } from './pass.ts'
+import type {
+  FLAT_WORDS as Flat,
+  LAST_WORDS as Last,
+  OPENING_WORDS as Opening,
+  PLAN_WORDS as Plan,
+  SEAM_WORDS as Seam,
+  SHAPED_WORDS as Shaped,
+} from './sewing-plan.words.ts'
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
+
+export const PLAN_WORDS: typeof Plan = {
+  title: 'Nähplan',
+  lengths:
+    'Die Längen gelten für die Nahtlinie einer Seite. Jede Naht wird gebügelt, bevor eine andere sie kreuzt.',
+  allowance: (by) => `Nahtzugabe ${by}`,
+  sides: (left, right) => `links ${left}, rechts ${right}`,
+  long: (long, times) => (times === undefined ? long : `${long}, ${TIMES[times] ?? `${times}-mal`}`),
+  press: (how) => `Bügeln: ${how}`,
+}
+const TIMES: Readonly<Record<number, string>> = { 1: 'einmal', 2: 'zweimal', 4: 'viermal' }
+
+export const FLAT_WORDS: typeof Flat = {
+  ready: (cloth) => `${capital(cloth)} vorbereiten`,
+  straighten: says`Schneide beide Enden fadengerade, ziehe den Stoff rechtwinklig, dämpfe ihn und lass ihn flach trocknen.`,
+  cut: 'Zuschneiden und markieren',
+  lay: says`Lege die Teile nach dem Auflageplan auf, schneide zu, knipse die Passzeichen ein.`,
+  mark: says`Markiere Abnäher, Öffnungen und Mittellinien auf der linken Seite, bevor du das Papier abnimmst.`,
+  blades:
+    'Scheren, Klingen und Stecknadeln: Schneide von der Hand weg und zähle die Nadeln zurück.',
+  stay: 'Kanten sichern, die sich dehnen',
+  stayRow: (outside, neck, armholes) => [
+    ...says`Stütznaht durch eine Lage, gewöhnlicher Stich, ${outside} außerhalb der Nahtlinie: `,
+    `am Halsausschnitt ${neck === 'vee' ? 'von der Spitze des V nach oben' : 'von der Schulter zur Mitte'}${armholes ? ', am Armloch von der Schulter nach unten' : ''}.`,
+  ],
+  staySoon: 'Sobald das Papier ab ist, bevor das Teil hängt oder viel bewegt wird.',
+  interface: 'Einlage auf die Belege',
+  fuse: says`Lege die Einlage ohne Nahtzugaben auf die linke Seite jedes Belegs und bügle sie auf.`,
+  joinFacings: says`Nähe die Belege zusammen, wo sie sich treffen, bügle die Nähte auseinander und versäubere die freie Kante.`,
+  tryHeat: 'Probiere Hitze und Dauer erst an einem Rest von beidem.',
+  dart: (dart: AnyDart, piece: PieceId) => `${capital(DARTS[dart].bare)} ${PIECES[piece].des}`,
+  fromTheWaist: says`Falte ihn auf seiner Mitte, nähe von der Taille zu jeder Spitze, die letzten drei Stiche am Bruch entlang.`,
+  fromTheEdge: (edge: EdgeName) => [
+    `Falte ihn auf seiner Mitte, nähe ${EDGES[edge].vom} zur Spitze, die letzten drei Stiche am Bruch entlang.`,
+  ],
+  knot: says`Verknote die Fadenenden, nähe an der Spitze nicht zurück.`,
+  pressTowardsCentreRound: says`zur Mitte hin, über einem runden Kissen, nur bis zur Spitze.`,
+  pressTowardsCentre: says`zur Mitte hin, nur bis zur Spitze.`,
+  pressDown: says`nach unten, über einem runden Kissen, nur bis zur Spitze.`,
+}
+
+export const SHAPED_WORDS: typeof Shaped = {
+  gathers: (piece, edge) => `Kräusel ${PIECES[piece].des}, ${EDGES[edge].bare}`,
+  gatherRows: (beside: Mm) =>
+    says`Nähe zwischen den Marken zwei Reihen mit dem längsten Stich, je ${beside} zu beiden Seiten der Nahtlinie.`,
+  drawUp: (to: Mm) =>
+    says`Ziehe beide auf ${to} zusammen, wickle die Fäden um eine Stecknadel, verteile die Fältchen gleichmäßig.`,
+  gathersOnTop: says`Beim Nähen liegt die gekräuselte Seite oben; ziehe danach die Reihe heraus, die man sieht.`,
+  pressGathers: says`von der Zugabe in die Kräusel hinein mit der Spitze des Bügeleisens, nie quer darüber.`,
+  style: (finish) => `Teilungsnähte über der Brust: ${finish}`,
+  stayStyle: (outside: Mm) =>
+    says`Sichere die Rundung des mittleren Teils mit einer Stütznaht ${outside} außerhalb der Nahtlinie und schneide bis zu ihr ein.`,
+  matchStyle: says`Lege erst die Passzeichen am Brustpunkt aufeinander, dann beide Enden; nähe mit dem eingeschnittenen Teil oben.`,
+  pressStyle: says`über einem runden Kissen, erst die Rundung, dann den Rest flach.`,
+  styleEqual:
+    'Beide Linien sind gleich lang: Was nicht aufeinanderpasst, ist verschnitten oder gedehnt, nicht so gezeichnet.',
+  vents: 'Schlitze an den Seiten',
+  ventPress: says`Bügle die Zugaben der Seite am Schlitz entlang weiter nach unten um, auf der Nahtlinie.`,
+  ventSew: says`Schlage ihre Schnittkanten ein und nähe sie fest: vom Saum nach oben, über dem Schlitz quer, wieder nach unten.`,
+  ventBar: says`Riegle das Ende mit der Hand oder mit einem kurzen, dichten Stich quer darüber.`,
+  pressVent: says`beide Kanten aneinander, nicht übereinander.`,
+  ventClip:
+    'Ist die Naht eine französische, schneide ihre Zugabe knapp über dem Schlitz bis zur Naht ein.',
+}
+
+export const OPENING_WORDS: typeof Opening = {
+  slit: 'Schlitz am hinteren Hals',
+  slitLay: says`Lege den Beleg auf die rechte Seite, seine Mitte auf die Schlitzlinie.`,
+  slitSew: (beside: Mm) =>
+    says`Nähe um die Linie herum, am Hals ${beside} von ihr entfernt, unten spitz zulaufend, dort einen Stich quer.`,
+  slitCut: says`Schneide auf der Linie bis auf den letzten Faden vor den Stichen ein, wende und bügle.`,
+  slitMind: 'Erst nähen, dann schneiden: Ein zu früh geschnittener Schlitz lässt sich nicht belegen.',
+  keyhole: 'Tropfenausschnitt am vorderen Hals',
+  keyholeLay: says`Lege den Beleg auf die rechte Seite, seine Mitte auf die vordere Mitte, und stecke am Hals die Schlinge dazwischen.`,
+  keyholeSew: says`Nähe den Tropfen auf seiner Linie mit kurzem Stich, vom Hals hinunter, unten herum und wieder hinauf.`,
+  keyholeCut: (inside: Mm) =>
+    says`Schneide den Tropfen ${inside} innerhalb der Stiche aus, schneide die Rundung fast bis zu ihnen ein, wende und bügle.`,
+  keyholeMind:
+    'Erst nähen, dann schneiden: mit der Spitze einer kleinen Schere, von der Hand weg.',
+  front: 'Vordere Belege',
+  pressFront: says`die Naht erst, wie sie liegt, dann gewendet, das Vorderteil ein Haar über den Beleg gerollt.`,
+  backZip: 'Hintere Mittelnaht mit Reißverschluss',
+  centre: (piece) => `Mittelnaht ${PIECES[piece].des}`,
+  zipLong: (long: Mm) => says`Die Öffnung ist ${long} lang.`,
+  zipTry: 'Probiere den Reißverschluss einmal, bevor die Enden verdeckt sind.',
+  sideZip: 'Reißverschluss in der linken Seite',
+  sideOpen: (long: Mm) => says`Die linke Seite ist auf ${long} offen geblieben.`,
+  sideSet: says`Bügle ihre Zugaben auf der Nahtlinie um und setze den Reißverschluss ein.`,
+  leftOnly: 'Nur die linke Seite.',
+  buttons: 'Knopflöcher und Knöpfe',
+  tryButtonhole: says`Probiere ein Knopfloch an einem Rest aus denselben Lagen.`,
+  placeButtons: says`Die Knopflöcher kommen auf das rechte Vorderteil, auf die Mittellinie; die Knöpfe auf das linke.`,
+  pinAcross: 'Eine Stecknadel quer am Ende jedes Knopflochs hält die Klinge auf.',
+  keyholeButton: 'Knopf am Tropfenausschnitt',
+  sewKeyholeButton: says`Nähe den Knopf gegenüber der Schlinge an den Halsausschnitt.`,
+  loop: 'Schlinge und Knopf am hinteren Hals',
+  sewLoop: says`Nähe oben die Schlinge an die eine Kante und den Knopf an die andere.`,
+}
+
+export const SEAM_WORDS: typeof Seam = {
+  seams: (edge, finish) => `${capital(EDGES[edge].many)}: ${finish}`,
+  ofPiece: (edge, piece) => `${capital(EDGES[edge].bare)} ${PIECES[piece].des}`,
+  pressOver: says`zum Rücken hin, bevor etwas sie kreuzt.`,
+  overarmTape:
+    'Sie läuft schräg zum Fadenlauf: Nähe nahe am Hals ein schmales Band mit ein.',
+  neck: (finish) => `Hals: ${finish}`,
+  neckFacing: 'Hals: Formbeleg',
+  pressNeck: says`über einem runden Kissen, die Kante ein Haar nach innen gerollt.`,
+  hangSleeves: 'Ärmelkanten aushängen lassen',
+  hangADay: says`Hänge es einen Tag und eine Nacht auf eine Büste oder einen Bügel.`,
+  measureSleeveEdge: says`Miss die Ärmelkante noch einmal vom Halspunkt aus, markiere sie auf der Länge des Schnitts und schneide ab, was sich ausgehängt hat.`,
+  drafted: (long: Mm, edge: EdgeName) => [
+    ...says`Laut Schnitt: ${long} entlang `,
+    `${EDGES[edge].dem}.`,
+  ],
+  biasDrops:
+    'Im Schräglauf hängt es ungleich aus: Miss beide Ärmel an jeder Handbreit.',
+  hangSkirt: 'Rock aushängen lassen',
+  hangByTheWaist: says`Hänge ihn an der Taille einen Tag und eine Nacht auf, an einer Büste oder an einen Bügel geklammert.`,
+  measureHem: says`Miss den Radius des Saums noch einmal von der Taillennaht aus, markiere ihn und schneide ab, was sich ausgehängt hat.`,
+  draftedRound: (long: Mm) => says`Laut Schnitt: ringsum ${long} von der Taillennaht aus.`,
+  skirtDrops:
+    'Am meisten hängt er auf halbem Weg zwischen Mitte und Seite aus: Miss an jeder Handbreit.',
+  sleeveCatches:
+    'Ein weiter Ärmel bleibt hängen: Halte ihn fern von Flamme, Herd, drehender Maschine und Bohrer.',
+  leaveOpen: (long: Mm) => says`Lass die linke Seite auf ${long} offen, wie markiert.`,
+  pressSide: says`erst an der Naht entlang, dann zum Rücken hin oder auseinander.`,
+  sideAndUnderarm: 'Seite und Unterarm in einem',
+  underarmTight:
+    'Wo es unter dem Arm eng herumgeht: dicht daneben eine zweite Reihe, auf beiden Seiten fingerlang, dann bis zu ihr einschneiden.',
+  aboveVent: (open: Mm) =>
+    says`Nähe bis zur Marke des Schlitzes hinunter und vernähe; die letzten ${open} bleiben offen.`,
+  skirtSides: 'Seitennähte des Rocks',
+  waist: (finish) => `Taillennaht: ${finish}`,
+  pressWaist: says`zum Oberteil hin.`,
+  waistTape:
+    'Lege erst Mitten, Seiten und Abnäher aufeinander. Nähe ein Band mit ein, damit sie ihre Länge behält.',
+  sleeveSeams: 'Ärmelnähte',
+  setSleeves: 'Ärmel einsetzen',
+  easeRows: (inner: Mm, outer: Mm) =>
+    says`Nähe über die Armkugel zwischen den Passzeichen zwei Reihen zum Einhalten, ${inner} und ${outer} außerhalb der Nahtlinie, längster Stich.`,
+  matchCap: says`Lege Unterarm, Passzeichen und Schulter aufeinander, ziehe die Reihen an, bis die Armkugel am Armloch liegt, ohne Fältchen auf der Nahtlinie.`,
+  tackSleeves:
+    'Hefte und probiere an, bevor du zur Maschine gehst: beide Ärmel an denselben Passzeichen.',
+  hem: (finish) => `Saum: ${finish}`,
+  hemAtVents:
+    'Er endet an den Schlitzen: Schlage seine Enden bündig mit ihren Kanten ein und nähe sie zu.',
+  sleeveHems: (finish) => `Ärmelsäume: ${finish}`,
+}
+
+export const LAST_WORDS: typeof Last = {
+  tacked: 'Schultern und Seiten heften, anprobieren',
+  tackedHow: [
+    says`Nähe mit dem längsten Stich auf den Nahtlinien. Sieh es von allen Seiten an, hebe die Arme, setz dich.`,
+    says`Was du hier änderst, ändere auch am Schnitt, bevor etwas endgültig genäht wird.`,
+  ],
+  hem: 'Anprobieren und Saum markieren',
+  hemHow: [
+    says`Trag, was du dazu trägst, steh gerade und lass den Saum vom Boden aus markieren, oder lege ihn auf einem Tisch waagerecht aus.`,
+  ],
+  pinShut: 'Stecke die Öffnung auf ihrer Linie zu.',
+  press: 'Letztes Bügeln',
+  pressHow: [
+    says`Ziehe jeden Heftfaden heraus und zähle die Stecknadeln.`,
+    says`Bügle noch einmal, zuerst von links.`,
+  ],
+  iron: 'Das Bügeleisen verbrennt Stoff und Haut. Probiere seine Hitze an einem Rest.',
+}
