@@ -27,7 +27,7 @@ export const CLOTH_KIND_WORDS = {
   },
 }
 
-export const CRISP_WARNING =
+export const CRISP_WARNING: string =
   'Crisp cotton stands away from a draped sleeve instead of falling. Try the drape test first.'
 
 export const DRAPE_WORDS = {

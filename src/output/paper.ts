@@ -3,6 +3,7 @@
  * Y14.1, sizes A (8.5 × 11 in) and B (11 × 17 in). A roll has only a width. A new size is one
  * more row here.
  */
+import { PAPER_WORDS } from './sheet.words.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { inches, mm, MM_PER_INCH, type Mm } from '../units/length.ts'
 

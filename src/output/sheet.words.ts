@@ -115,7 +115,7 @@ export const LINE_WORDS = {
   clip: 'snip',
   stayStitch: 'stay stitches',
 }
-export const HALF_SIZE_LINES = 'The lines of the half-size sheets:'
+export const HALF_SIZE_LINES: string = 'The lines of the half-size sheets:'
 
 export const FILE_WORDS = {
   language: 'en',

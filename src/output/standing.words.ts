@@ -1,6 +1,6 @@
 /** The words that stand across everything that does not rest on the tape. */
-export const NOT_CONFIRMED = 'not confirmed by tape'
-export const NOT_FOR_CUTTING = 'not for cutting'
+export const NOT_CONFIRMED: string = 'not confirmed by tape'
+export const NOT_FOR_CUTTING: string = 'not for cutting'
 
 export const STANDING_WORDS = {
   /** Across every page that is not for cutting. */

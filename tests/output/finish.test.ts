@@ -87,7 +87,7 @@ describe('allowances', () => {
 
 describe('sentences', () => {
   test('say their lengths in her units', () => {
-    const [first] = FINISHES.frenchSeam.passes
+    const [first = []] = FINISHES.frenchSeam.passes
     expect(passSentence(first, CM)).toBe('Wrong sides together, sew 1.0 cm from the edge.')
     expect(passSentence(first, INCH)).toBe('Wrong sides together, sew 3/8 in from the edge.')
   })
