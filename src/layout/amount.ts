@@ -5,7 +5,9 @@
  * matching repeats and common practice.
  */
 import { inches, mm, type Mm } from '../units/length.ts'
+import { decimals } from '../units/number.ts'
 import type { Cloth } from './cloth.ts'
+import { AMOUNT_WORDS } from './cloth.words.ts'
 
 export interface AmountItem {
   readonly words: string
@@ -35,17 +37,17 @@ export function amountToBuy(
 ): Amount {
   const repeat = cloth.repeat?.along
   const before = length / (1 - cloth.shrinkAlong)
-  const items: AmountItem[] = [{ words: 'the layout', adds: length }]
+  const items: AmountItem[] = [{ words: AMOUNT_WORDS.layout, adds: length }]
   const add = (words: string, by: number): void => {
     if (by > 0) items.push({ words, adds: mm(by) })
   }
-  add('shrinkage', before - length)
-  add('one repeat more, as the bolt may begin anywhere', repeat ?? 0)
-  add('straightening the ends', STRAIGHTENING)
-  add('to spare', Math.max(SPARE_LEAST, before * spare))
+  add(AMOUNT_WORDS.shrinkage, before - length)
+  add(AMOUNT_WORDS.repeat, repeat ?? 0)
+  add(AMOUNT_WORDS.straightening, STRAIGHTENING)
+  add(AMOUNT_WORDS.spare, Math.max(SPARE_LEAST, before * spare))
   const sum = items.reduce((s, i) => s + i.adds, 0)
   const buy = roundedUp(sum, STEP[soldBy])
-  add(soldBy === 'metre' ? 'up to the next 0.1 m' : 'up to the next ⅛ yd', buy - sum)
+  add(AMOUNT_WORDS.upTo[soldBy], buy - sum)
   return { items, buy: mm(buy), soldBy }
 }
 
@@ -78,7 +80,7 @@ const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞']
 /** "1.7 m" or "1⅞ yd"; for amounts in whole steps. */
 export function amountWords(amount: Mm, soldBy: SoldBy): string {
   const steps = Math.round(amount / STEP[soldBy])
-  if (soldBy === 'metre') return `${(steps / 10).toFixed(1)} m`
+  if (soldBy === 'metre') return `${decimals(steps / 10, 1)} m`
   const whole = Math.floor(steps / 8)
   return `${whole === 0 && steps % 8 !== 0 ? '' : whole}${EIGHTHS[steps % 8] ?? ''} yd`
 }

@@ -18,6 +18,7 @@ import { pathMark, textMark, type PathMark, type TextMark } from '../output/mark
 import type { Figure } from '../output/scaled-drawing.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm } from '../units/length.ts'
+import { PLACE_WORDS } from './cloth.words.ts'
 import type { LyingPiece, LyingSection } from './lying.ts'
 import type { Outline } from './outline.ts'
 import { centreLine, grainLine } from './run-inside.ts'
@@ -60,7 +61,7 @@ export function clothFigure(
       anchor: 'middle',
     }),
     textMark(
-      `${formatLength(mm(across), units)}. ${both ? 'A selvedge on either side' : 'Fold at the left'}`,
+      PLACE_WORDS.figure(formatLength(mm(across), units), both),
       point(ROOM.left, tall + 5.5),
       TYPE,
     ),

@@ -3,16 +3,16 @@ import type { Draft } from '../draft/draft.ts'
 import type { InstructionLine } from '../output/instruction-page.ts'
 import type { PlanStep } from '../output/plan-step.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
-import { mm } from '../units/length.ts'
+import { mm, type Mm } from '../units/length.ts'
 import { amountToBuy, amountWords, type SoldBy } from './amount.ts'
 import { clothOf, type ClothWishes } from './cloth-wishes.ts'
+import { CLOTH_PLAN, SECTION_WORDS } from './cloth.words.ts'
 import { cutList, interfacing, markingList } from './cut-list.ts'
 import type { CutPart } from './cut-part.ts'
-import { MANNER_WORDS } from './lay.ts'
 import type { ClothLayout } from './lay-out.ts'
 import { interfacingSentence, notionSentence } from './list-words.ts'
 import type { LyingSection } from './lying.ts'
-import { placeSentence, SECTION_WORDS, sectionSentence } from './lying-words.ts'
+import { placeSentence, sectionSentence } from './lying-words.ts'
 import { missedAt, missedSentence } from './match.ts'
 import { notions } from './notions.ts'
 
@@ -33,24 +33,20 @@ export function layoutFigure(section: number): string {
   return `layout.${section}`
 }
 
-const GRAIN_ALONG = ' The grain arrow of every piece runs along the cloth.'
-
 export function clothLines(told: ClothTold, units: UnitChoice): InstructionLine[] {
   const { wishes, layout, sections } = told
   const said = (length: number): string => formatLength(mm(length), units)
   return [
-    { kind: 'title', text: 'Cutting plan' },
-    text(
-      `On a cloth ${said(wishes.width)} wide, ${MANNER_WORDS[layout.manner]}: the pieces lie on ${said(layout.length)}.${wishes.oneWay ? ' All one way.' : ''}`,
-    ),
+    { kind: 'title', text: CLOTH_PLAN.title },
+    text(CLOTH_PLAN.on(said(wishes.width), layout.manner, said(layout.length), wishes.oneWay)),
     ...repeatLines(told, units),
     ...sections.map((s, i): InstructionLine => ({
       kind: 'head',
       text: SECTION_WORDS[s.layers],
       figure: layoutFigure(i),
     })),
-    head('Where each piece lies'),
-    text(`To the nearest edge of each cutting line.${wishes.border ? '' : GRAIN_ALONG}`),
+    head(CLOTH_PLAN.where),
+    text(wishes.border ? CLOTH_PLAN.nearest : CLOTH_PLAN.nearestAlong),
     ...sections.flatMap((s) => [
       text(sectionSentence(s, units)),
       ...s.pieces.map((p) => text(placeSentence(s, p, units))),
@@ -63,21 +59,20 @@ export function clothLines(told: ClothTold, units: UnitChoice): InstructionLine[
 function repeatLines({ wishes, parts: cut }: ClothTold, units: UnitChoice): InstructionLine[] {
   const { repeatAlong, repeatAcross } = wishes
   if (repeatAlong === undefined && repeatAcross === undefined) return []
-  const parts = [
-    ...(repeatAlong === undefined ? [] : [`${formatLength(repeatAlong, units)} along`]),
-    ...(repeatAcross === undefined ? [] : [`${formatLength(repeatAcross, units)} across`]),
-  ]
+  const said = (length: Mm | undefined) =>
+    length === undefined ? length : formatLength(length, units)
+  const repeat = CLOTH_PLAN.repeat(said(repeatAlong), said(repeatAcross))
   const missed = repeatAlong === undefined ? [] : missedAt(cut, repeatAlong)
-  return [text(`Repeat ${parts.join(' and ')}. ${missedSentence(missed, units)}`)]
+  return [text(`${repeat} ${missedSentence(missed, units)}`.trimEnd())]
 }
 
 function amountLines({ wishes, layout, by }: ClothTold, units: UnitChoice): InstructionLine[] {
   const amount = amountToBuy(mm(layout.length), clothOf(wishes), by, wishes.spare)
   return [
-    head(`To buy: ${amountWords(amount.buy, by)}`),
+    head(CLOTH_PLAN.toBuy(amountWords(amount.buy, by))),
     ...amount.items.map(({ words, adds }): InstructionLine => ({
       kind: 'number',
-      text: `${words}: ${formatLength(adds, units)}`,
+      text: CLOTH_PLAN.item(words, formatLength(adds, units)),
     })),
   ]
 }
@@ -86,15 +81,13 @@ function listLines({ draft, parts, plan, by }: ClothTold, units: UnitChoice): In
   const marks = markingList(draft.pieces)
   const stiff = interfacing(parts)
   return [
-    head('Cut list'),
+    head(CLOTH_PLAN.cutList),
     ...cutList(draft.pieces, parts).map((row) =>
-      text(
-        `☐ ${row.words}: ${row.cut}${row.interfacing > 0 ? `; ${row.interfacing} of interfacing` : ''}.`,
-      ),
+      text(`☐ ${CLOTH_PLAN.row(row.words, row.cut, row.interfacing)}`),
     ),
-    ...(marks.length > 0 ? [head('Marks inside the cutting line')] : []),
-    ...marks.map((row) => text(`${row.words}: ${row.marks.join('; ')}.`)),
-    head('Besides the cloth'),
+    ...(marks.length > 0 ? [head(CLOTH_PLAN.marks)] : []),
+    ...marks.map((row) => text(CLOTH_PLAN.marksOf(row.words, row.marks))),
+    head(CLOTH_PLAN.besides),
     ...notions(draft, plan, by).map((n) => text(`☐ ${notionSentence(n, units)}`)),
     ...(stiff.length > 0 ? [text(`☐ ${interfacingSentence(stiff, by, units)}`)] : []),
   ]

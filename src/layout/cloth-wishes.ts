@@ -10,11 +10,7 @@ import type { Manner } from './lay.ts'
 
 /** The level at the side that stripes and checks are matched at. */
 export type MatchAt = 'waist' | 'underarm' | 'hem'
-export const MATCH_AT_WORDS: Readonly<Record<MatchAt, string>> = {
-  waist: 'waist at the side',
-  underarm: 'underarm at the side',
-  hem: 'hem at the side',
-}
+export const MATCH_ATS: readonly MatchAt[] = ['waist', 'underarm', 'hem']
 
 export interface ClothWishes {
   readonly kind: ClothKind

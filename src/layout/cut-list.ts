@@ -3,9 +3,10 @@
  * drawn on a piece: nothing here invents a mark.
  */
 import { pairedId, type Piece } from '../draft/piece.ts'
-import { cuttingSaid, DART_WORDS, EDGE_WORDS } from '../draft/piece.words.ts'
+import { cuttingSaid } from '../draft/piece.words.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { plainCloth } from './cloth.ts'
+import { MARKING_WORDS } from './cloth.words.ts'
 import type { CutPart } from './cut-part.ts'
 import { layOut } from './lay-out.ts'
 import { outlineArea } from './outline.ts'
@@ -42,14 +43,12 @@ export interface MarkingRow {
 export const markingList = (pieces: readonly Piece[]): readonly MarkingRow[] =>
   pieces.flatMap((p) => {
     const marks = [
-      ...p.darts.map((d) => `${DART_WORDS[d.name]}: both tips and the mouth on either side`),
-      ...p.edgeDarts.map(
-        (d) => `${DART_WORDS[d.name]}: the tip, and snip its mouth at the ${EDGE_WORDS[d.edge]}`,
-      ),
+      ...p.darts.map((d) => MARKING_WORDS.diamond(d.name)),
+      ...p.edgeDarts.map((d) => MARKING_WORDS.edgeDart(d.name, d.edge)),
       ...p.inner.map((i) => i.words),
-      ...(p.points['apex'] ? ['apex'] : []),
+      ...(p.points['apex'] ? [MARKING_WORDS.apex] : []),
       ...p.edges.flatMap((e) =>
-        e.name === 'centre' && e.role === 'fold' ? ['centre on the fold: snip both ends'] : [],
+        e.name === 'centre' && e.role === 'fold' ? [MARKING_WORDS.centre] : [],
       ),
     ]
     return marks.length > 0 ? [{ piece: p.id, words: p.words, marks }] : []

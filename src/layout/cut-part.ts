@@ -10,6 +10,7 @@ import { outline as seamLine, type Piece, type PieceId } from '../draft/piece.ts
 import { cuttingLine, type Allowances } from '../output/allowance.ts'
 import type { Mm } from '../units/length.ts'
 import type { MatchAt } from './cloth-wishes.ts'
+import { RUN_WORDS } from './cloth.words.ts'
 import { matchPoints, matched, type Match, type MatchPoint } from './match.ts'
 import { grownOutline, outlineOf, type Outline } from './outline.ts'
 import { thinned } from './thinned.ts'
@@ -57,7 +58,7 @@ export function cutParts(
   const parts: CutPart[] = []
   for (const piece of pieces) {
     const cut = cuttingLine(piece, allowances, hemDepth)
-    if (!cut.ok) return { ok: false, reason: `${piece.words}: ${cut.reason}` }
+    if (!cut.ok) return { ok: false, reason: RUN_WORDS.notLaid(piece.words, cut.reason) }
     const kind = kindOf(piece)
     const lie = onGrain(piece)
     const ring = flatten(cut.path, CHORDS).map(lie)

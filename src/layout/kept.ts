@@ -8,8 +8,9 @@ import type { Mm } from '../units/length.ts'
 import type { Cloth } from './cloth.ts'
 import type { CutPart } from './cut-part.ts'
 import type { ClothLayout } from './lay-out.ts'
-import { lay, type Manner } from './lay.ts'
-import { MANNERS, type MannerTried } from './search-widths.ts'
+import { lay, MANNERS, type Manner } from './lay.ts'
+import type { Match } from './match.ts'
+import type { MannerTried } from './search-widths.ts'
 import { isSound } from './sound.ts'
 import type { Layout } from './strip.ts'
 
@@ -31,6 +32,15 @@ export interface KeptLayout {
   readonly tried: Readonly<Partial<Record<Manner, Mm>>>
 }
 
+/** Marks were first made from these words; they stay, so that what was kept is known again. */
+const KEPT_AS = {
+  waist: 'waist at the side',
+  underarm: 'underarm at the side',
+  hem: 'hem at the side',
+  sleeve: 'underarm point',
+}
+const lying = ({ along, across, lag }: Match) => ({ along, across, lag })
+
 /** What a layout follows from, as a mark: the pieces to a hundredth of a millimetre, the cloth, the wish. */
 export const layMark = (
   parts: readonly CutPart[],
@@ -44,7 +54,7 @@ export const layMark = (
         kind,
         count,
         [...outline].map((v) => v.toFixed(2)).join(' '),
-        match ?? null,
+        match ? { words: KEPT_AS[match.at], ...lying(match) } : null,
         hem ?? null,
       ]),
       // What it shrinks along the cloth is reckoned with the amount and moves no piece.

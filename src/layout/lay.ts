@@ -7,16 +7,13 @@
 import { bandOf, hasPlace, isWideEnough, type Band } from './band.ts'
 import { extentOf, turnedOutline, turnedOver, type Outline } from './outline.ts'
 import { usableWidth, type Border, type Cloth } from './cloth.ts'
+import { LAY_WORDS } from './cloth.words.ts'
 import type { CutPart } from './cut-part.ts'
 import type { Lattice, Pose, Strip, StripPiece } from './strip.ts'
 
 export type Manner = 'lengthwise' | 'single' | 'crosswise' | 'partly'
-export const MANNER_WORDS: Readonly<Record<Manner, string>> = {
-  lengthwise: 'folded lengthwise',
-  single: 'single layer',
-  crosswise: 'folded crosswise',
-  partly: 'partly folded lengthwise',
-}
+/** The easiest to lay first: of equally short layouts the first is taken. */
+export const MANNERS: readonly Manner[] = ['lengthwise', 'single', 'crosswise', 'partly']
 
 /** A stretch of cloth lying in one way, packed by itself. */
 export interface Section {
@@ -61,7 +58,9 @@ export function lay(parts: readonly CutPart[], cloth: Cloth, manner: Manner): La
   })
   const sections = ((): readonly Section[] | string => {
     if (cloth.border)
-      return manner === 'single' ? bordered(parts, cloth, cloth.border, width, section) : BORDERED
+      return manner === 'single'
+        ? bordered(parts, cloth, cloth.border, width, section)
+        : LAY_WORDS.bordered
     switch (manner) {
       case 'lengthwise':
         return [section(parts.flatMap(onDouble), width / 2, 'foldedAlong')]
@@ -78,19 +77,16 @@ export function lay(parts: readonly CutPart[], cloth: Cloth, manner: Manner): La
   if (wide) return { ok: false, manner, reason: wideReason(wide, manner, cloth) }
   const unmatched = sections.flatMap((s) => without(hasPlace, s))[0]
   return unmatched
-    ? { ok: false, manner, reason: repeatReason(unmatched) }
+    ? { ok: false, manner, reason: LAY_WORDS.repeat(unmatched) }
     : { ok: true, manner, sections }
 }
 
 const wideReason = (part: CutPart, manner: Manner, cloth: Cloth): string =>
   cloth.border
-    ? `The ${part.words.toLowerCase()} is longer than there is cloth above the border. Take a wider cloth, or let the hem lie nearer the selvedge.`
+    ? LAY_WORDS.aboveBorder(part)
     : manner === 'single'
-      ? `The ${part.words.toLowerCase()} is wider than the cloth. Take a wider cloth, or give the piece a seam.`
-      : `The ${part.words.toLowerCase()} is wider than the cloth ${MANNER_WORDS[manner]}. Lay the cloth another way.`
-
-const repeatReason = ({ words }: CutPart): string =>
-  `The ${words.toLowerCase()} is so wide that it cannot be moved across until its centre meets the repeat. Take a wider cloth, lay it another way, or match the repeat along the cloth only.`
+      ? LAY_WORDS.wider(part)
+      : LAY_WORDS.widerSo(part, manner)
 
 /** Both layers cut at once: pairs once, halves on the fold, single ones with one to spare. */
 function onDouble(part: CutPart): readonly Wanted[] {
@@ -138,10 +134,9 @@ function crosswise(
   width: number,
   make: Make,
 ): readonly Section[] | string {
-  if (cloth.oneWay)
-    return 'Folded crosswise the upper layer runs the other way. Lay this cloth single or folded lengthwise.'
+  if (cloth.oneWay) return LAY_WORDS.crosswiseOneWay
   const paired = parts.filter((p) => p.kind === 'pair' || (p.kind === 'bias' && p.count % 2 === 0))
-  if (paired.length === 0) return 'Nothing is cut twice, so a crosswise fold gains nothing.'
+  if (paired.length === 0) return LAY_WORDS.nothingTwice
   const rest = parts.filter((p) => !paired.includes(p))
   return [
     make(paired.flatMap(onDouble), width, 'foldedAcross'),
@@ -153,11 +148,11 @@ function crosswise(
 function partly(parts: readonly CutPart[], width: number, make: Make): readonly Section[] | string {
   const halves = parts.filter((p) => p.kind === 'onFold')
   const rest = parts.filter((p) => p.kind !== 'onFold')
-  if (halves.length === 0) return 'No piece lies on a fold, so the cloth is not folded.'
-  if (rest.length === 0) return 'Every piece lies on the fold, so the cloth is folded whole.'
+  if (halves.length === 0) return LAY_WORDS.nothingOnFold
+  if (rest.length === 0) return LAY_WORDS.allOnFold
   const double = Math.ceil(Math.max(...halves.map((p) => extentOf(p.outline).high)))
   const most = width - double
-  if (double >= most) return 'The fold takes the whole width. Fold the cloth lengthwise.'
+  if (double >= most) return LAY_WORDS.foldTakesAll
   const wanted = [
     ...halves.flatMap(onDouble),
     ...rest.flatMap(onSingle).map((w): Wanted => ({ ...w, low: double })),
@@ -165,7 +160,6 @@ function partly(parts: readonly CutPart[], width: number, make: Make): readonly 
   return [make(wanted, most, 'partlyFolded', double)]
 }
 
-const BORDERED = 'A border runs along one selvedge, so this cloth is laid in a single layer.'
 /** Common practice of dressmaking handbooks: hems on the border, the grain across the cloth. */
 function bordered(
   parts: readonly CutPart[],
@@ -174,12 +168,10 @@ function bordered(
   width: number,
   make: Make,
 ): readonly Section[] | string {
-  if (!parts.some((p) => p.hem !== undefined))
-    return 'No piece ends in a hem, so nothing lies on the border.'
+  if (!parts.some((p) => p.hem !== undefined)) return LAY_WORDS.noHem
   const foot = (part: CutPart): number | undefined =>
     part.hem === undefined ? undefined : hemAt - part.hem - cloth.selvedge
-  if (parts.some((p) => (foot(p) ?? 0) < 0))
-    return 'The hem, turned up, would reach over the selvedge. Let the finished hem lie farther in, or choose a narrower hem.'
+  if (parts.some((p) => (foot(p) ?? 0) < 0)) return LAY_WORDS.hemOverSelvedge
   const wanted = parts.flatMap(onSingle).map((w): Wanted => {
     const low = foot(w.part)
     return {

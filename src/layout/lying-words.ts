@@ -4,14 +4,8 @@
  */
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
+import { PLACE_WORDS } from './cloth.words.ts'
 import type { LyingPiece, LyingSection } from './lying.ts'
-
-export const SECTION_WORDS: Readonly<Record<LyingSection['layers'], string>> = {
-  single: 'Single layer, right side up',
-  foldedAlong: 'Folded lengthwise, right sides together, selvedge on selvedge',
-  foldedAcross: 'Folded crosswise, right sides together, cut end on cut end',
-  partlyFolded: 'Folded lengthwise only as far as the half pieces need',
-}
 
 /** What she measures across from: the fold where there is one along the cloth. */
 const measuredFrom = (s: LyingSection): 'fold' | 'selvedge' =>
@@ -23,48 +17,42 @@ const fromEdge = (s: LyingSection, p: LyingPiece): Mm =>
 /** Nearest edge of the piece along, from the cut end of the cloth or the crosswise fold. */
 const fromEnd = (s: LyingSection, p: LyingPiece): Mm => mm(Math.max(0, p.at.left + s.start))
 
-/** "On the fold, cut once through both layers", "other side up". */
-function howWords(s: LyingSection, p: LyingPiece): string {
-  const double =
-    s.layers === 'foldedAlong' ||
-    s.layers === 'foldedAcross' ||
-    (s.layers === 'partlyFolded' && p.onFold)
-  const layers = p.onFold
-    ? 'centre on the fold, cut through both layers'
-    : p.whole
-      ? 'opened out, cut once'
-      : double
-        ? 'cut through both layers'
-        : 'cut once'
-  const over = p.over && !p.onFold && !double && !p.whole ? ', turned over' : ''
-  const aslant = p.kind === 'bias' ? ', aslant, its grain arrow along the cloth' : ''
-  return `${layers}${over}${aslant}`
-}
+const isDouble = (s: LyingSection, p: LyingPiece): boolean =>
+  s.layers === 'foldedAlong' ||
+  s.layers === 'foldedAcross' ||
+  (s.layers === 'partlyFolded' && p.onFold)
 
-const wayWords = (p: LyingPiece): string => {
-  if (p.kind === 'bias') return ''
-  if (p.across) return 'lower end towards the border'
-  return p.round ? 'upper end away from the start' : 'upper end towards the start'
+/** Which end of a piece lies towards where the layout begins; a strip has none. */
+function wayOf(p: LyingPiece): 'toBorder' | 'away' | 'towards' | undefined {
+  if (p.kind === 'bias') return undefined
+  if (p.across) return 'toBorder'
+  return p.round ? 'away' : 'towards'
 }
 
 /** "1 Back: centre on the fold, …; 0.0 cm from the fold, begins 2.3 cm from the cut end." */
 export function placeSentence(s: LyingSection, p: LyingPiece, units: UnitChoice): string {
-  const across = p.onFold
-    ? ''
-    : `${formatLength(fromEdge(s, p), units)} from the ${measuredFrom(s)}, `
-  const way = wayWords(p)
-  return `${p.number} ${p.words}: ${howWords(s, p)}${way && `, ${way}`}; ${across}begins ${formatLength(fromEnd(s, p), units)} from the cut end.`
+  const double = isDouble(s, p)
+  const way = wayOf(p)
+  return PLACE_WORDS.piece({
+    number: p.number,
+    words: p.words,
+    cut: p.onFold ? 'onFold' : p.whole ? 'opened' : double ? 'bothLayers' : 'once',
+    over: p.over && !p.onFold && !double && !p.whole,
+    aslant: p.kind === 'bias',
+    ...(way && { way }),
+    ...(!p.onFold && {
+      across: { by: formatLength(fromEdge(s, p), units), from: measuredFrom(s) },
+    }),
+    begins: formatLength(fromEnd(s, p), units),
+  })
 }
 
 /** "Folded lengthwise …: 70.0 cm across, from 0 to 153.0 cm along." */
 export function sectionSentence(s: LyingSection, units: UnitChoice): string {
-  const double =
-    s.double === undefined ? '' : ` Double for ${formatLength(s.double, units)} from the fold.`
+  const said = (length: number): string => formatLength(mm(length), units)
   const along = s.length * (s.layers === 'foldedAcross' ? 2 : 1)
-  const to = formatLength(mm(s.start + along), units)
-  const border =
-    s.border === undefined
-      ? ''
-      : ` The border lies along the selvedge that is measured from, ${formatLength(mm(s.border + s.selvedge), units)} deep; grain arrows run across the cloth.`
-  return `${SECTION_WORDS[s.layers]}: from ${formatLength(s.start, units)} to ${to} along the cloth.${double}${border}`
+  return PLACE_WORDS.section(s.layers, said(s.start), said(s.start + along), {
+    ...(s.double !== undefined && { double: said(s.double) }),
+    ...(s.border !== undefined && { border: said(s.border + s.selvedge) }),
+  })
 }

@@ -9,12 +9,13 @@ import { pathEnd, pathStart } from '../geometry/path.ts'
 import type { Point } from '../geometry/point.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm } from '../units/length.ts'
-import { MATCH_AT_WORDS, type MatchAt } from './cloth-wishes.ts'
+import type { MatchAt } from './cloth-wishes.ts'
+import { MISSED_WORDS } from './cloth.words.ts'
 import type { CutPart } from './cut-part.ts'
 
 export interface Match {
-  /** The point by its name, as it stands on the piece. */
-  readonly words: string
+  /** The level; of a sleeve the point at its underarm. */
+  readonly at: MatchAt | 'sleeve'
   readonly along: number
   readonly across: number
   /** How far after the stripe the rest of the garment is matched to this point lies. */
@@ -67,13 +68,14 @@ export function matched(parts: readonly CutPart[], at: MatchAt): readonly CutPar
     if (!own) return p
     const [here, asked] = [alongOf(front, own.at), alongOf(front, at)]
     const lag = own.at === at || here === undefined || asked === undefined ? 0 : here - asked
-    const words = pairedId(p.id) === 'sleeve' ? 'underarm point' : MATCH_AT_WORDS[own.at]
-    return { ...p, match: { words, along: own.along, across: 0, lag } }
+    const level = pairedId(p.id) === 'sleeve' ? 'sleeve' : own.at
+    return { ...p, match: { at: level, along: own.along, across: 0, lag } }
   })
 }
 
 export interface Missed {
-  readonly words: string
+  readonly at: MatchAt
+  readonly skirt: boolean
   /** How far the stripes of back and front miss each other there, mm; 0 where they meet. */
   readonly off: number
 }
@@ -92,7 +94,7 @@ export function missedAt(parts: readonly CutPart[], repeat: number): readonly Mi
       if (other === undefined) return []
       const gap = from(front, l.along) - from(back, other)
       const off = Math.abs(gap - repeat * Math.round(gap / repeat))
-      return [{ words: `${MATCH_AT_WORDS[l.at]}${i === 1 ? ' of the skirt' : ''}`, off }]
+      return [{ at: l.at, skirt: i === 1, off }]
     })
   })
 }
@@ -102,12 +104,12 @@ const MEET = 0.5
 
 /** "Stripes meet at the waist at the side. They miss by 0.4 cm at the underarm at the side." */
 export function missedSentence(missed: readonly Missed[], units: UnitChoice): string {
-  const meet = missed.filter(({ off }) => off < MEET).map(({ words }) => words)
+  const meet = missed.filter(({ off }) => off < MEET)
   const miss = missed
     .filter(({ off }) => off >= MEET)
-    .map(({ words, off }) => `by ${formatLength(mm(off), units)} at the ${words}`)
+    .map((m) => ({ ...m, by: formatLength(mm(m.off), units) }))
   return [
-    ...(meet.length > 0 ? [`Stripes of back and front meet at the ${meet.join(', the ')}.`] : []),
-    ...(miss.length > 0 ? [`They miss each other ${miss.join(', ')}.`] : []),
+    ...(meet.length > 0 ? [MISSED_WORDS.meet(meet)] : []),
+    ...(miss.length > 0 ? [MISSED_WORDS.miss(miss)] : []),
   ].join(' ')
 }

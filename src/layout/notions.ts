@@ -9,15 +9,14 @@ import { pathLength } from '../geometry/length.ts'
 import type { PlanStep } from '../output/plan-step.ts'
 import { inches, mm, type Mm } from '../units/length.ts'
 
-export interface Notion {
-  readonly words: string
-  readonly count?: number
-  readonly length?: Mm
-  /** What to ask for in the shop, where that is another length. */
-  readonly sold?: Mm
-  /** Of a strip: the side of a square that gives it in one piece. */
-  readonly square?: Mm
-}
+export type Notion =
+  /** `sold` is what to ask for in the shop. */
+  | { readonly kind: 'zip'; readonly count: number; readonly length: Mm; readonly sold: Mm }
+  /** `square` is the side of a square that gives it in one piece. */
+  | { readonly kind: 'biasStrip'; readonly length: Mm; readonly square: Mm }
+  | { readonly kind: 'buttons' | 'loopButton'; readonly count: number }
+  /** `count` reels. */
+  | { readonly kind: 'thread'; readonly length: Mm; readonly count: number }
 
 /** Lengths zips are sold in: every 50 mm, or 7 to 24 in as on the cards. Common practice, no source. */
 const ZIPS = {
@@ -79,22 +78,11 @@ const SPARE = 1.2
 /** Sold on reels of 100 m. */
 export const REEL = mm(100_000)
 
-/** Every pass that sews counts as one row of its seam; two overcast edges where a finish says so. */
+/** Of everything that is sewn along a length the plan knows. */
 export function threadLength(plan: readonly PlanStep[]): Mm {
-  const rows = plan.reduce((sum, s) => {
-    const seam = (s.long ?? 0) * (s.times ?? 1)
-    const words = s.passes.map((p) =>
-      p
-        .filter((w) => typeof w === 'string')
-        .join(' ')
-        .toLowerCase(),
-    )
-    const sewn = words.filter((w) => /\bsew|topstitch/.test(w)).length
-    const overcast = words.reduce(
-      (n, w) => n + (/overcast each/.test(w) ? 2 : /overcast/.test(w) ? 1 : 0),
-      0,
-    )
-    return sum + seam * (sewn * LOCKSTITCH + overcast * OVERCAST)
+  const rows = plan.reduce((sum, { long = 0, times = 1, thread }) => {
+    const { rows, overcast } = thread ?? { rows: 0, overcast: 0 }
+    return sum + long * times * (rows * LOCKSTITCH + overcast * OVERCAST)
   }, 0)
   return mm(rows * SPARE)
 }
@@ -108,16 +96,8 @@ export function notions(
   const thread = threadLength(plan)
   return [
     ...draft.openings.flatMap((o) => ofOpening(o, draft, soldIn)),
-    ...(bias
-      ? [
-          {
-            words: 'bias strip, bought or cut from the cloth',
-            length: bias.length,
-            square: bias.square,
-          },
-        ]
-      : []),
-    { words: 'sewing thread, reels of 100 m', length: thread, count: Math.ceil(thread / REEL) },
+    ...(bias ? [{ kind: 'biasStrip', length: bias.length, square: bias.square } as const] : []),
+    { kind: 'thread', length: thread, count: Math.ceil(thread / REEL) },
   ]
 }
 
@@ -126,14 +106,14 @@ function ofOpening(o: Opening, draft: Draft, soldIn: SoldIn): readonly Notion[] 
   switch (o.kind) {
     case 'sideZip':
     case 'backZip':
-      return [{ words: 'zip', count: 1, length, sold: zipSold(length, soldIn) }]
+      return [{ kind: 'zip', count: 1, length, sold: zipSold(length, soldIn) }]
     case 'buttonedFront': {
       // A button no wider than the overlap beyond the centre line: common practice, no source.
       const places = buttonPlaces(length, draft.choices.buttonOverlap)
-      return [{ words: 'buttons, no wider than the overlap', count: places.length }]
+      return [{ kind: 'buttons', count: places.length }]
     }
     case 'keyhole':
     case 'neckSlit':
-      return [{ words: 'small button and a thread loop', count: 1 }]
+      return [{ kind: 'loopButton', count: 1 }]
   }
 }

@@ -19,6 +19,7 @@ import { figureRoom, stepsPages } from '../output/steps-pages.ts'
 import type { Face } from '../output/wrap.ts'
 import type { SoldBy } from './amount.ts'
 import { clothOf, type ClothWishes } from './cloth-wishes.ts'
+import { RUN_WORDS } from './cloth.words.ts'
 import { clothFigure } from './cloth-figure.ts'
 import { clothLines, layoutFigure } from './cloth-lines.ts'
 import { cutParts } from './cut-part.ts'
@@ -62,14 +63,16 @@ export function printRun(
 ): PrintRun {
   const [draft, sewn] = [toCut(drafted), toSew(drafted)]
   const name = words.garmentName ?? GARMENTS[draft.garment].name
-  const title = [name, ...(words.round === undefined ? [] : [`round ${words.round}`])].join(' · ')
+  const title = [name, ...(words.round === undefined ? [] : [RUN_WORDS.round(words.round)])].join(
+    ' · ',
+  )
   const set = (lines: readonly InstructionLine[], figures: Parameters<typeof stepsPages>[4]) => {
     const paper = readingPaper(words.paper, words.units)
     return onReadingSheets(words.paper, stepsPages(lines, paper, title, face, figures))
   }
   const plan = sewingPlan(sewn, order.cutting, order.cloth.kind)
   const sewing: Part = {
-    words: 'Sewing plan',
+    words: RUN_WORDS.sewing,
     pages: set(planLines(plan, words.units), planFigures(plan, sewn.pieces)),
   }
   if (order.what === 'sewingPlan') return { ok: true, ...run([sewing]), title }
@@ -77,8 +80,7 @@ export function printRun(
   const { allowances, hemDepth } = order.cutting
   const cut = cutParts(draft.pieces, allowances, hemDepth, order.cloth.matchAt)
   if (!cut.ok) return cut
-  if (!order.layout)
-    return { ok: false, reason: 'No layout was found, so there is nothing to print.' }
+  if (!order.layout) return { ok: false, reason: RUN_WORDS.noLayout }
   const { layout, cloth, by } = order
   const sections = lying(cut.parts, clothOf(cloth), layout)
   const paper = readingPaper(words.paper, words.units)
@@ -91,7 +93,7 @@ export function printRun(
   )
   const told = { draft, parts: cut.parts, plan, wishes: cloth, layout, sections, by }
   const cutting: Part = {
-    words: 'Cutting plan, cut list, marks, what is bought',
+    words: RUN_WORDS.cutting,
     pages: set(clothLines(told, words.units), figures),
   }
   if (order.what === 'cuttingPlan') return { ok: true, ...run([cutting]), title }
@@ -100,19 +102,19 @@ export function printRun(
   if (!sheets.ok) return sheets
   const parts: readonly Part[] = [
     {
-      words: 'Pieces at true scale: measure both squares first',
+      words: RUN_WORDS.pieces,
       pages: sheets.pages.slice(0, sheets.tiled),
     },
     {
-      words: 'Steps of the draft, edges and their finishes',
+      words: RUN_WORDS.steps,
       pages: sheets.pages.slice(sheets.tiled),
     },
     cutting,
     sewing,
   ]
-  const first = run([{ words: 'This list', pages: set([], {}) }, ...parts])
+  const first = run([{ words: RUN_WORDS.list, pages: set([], {}) }, ...parts])
   const list = set(listLines(title, first.parts), {})
-  return { ok: true, ...run([{ words: 'This list', pages: list }, ...parts]), title }
+  return { ok: true, ...run([{ words: RUN_WORDS.list, pages: list }, ...parts]), title }
 }
 
 interface Part {
@@ -132,13 +134,10 @@ function run(parts: readonly Part[]): { pages: readonly Page[]; parts: readonly 
 
 const listLines = (title: string, parts: readonly RunPart[]): InstructionLine[] => [
   { kind: 'title', text: title },
-  {
-    kind: 'text',
-    text: 'Print at 100 %, never fitted to the page. Cut nothing before both squares are measured.',
-  },
-  { kind: 'head', text: 'Pages of this file' },
+  { kind: 'text', text: RUN_WORDS.how },
+  { kind: 'head', text: RUN_WORDS.pages },
   ...parts.map(({ words, from, to }): InstructionLine => ({
     kind: 'text',
-    text: `${from === to ? `Page ${from}` : `Pages ${from} to ${to}`}: ${words}.`,
+    text: RUN_WORDS.part(from, to, words),
   })),
 ]

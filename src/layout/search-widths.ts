@@ -6,10 +6,7 @@
 import type { Cloth } from './cloth.ts'
 import type { CutPart } from './cut-part.ts'
 import { layOut, type ClothLayout } from './lay-out.ts'
-import { MANNER_WORDS, type Manner } from './lay.ts'
-
-/** The easiest to lay first: of equally short layouts the first is taken. */
-export const MANNERS = Object.keys(MANNER_WORDS) as readonly Manner[]
+import { MANNERS, type Manner } from './lay.ts'
 
 export interface MannerTried {
   readonly manner: Manner

@@ -6,6 +6,7 @@
 import type { Mm } from '../units/length.ts'
 import { lengthLeft } from './amount.ts'
 import type { Cloth } from './cloth.ts'
+import { WAY_OUT_WORDS } from './cloth.words.ts'
 import { outlineOf, turnedOutline } from './outline.ts'
 import type { CutPart } from './cut-part.ts'
 import { layOut, type ClothLayout } from './lay-out.ts'
@@ -13,11 +14,6 @@ import { lay, unfolded, type Manner } from './lay.ts'
 
 /** What she might give up, and what it costs her. */
 export type WayOut = 'crosswiseFacings' | 'otherClothFacings' | 'centreBackSeam'
-export const WAY_OUT_WORDS: Readonly<Record<WayOut, string>> = {
-  crosswiseFacings: 'Lay the facings crosswise; they stretch a little differently there.',
-  otherClothFacings: 'Cut the facings and strips from another light cloth.',
-  centreBackSeam: 'Give the back a seam down its centre.',
-}
 
 export type Answer =
   | { readonly fits: true; readonly layout: ClothLayout; readonly left: number }

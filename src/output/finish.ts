@@ -6,6 +6,7 @@ import type { EdgeName, EdgeRole } from '../draft/piece.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { FINISH_NAMES as NAMED, FINISH_PASSES as DONE } from './finish.words.ts'
 import type { Pass } from './pass.ts'
+import type { Thread } from './plan-step.ts'
 
 export type Stuff = 'cloth' | 'muslin'
 
@@ -21,6 +22,7 @@ export interface Finish {
   /** What of it is turned over in the end; on a curve this much grows longer or shorter. */
   readonly turned: Mm
   readonly passes: readonly Pass[]
+  readonly thread: Thread
   /** Its passes say which way it is pressed: it is not told another. */
   readonly pressed?: true
   readonly suits: readonly EdgeRole[]
@@ -51,6 +53,7 @@ const plainSeam = (by: Mm): Finish => ({
   allowance: by,
   turned: NONE,
   passes: DONE.plainSeam(by),
+  thread: { rows: 1, overcast: 2 },
   pressed: true,
   suits: ['seam'],
   stuff: ['cloth'],
@@ -63,6 +66,7 @@ const zip = (by: Mm): Finish => ({
   allowance: by,
   turned: NONE,
   passes: DONE.zip(TURN, by),
+  thread: { rows: 2, overcast: 0 },
   pressed: true,
   suits: ['seam'],
   only: ['centre', 'side'],
@@ -76,6 +80,7 @@ const doubleFold = (depth: Mm): Finish => ({
   allowance: mm(2 * depth),
   turned: mm(2 * depth),
   passes: DONE.doubleFoldHem(depth),
+  thread: { rows: 1, overcast: 0 },
   pressed: true,
   suits: ['hem', 'edge'],
   stuff: ['cloth'],
@@ -88,6 +93,7 @@ const muslinSeam = (by: Mm): Finish => ({
   allowance: by,
   turned: NONE,
   passes: DONE.muslinSeam,
+  thread: { rows: 1, overcast: 0 },
   pressed: true,
   suits: ['seam'],
   stuff: ['muslin'],
@@ -100,6 +106,7 @@ const muslinEdge = (by: Mm): Finish => ({
   allowance: by,
   turned: NONE,
   passes: DONE.muslinEdge,
+  thread: { rows: 1, overcast: 0 },
   suits: ['edge', 'seam'],
   stuff: ['muslin'],
   width: SEAM_WIDTH,
@@ -110,6 +117,7 @@ const muslinHem = (by: Mm): Finish => ({
   allowance: by,
   turned: NONE,
   passes: DONE.muslinHem(by),
+  thread: { rows: 0, overcast: 0 },
   suits: ['hem'],
   stuff: ['muslin'],
   width: { least: TEN, most: WIDEST_ALLOWANCE },
@@ -124,6 +132,7 @@ export const FINISHES = {
     allowance: SEAM,
     turned: NONE,
     passes: DONE.frenchSeam(TEN, EIGHTH, TURN),
+    thread: { rows: 2, overcast: 0 },
     pressed: true,
     suits: ['seam'],
     stuff: ['cloth'],
@@ -135,6 +144,7 @@ export const FINISHES = {
     allowance: SEAM,
     turned: NONE,
     passes: DONE.flatFelled(SEAM, EIGHTH),
+    thread: { rows: 2, overcast: 0 },
     suits: ['seam'],
     stuff: ['cloth'],
   },
@@ -144,6 +154,7 @@ export const FINISHES = {
     allowance: SEAM,
     turned: NONE,
     passes: DONE.armholeSeam(SEAM, EIGHTH, TURN),
+    thread: { rows: 2, overcast: 1 },
     suits: ['seam'],
     only: ['armhole', 'cap'],
     stuff: ['cloth'],
@@ -155,6 +166,7 @@ export const FINISHES = {
     allowance: SEAM,
     turned: TURN,
     passes: DONE.rolledEdge(mm(13), EIGHTH),
+    thread: { rows: 3, overcast: 0 },
     suits: ['edge', 'hem'],
     stuff: ['cloth'],
   },
@@ -166,6 +178,7 @@ export const FINISHES = {
     allowance: TURN,
     turned: NONE,
     passes: DONE.biasStrip(mm(32), mm(50), TURN),
+    thread: { rows: 2, overcast: 0 },
     suits: ['edge'],
     stuff: ['cloth'],
   },
@@ -175,6 +188,7 @@ export const FINISHES = {
     allowance: TEN,
     turned: NONE,
     passes: DONE.facing(TEN, TURN, EIGHTH),
+    thread: { rows: 2, overcast: 0 },
     suits: ['edge'],
     stuff: ['cloth'],
   },
@@ -187,6 +201,7 @@ export const FINISHES = {
     allowance: NONE,
     turned: NONE,
     passes: [],
+    thread: { rows: 0, overcast: 0 },
     suits: ['fold', 'edge'],
     stuff: ['cloth', 'muslin'],
   },

@@ -5,7 +5,7 @@ import { sewnLength, type Piece } from '../draft/piece.ts'
 import type { Draft } from '../draft/draft.ts'
 import type { ClothAdvice } from './cloth-kind.ts'
 import type { Cutting } from './cutting.ts'
-import type { PlanStep } from './plan-step.ts'
+import { sewnRows, type PlanStep } from './plan-step.ts'
 import { FLAT_WORDS as W } from './sewing-plan.words.ts'
 import { STAY_OUTSIDE } from './stay.ts'
 
@@ -97,6 +97,7 @@ export function dartSteps(on: Planned): PlanStep[] {
         long: mm(legs),
         times: 2,
         passes: [W.fromTheWaist, W.knot],
+        thread: sewnRows(1),
         // Vertical darts towards the centre, slanting ones down: from memory, common practice.
         press: W.pressTowardsCentreRound,
       }
@@ -109,6 +110,7 @@ export function dartSteps(on: Planned): PlanStep[] {
       long: mm(distance(d.tip, d.upper)),
       times: 2,
       passes: [W.fromTheEdge(d.edge), W.knot],
+      thread: sewnRows(1),
       press: d.edge === 'side' ? W.pressDown : W.pressTowardsCentre,
     })),
   ])

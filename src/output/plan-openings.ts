@@ -3,9 +3,9 @@ import { mm, type Mm } from '../units/length.ts'
 import type { Opening } from '../draft/opening.ts'
 import type { PieceId } from '../draft/piece.ts'
 import { atEdge } from './by-edge.ts'
-import { finishAs } from './finish.ts'
+import { finishAs, FINISHES } from './finish.ts'
 import { bodyOf, edgeLong, skirtsOf, type Planned } from './plan-flat.ts'
-import type { Lit, PlanStep } from './plan-step.ts'
+import { sewnRows, type Lit, type PlanStep } from './plan-step.ts'
 import { OPENING_WORDS as W } from './sewing-plan.words.ts'
 
 const long = (o: Opening): Mm => mm(o.to - o.from)
@@ -27,6 +27,7 @@ export function flatOpenings(on: Planned): PlanStep[] {
             lit: [line('back', 'slit'), { piece: 'slitFacing', edge: 'outer' }],
             long: long(o),
             passes: [W.slitLay, W.slitSew(mm(3)), W.slitCut],
+            thread: sewnRows(1),
             mind: [W.slitMind],
           },
         ]
@@ -39,6 +40,7 @@ export function flatOpenings(on: Planned): PlanStep[] {
             lit: [line('front', 'keyhole'), { piece: 'keyholeFacing', edge: 'outer' }],
             long: long(o),
             passes: [W.keyholeLay, W.keyholeSew, W.keyholeCut(mm(5))],
+            thread: sewnRows(1),
             mind: [W.keyholeMind],
           },
         ]
@@ -59,6 +61,7 @@ export function flatOpenings(on: Planned): PlanStep[] {
             times: 2,
             allowance: atEdge(on.cutting.allowances, 'front', 'centre'),
             passes: finishAs('facing', atEdge(on.cutting.allowances, 'front', 'centre')).passes,
+            thread: FINISHES.facing.thread,
             press: W.pressFront,
           },
         ]
@@ -82,6 +85,7 @@ function plainCentres(on: Planned): PlanStep[] {
       (p.id === 'back' || p.id === 'skirtBack')
     if (centre?.role !== 'seam' || opened) return []
     const by = atEdge(on.cutting.allowances, p.id, 'centre')
+    const finish = finishAs(atEdge(on.cutting.finishes, p.id, 'centre'), by)
     return [
       {
         id: `seam.${p.id}.centre`,
@@ -91,7 +95,8 @@ function plainCentres(on: Planned): PlanStep[] {
         long: edgeLong(p, 'centre'),
         times: 1,
         allowance: by,
-        passes: finishAs(atEdge(on.cutting.finishes, p.id, 'centre'), by).passes,
+        passes: finish.passes,
+        thread: finish.thread,
       },
     ]
   })
@@ -109,6 +114,7 @@ function seamWithZip(on: Planned, o: Opening, id: string, title: string): PlanSt
     times: 1,
     allowance: by,
     passes: [...finishAs('zip', by).passes, W.zipLong(long(o))],
+    thread: FINISHES.zip.thread,
     mind: [W.zipTry],
   }
 }

@@ -18,6 +18,8 @@ interface Extra {
   readonly kind?: PlanKind
   readonly title?: (finish: string) => string
   readonly before?: readonly Pass[]
+  /** Sewn along all of it beside what the finish asks for. */
+  readonly rows?: number
   readonly press?: Pass
   readonly mind?: readonly string[]
   readonly times?: number
@@ -46,6 +48,7 @@ function step(
       times: extra.times ?? 2,
       allowance: by,
       passes: [...(extra.before ?? []), ...finish.passes],
+      thread: { ...finish.thread, rows: finish.thread.rows + (extra.rows ?? 0) },
       ...(extra.press && !finish.pressed ? { press: extra.press } : {}),
       ...(extra.mind ? { mind: extra.mind } : {}),
     },
@@ -57,9 +60,7 @@ export const overSteps = (on: Planned): PlanStep[] =>
   (['shoulder', 'overarm'] as const).flatMap((name) =>
     step(on, name, onHalves(on, name), {
       press: W.pressOver,
-      ...(name === 'overarm'
-        ? { mind: [W.overarmTape] }
-        : {}),
+      ...(name === 'overarm' ? { mind: [W.overarmTape] } : {}),
     }),
   )
 
@@ -159,9 +160,7 @@ export function sideSteps(on: Planned): PlanStep[] {
 
 /** The seam ends above a vent that its own pieces carry. */
 const aboveVent = (on: Planned, pieces: readonly Piece[]): readonly Pass[] =>
-  pieces.some((p) => p.inner.some((i) => i.name === 'vent'))
-    ? [W.aboveVent(mm(ventLong(on)))]
-    : []
+  pieces.some((p) => p.inner.some((i) => i.name === 'vent')) ? [W.aboveVent(mm(ventLong(on)))] : []
 
 /** The skirt closed, then sewn to the bodice: the seams that run into the waist are pressed first. */
 export function skirtSteps(on: Planned): PlanStep[] {
@@ -182,8 +181,7 @@ export function skirtSteps(on: Planned): PlanStep[] {
       },
     ).map((s) => ({ ...s, id: 'seam.skirtSide' })),
     ...step(on, 'waist', waist, {
-      title: () =>
-        W.waist(finishAs(on.cutting.finishes.waist, on.cutting.allowances.waist).words),
+      title: () => W.waist(finishAs(on.cutting.finishes.waist, on.cutting.allowances.waist).words),
       times: 1,
       press: W.pressWaist,
       mind: [W.waistTape],
@@ -222,6 +220,7 @@ export function sleeveSteps(on: Planned): PlanStep[] {
       W.easeRows(mm(3), mm(6)),
       W.matchCap,
     ],
+    rows: 2,
     mind: [W.tackSleeves],
   })
   return [
@@ -250,18 +249,17 @@ export function hemSteps(on: Planned): PlanStep[] {
   const [made] = step(on, 'hem', halves, { kind: 'hem', times: 1 })
   const around = mm(2 * halves.reduce((sum, p) => sum + edgeLong(p, 'hem'), 0))
   const finish = finishAs(on.cutting.finishes.hem, on.cutting.allowances.hem)
-  const mind =
-    ventLong(on) > 0
-      ? [W.hemAtVents]
-      : undefined
+  const mind = ventLong(on) > 0 ? [W.hemAtVents] : undefined
   return [
     ...(made
       ? [{ ...made, title: W.hem(finish.words), long: around, ...(mind ? { mind } : {}) }]
       : []),
-    ...step(on, 'hem', sleeve, { kind: 'hem', title: () => W.sleeveHems(finish.words) }).map((s) => ({
-      ...s,
-      id: 'hem.sleeve',
-    })),
+    ...step(on, 'hem', sleeve, { kind: 'hem', title: () => W.sleeveHems(finish.words) }).map(
+      (s) => ({
+        ...s,
+        id: 'hem.sleeve',
+      }),
+    ),
   ]
 }
 

@@ -7,7 +7,7 @@ import { mm } from '../units/length.ts'
 import { atEdge } from './by-edge.ts'
 import { finishAs } from './finish.ts'
 import { bodyOf, edgeLong, type Planned } from './plan-flat.ts'
-import type { Lit, PlanStep } from './plan-step.ts'
+import { sewnRows, type Lit, type PlanStep } from './plan-step.ts'
 import { SHAPED_WORDS as W } from './sewing-plan.words.ts'
 
 /**
@@ -27,6 +27,7 @@ export const gatherSteps = (on: Planned): PlanStep[] =>
         long,
         times: 2,
         passes: [W.gatherRows(mm(3)), W.drawUp(mm(long - takes)), W.gathersOnTop],
+        thread: sewnRows(2),
         press: W.pressGathers,
       }
     })
@@ -52,6 +53,7 @@ export function styleSteps(on: Planned): PlanStep[] {
       times: 2,
       allowance: by,
       passes: [W.stayStyle(mm(3)), W.matchStyle, ...finish.passes],
+      thread: finish.thread,
       press: W.pressStyle,
       mind: [W.styleEqual],
     },
@@ -76,6 +78,7 @@ export function ventSteps(on: Planned): PlanStep[] {
       times: 2 * parts.length,
       allowance: atEdge(on.cutting.allowances, first.piece.id, 'side'),
       passes: [W.ventPress, W.ventSew, W.ventBar],
+      thread: sewnRows(1),
       press: W.pressVent,
       mind: [W.ventClip],
     },

@@ -23,6 +23,13 @@ export type Lit =
   | { readonly piece: PieceId; readonly dart: AnyDart }
   | { readonly piece: PieceId; readonly line: Piece['inner'][number]['name'] }
 
+/** Rows that are sewn along the whole of it, and edges of it that are overcast. */
+export interface Thread {
+  readonly rows: number
+  readonly overcast: number
+}
+export const sewnRows = (rows: number): Thread => ({ rows, overcast: 0 })
+
 export interface PlanStep {
   /** Stays the same when the plan is made again, so that ticks are kept. */
   readonly id: string
@@ -36,6 +43,7 @@ export interface PlanStep {
   readonly times?: number
   readonly allowance?: Mm
   readonly passes: readonly Pass[]
+  readonly thread?: Thread
   readonly press?: Pass
   /** Cautions and advice that belong here. */
   readonly mind?: readonly string[]

@@ -205,7 +205,7 @@ describe('nap and repeats', () => {
       ...plainCloth(mm(usable + edges)),
       repeat: { along: mm(70), across: mm(200) },
     }
-    const match = { words: 'centre', along: mm(0), across: mm(0), lag: mm(0) }
+    const match = { at: 'waist' as const, along: mm(0), across: mm(0), lag: mm(0) }
     const out = layOut([part({ match })], cloth, 'single', { seed: 1, spent: () => 1 })
     expect(out.ok || out.reason).toEqual(
       goes ? true : expect.stringMatching(/until its centre meets the repeat/),

@@ -66,12 +66,12 @@ describe('match points', () => {
         { at: 'underarm', along: 400 - top },
         { at: 'waist', along: 400 },
       ],
-      match: { words: 'waist at the side', along: 400, across: 0, lag: 0 },
+      match: { at: 'waist', along: 400, across: 0, lag: 0 },
     })
     const missed = missedAt([part('back', 100), part('front', 112)], 40)
     expect(missed).toEqual([
-      { words: 'underarm at the side', off: 12 },
-      { words: 'waist at the side', off: 0 },
+      { at: 'underarm', skirt: false, off: 12 },
+      { at: 'waist', skirt: false, off: 0 },
     ])
     expect(missedSentence(missed, { unit: 'cm', inchStep: 8 })).toBe(
       'Stripes of back and front meet at the waist at the side. They miss each other by 1.2 cm at the underarm at the side.',

@@ -17,6 +17,7 @@ import {
   zipSold,
 } from '../../src/layout/notions.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
+import { FINISHES } from '../../src/output/finish.ts'
 import { sewingPlan } from '../../src/output/sewing-plan.ts'
 import { inches, mm } from '../../src/units/length.ts'
 import { body, MIDDLE } from '../bodies.ts'
@@ -74,7 +75,7 @@ describe('notions', () => {
   test('zip of the blouse: the opening itself beside what is sold', () => {
     const { d, plan } = made('blouse', { opening: 'sideZip' })
     const opening = d.openings.find((o) => o.kind === 'sideZip')!
-    const zip = notions(d, plan, 'metre').find((n) => n.words === 'zip')!
+    const zip = notions(d, plan, 'metre').find((n) => n.kind === 'zip')!
     expect(zip.length).toBe(opening.to - opening.from)
     expect(zip.sold).toBeGreaterThanOrEqual(zip.length!)
   })
@@ -94,9 +95,13 @@ describe('notions', () => {
 
   test('bias: the square of the lesson is said in half centimetres upward', () => {
     // By hand: 1276 mm of 32 mm strip: √40832 = 202.07, and 12.7 of seams: 214.8 → 21.5 cm.
-    const strip = { words: 'bias strip', length: mm(1276), square: biasSquare(mm(1276), mm(32)) }
+    const strip = {
+      kind: 'biasStrip',
+      length: mm(1276),
+      square: biasSquare(mm(1276), mm(32)),
+    } as const
     expect(notionSentence(strip, { unit: 'cm', inchStep: 8 })).toBe(
-      'Bias strip: 127.6 cm, or a square of 21.5 cm cut round as one strip.',
+      'Bias strip, bought or cut from the cloth: 127.6 cm, or a square of 21.5 cm cut round as one strip.',
     )
   })
 
@@ -111,6 +116,7 @@ describe('notions', () => {
       long: mm(2200),
       times: 1,
       passes: [['Sew it.']],
+      thread: { rows: 1, overcast: 0 },
     } as const
     const thread = threadLength([seam])
     expect(thread).toBeGreaterThanOrEqual(5500 * 1.15)
@@ -152,6 +158,7 @@ describe('notions', () => {
         ['Right sides together, sew ', mm(16), ' from the edge.'],
         ['Overcast each edge by itself.'],
       ],
+      thread: FINISHES.plainSeam.thread,
     } as const
     expect(threadLength([seam])).toBeCloseTo(15_840, 6)
   })

@@ -6,9 +6,10 @@ import { plainCloth, type Cloth } from '../../src/layout/cloth.ts'
 import { clothOf, USUAL_CLOTH } from '../../src/layout/cloth-wishes.ts'
 import { cutParts, type CutPart } from '../../src/layout/cut-part.ts'
 import { outlineArea, outlineOf } from '../../src/layout/outline.ts'
-import { MANNERS } from '../../src/layout/search-widths.ts'
+import { MANNERS } from '../../src/layout/lay.ts'
 import { isSound } from '../../src/layout/sound.ts'
-import { WAY_OUT_WORDS, whatIHave, type HaveOptions } from '../../src/layout/what-i-have.ts'
+import { WAY_OUT_WORDS } from '../../src/layout/cloth.words.ts'
+import { whatIHave, type HaveOptions } from '../../src/layout/what-i-have.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
 import { mm } from '../../src/units/length.ts'
 import { body, MIDDLE } from '../bodies.ts'
@@ -35,7 +36,7 @@ const part = (
   exact: rectangle(long, wide),
   seam: rectangle(long, wide),
   ...(id === 'back' || id === 'front'
-    ? { match: { words: 'waist at the side', along: 0, across: 0, lag: 0 } }
+    ? { match: { at: 'waist', along: 0, across: 0, lag: 0 } }
     : {}),
 })
 /** Back and front 700 by 250 from the fold, a facing 100 by 300 whole. By hand throughout. */

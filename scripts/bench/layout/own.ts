@@ -12,7 +12,8 @@ import { amountToBuy } from '../../../src/layout/amount.ts'
 import { SELVEDGE, type Cloth } from '../../../src/layout/cloth.ts'
 import { cutParts, type CutPart } from '../../../src/layout/cut-part.ts'
 import { layOut, type ClothLayout } from '../../../src/layout/lay-out.ts'
-import { lay, MANNER_WORDS, type Manner } from '../../../src/layout/lay.ts'
+import { MANNER_WORDS } from '../../../src/layout/cloth.words.ts'
+import { lay, MANNERS, type Manner } from '../../../src/layout/lay.ts'
 import { seeded, type Chance } from '../../../src/layout/seeded.ts'
 import { allowancesFor, hemTurnedTwice, usualFinishes } from '../../../src/output/finishes.ts'
 import { mm } from '../../../src/units/length.ts'
@@ -38,7 +39,6 @@ interface Case {
 }
 
 const WIDTHS = [900, 1000, 1120, 1150, 1300, 1400, 1500]
-const MANNERS = Object.keys(MANNER_WORDS) as readonly Manner[]
 
 export function own(options: OwnOptions): void {
   const chance = seeded(options.seed)

@@ -9,7 +9,7 @@ import { isClothKind } from '../../output/cloth-kind.ts'
 import type { Sewn } from '../../output/sewn.ts'
 import {
   CLOTH_WIDTHS,
-  MATCH_AT_WORDS,
+  MATCH_ATS,
   MOST_SHRINKAGE,
   MOST_SPARE,
   MOST_WIDTHS,
@@ -19,7 +19,7 @@ import {
   type ClothWishes,
   type MatchAt,
 } from '../../layout/cloth-wishes.ts'
-import { MANNER_WORDS, type Manner } from '../../layout/lay.ts'
+import { MANNERS, type Manner } from '../../layout/lay.ts'
 import { mm, type Mm } from '../../units/length.ts'
 import { FURTHEST } from './length.ts'
 
@@ -79,10 +79,8 @@ function readCloth(stored: unknown): ClothWishes {
   }
 }
 
-const isManner = (name: unknown): name is Manner =>
-  typeof name === 'string' && Object.hasOwn(MANNER_WORDS, name)
-const isMatchAt = (name: unknown): name is MatchAt =>
-  typeof name === 'string' && Object.hasOwn(MATCH_AT_WORDS, name)
+const isManner = (name: unknown): name is Manner => MANNERS.some((known) => known === name)
+const isMatchAt = (name: unknown): name is MatchAt => MATCH_ATS.some((known) => known === name)
 
 function readWidths(stored: unknown): readonly Mm[] {
   const list = (Array.isArray(stored) ? stored : []).flatMap((w: unknown) =>

@@ -5,11 +5,11 @@
 import * as v from 'valibot'
 import { CLOTH_WIDTHS, MOST_WIDTHS } from '../../layout/cloth-wishes.ts'
 import type { KeptLayout } from '../../layout/kept.ts'
-import { MANNER_WORDS, type Manner } from '../../layout/lay.ts'
+import { MANNERS } from '../../layout/lay.ts'
 import { parsed } from './parsed.ts'
 import { DateSchema, FiniteSchema, MmSchema } from './length.ts'
 
-const MannerSchema = v.picklist(Object.keys(MANNER_WORDS) as [Manner, ...Manner[]])
+const MannerSchema = v.picklist(MANNERS)
 const IndexSchema = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(999))
 const PlacedSchema = v.pipe(
   v.strictTuple([IndexSchema, IndexSchema, FiniteSchema, FiniteSchema]),

@@ -1,6 +1,7 @@
 /** The sheets as they are being made: the newest plan, a PDF under way, and why there is none. */
 import type { RunOrder, RunPart } from '../../layout/print-run.ts'
 import type { TilePlan } from '../../output/tiles.ts'
+import { MAKING_WORDS } from './cut.words.ts'
 import type { SheetMaker, SheetsOrder } from './sheets.ts'
 
 type Order = Omit<SheetsOrder, 'want' | 'run'>
@@ -30,12 +31,8 @@ export class Making {
   refused = $state.raw<string | undefined>()
   /** Why the PDF cannot be saved this moment, for its key; undefined when it can. */
   why = $derived.by(() => {
-    if (this.saving) return 'The sheets are being drawn.'
-    return this.planned
-      ? undefined
-      : this.planning
-        ? 'The sheets are being laid out.'
-        : this.refused
+    if (this.saving) return MAKING_WORDS.drawn
+    return this.planned ? undefined : this.planning ? MAKING_WORDS.laidOut : this.refused
   })
 
   constructor(open: () => SheetMaker) {

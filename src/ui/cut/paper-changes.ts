@@ -8,6 +8,7 @@ import { onPaper } from '../../fitting/on-paper.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { UnitChoice } from '../../units/format.ts'
 import { asText, correctionSaid } from '../fitting/change-words.ts'
+import { WORK_WORDS } from './cut.words.ts'
 
 /** @param before the round whose paper she has; without it there is none to work on */
 export function paperChanges(
@@ -28,20 +29,11 @@ export function paperChanges(
       lines: linesOf(work.find(({ correction }) => correction === c.id)?.lines),
     })),
     ...gone.map((c) => ({
-      head: `Taken back. ${saidOf(c, units)}`,
-      lines: [
-        `The paper of round ${before.number} still has it. Draw the pieces anew from the steps.`,
-      ],
+      head: WORK_WORDS.takenBack(saidOf(c, units)),
+      lines: [WORK_WORDS.stillHas(before.number)],
     })),
     ...(turned
-      ? [
-          {
-            head: 'Numbers or choices changed as well',
-            lines: [
-              `The paper of round ${before.number} does not hold them. Print or draw the pieces anew instead.`,
-            ],
-          },
-        ]
+      ? [{ head: WORK_WORDS.otherChanges, lines: [WORK_WORDS.doesNotHold(before.number)] }]
       : []),
   ]
 }
@@ -50,7 +42,7 @@ const saidOf = (c: Correction, units: UnitChoice): string =>
   c.kind === 'withdraw' ? '' : asText(correctionSaid(c), units)
 
 const linesOf = (lines: readonly string[] | undefined): readonly string[] =>
-  lines && lines.length > 0 ? lines : ['Nothing on the paper moves.']
+  lines && lines.length > 0 ? lines : [WORK_WORDS.nothingMoves]
 
 /** The tape or a choice says something else than it did when the paper was made. */
 const changedOtherwise = (round: Round, before: Round): boolean =>

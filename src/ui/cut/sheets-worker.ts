@@ -11,6 +11,7 @@ import { parseConfirmed } from '../../measurements/confirmed.ts'
 import { sheetPlan, type PlanWords, type SheetPlan } from '../../output/sheet-plan.ts'
 import type { SheetWords } from '../../output/sheet-words.ts'
 import { printedFace } from '../parts/printed-face.ts'
+import { MAKING_WORDS } from './cut.words.ts'
 import type { SheetsAnswer, SheetsOrder } from './sheets.ts'
 
 async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
@@ -24,7 +25,7 @@ async function answer(order: SheetsOrder): Promise<SheetsAnswer> {
   const laid = laidOut(draft, order, words)
   if (want === 'plan') return laid.ok ? { ok: true, plan: laid.plan } : laid
   const font = await printedFace()
-  if (!font) return { ok: false, reason: NO_TYPE }
+  if (!font) return { ok: false, reason: MAKING_WORDS.noType }
   const { draftPdf } = await import('../../output/pdf.ts')
   const made = await draftPdf(draft, { ...words, font }, laid)
   return made.ok ? { ...made, bytes: new Uint8Array(made.bytes) } : made
@@ -39,7 +40,7 @@ async function runOf(
 ): Promise<SheetsAnswer> {
   const laid = run.what === 'whole' ? laidOut(toCut(drafted), order, words) : undefined
   const font = await printedFace()
-  if (!font) return { ok: false, reason: NO_TYPE }
+  if (!font) return { ok: false, reason: MAKING_WORDS.noType }
   const { pagesPdf } = await import('../../output/pdf.ts')
   let made: PrintRun = NOTHING_ASKED
   const bytes = await pagesPdf(
@@ -48,7 +49,7 @@ async function runOf(
       return made.ok ? made.pages : []
     },
     font,
-    `${order.garmentName}, round ${order.round}`,
+    MAKING_WORDS.title(order.garmentName, order.round),
   )
   // Set by the pages just made, which the compiler cannot see.
   const told = made as PrintRun
@@ -61,7 +62,7 @@ async function runOf(
     ...(laid?.ok ? { plan: laid.plan } : {}),
   }
 }
-const NOTHING_ASKED = { ok: false, reason: 'No pages were asked for.' } as const
+const NOTHING_ASKED = { ok: false, reason: MAKING_WORDS.nothingAsked } as const
 
 /** The plan she sees on the map, kept for the PDF of the same order. */
 let last: { readonly order: string; readonly laid: SheetPlan } | undefined
@@ -71,9 +72,6 @@ function laidOut(draft: Draft, order: SheetsOrder, words: PlanWords): SheetPlan 
   if (last?.order !== text) last = { order: text, laid: sheetPlan(draft, words) }
   return last.laid
 }
-
-const NO_TYPE =
-  'The letters for the sheets could not be read. Open this page once with a network, then try again.'
 
 self.onmessage = ({ data }: MessageEvent<{ id: number; order: SheetsOrder }>) => {
   void answer(data.order).then(

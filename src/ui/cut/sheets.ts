@@ -14,6 +14,7 @@ import type { TilePlan } from '../../output/tiles.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { Mm } from '../../units/length.ts'
 import type { UnitChoice } from '../../units/format.ts'
+import { MAKING_WORDS } from './cut.words.ts'
 
 export interface SheetsOrder {
   /** run: the cutting plan, the sewing plan, or all of it as one file. */
@@ -69,10 +70,7 @@ interface Reply {
   readonly problem?: string
 }
 
-const BROKEN: SheetsAnswer = {
-  ok: false,
-  reason: 'The sheets could not be made here. Save the drawing or the steps instead.',
-}
+const BROKEN: SheetsAnswer = { ok: false, reason: MAKING_WORDS.broken }
 
 export function openSheetMaker(): SheetMaker {
   const worker = new Worker(new URL('./sheets-worker.ts', import.meta.url), { type: 'module' })

@@ -3,6 +3,7 @@ import { isAside } from '../../rounds/line.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { PaperWork } from '../../rounds/worn.ts'
 import { DATE_WORDS } from '../../units/dates.words.ts'
+import { aboutSaid } from '../cut/paper-about.ts'
 import { COMPARE_WORDS } from './compare.words.ts'
 import { PAPER_SAID } from './record.words.ts'
 
@@ -15,4 +16,4 @@ export const standingSaid = (rounds: readonly Round[], round: Round): string =>
       : COMPARE_WORDS.beingDrawn
 
 export const paperSaid = ({ how, on, about }: PaperWork): string =>
-  PAPER_SAID(DATE_WORDS.day(on), how, about)
+  PAPER_SAID(DATE_WORDS.day(on), how, about === undefined ? about : aboutSaid(about))

@@ -119,7 +119,7 @@ describe('cloth for a draft that may be cut', () => {
         {
           how: 'sheets',
           on: INVENTED_ON,
-          about: expect.stringMatching(/^everything .* \d+ pages$/),
+          about: expect.stringMatching(/^run, \d+ pages$/),
         },
       ])
     await expect.element(screen.getByText(/This list, page 1; Pieces at true scale/)).toBeVisible()

@@ -3,6 +3,7 @@ import { amountToBuy, amountWords, type Amount, type SoldBy } from '../../../lay
 import { clothOf, type ClothWishes } from '../../../layout/cloth-wishes.ts'
 import type { UnitChoice } from '../../../units/format.ts'
 import { inches, mm, type Mm } from '../../../units/length.ts'
+import { decimals } from '../../../units/number.ts'
 
 export const soldBy = (w: ClothWishes, units: UnitChoice): SoldBy =>
   w.soldBy ?? (units.unit === 'cm' ? 'metre' : 'yard')
@@ -18,4 +19,4 @@ export const bothWords = (length: number, w: ClothWishes, width: Mm): Record<Sol
 }
 /** The price of what is bought, with two decimals and no money's name. */
 export const priceWords = (amount: Amount, price: number): string =>
-  ((amount.buy / UNIT[amount.soldBy]) * price).toFixed(2)
+  decimals((amount.buy / UNIT[amount.soldBy]) * price, 2)

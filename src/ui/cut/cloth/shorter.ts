@@ -15,13 +15,11 @@ import { whyNotCut } from '../../../output/draft-pages.ts'
 import type { Round } from '../../../rounds/round.ts'
 import { formatLength, type UnitChoice } from '../../../units/format.ts'
 import { mm } from '../../../units/length.ts'
+import { HAVE_WORDS } from './cloth-leaf.words.ts'
 
 /** In tenths of a metre nobody would call it the same garment. Judgement. */
 const STEPS = [20, 40, 60, 80, 100].map(mm)
-const SHORTENED: readonly { readonly choice: ChoiceId; readonly words: string }[] = [
-  { choice: 'sleeveLength', words: 'Make the sleeve shorter by' },
-  { choice: 'lengthBelowWaist', words: 'Make the body shorter by' },
-]
+const SHORTENED = ['sleeveLength', 'lengthBelowWaist'] as const satisfies readonly ChoiceId[]
 
 export function shorter(
   round: Round,
@@ -30,7 +28,7 @@ export function shorter(
   units: UnitChoice,
 ): readonly (readonly Given[])[] {
   const reads: readonly ChoiceId[] = GARMENTS[round.garment].choices
-  return SHORTENED.filter(({ choice }) => reads.includes(choice)).map(({ choice, words }) =>
+  return SHORTENED.filter((choice) => reads.includes(choice)).map((choice) =>
     STEPS.flatMap((by): Given[] => {
       const to = mm(round.choices[choice] - by)
       if (to < CHOICES[choice].min) return []
@@ -42,7 +40,7 @@ export function shorter(
         const { allowances, hemDepth } = cuttingOf(cut, { ...wishes, stuff: 'cloth' })
         const parts = cutParts(cut.pieces, allowances, hemDepth, matchAt)
         return parts.ok
-          ? [{ words: `${words} ${formatLength(by, units)}.`, parts: parts.parts }]
+          ? [{ words: HAVE_WORDS.shorter[choice](formatLength(by, units)), parts: parts.parts }]
           : []
       } catch {
         // Lines that do not meet at that length: it is no way out.

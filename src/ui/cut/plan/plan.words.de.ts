@@ -1,0 +1,40 @@
+/** Das Blatt mit dem Nähplan: Schritte abhaken, Art des Stoffs, Fallprobe. */
+import type { KIND_WORDS as Kind, PLAN_LEAF as Plan } from './plan.words.ts'
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
+
+export const PLAN_LEAF: typeof Plan = {
+  title: 'Nähplan',
+  order: 'Die Reihenfolge',
+  done: (done, steps) => `${done} von ${steps} fertig`,
+  next: (step, title) => `Als Nächstes Schritt ${step}: ${title}.`,
+  allDone: 'Jeder Schritt ist getan. Hänge es auf die Stange und sieh es noch einmal an.',
+  anew: 'Den Plan von vorn beginnen',
+  stepDone: (step) => `Schritt ${step} ist fertig`,
+  onPaper: 'Auf Papier',
+  save: 'Nähplan speichern (PDF)',
+  saved: (name, pages) => `Gespeichert als ${name}, ${pages}.`,
+  inOneFile: ['Mit Teilen, Auflageplan und Listen in einer Datei:', 'auf dem Blatt Stoff', '.'],
+  inUnit: { cm: 'Alles in Zentimetern', inch: 'Alles in Zoll' },
+  lengths:
+    'Die Längen gelten für die Nahtlinie einer Seite. Die Nahtzugabe liegt zwischen Nahtlinie und Schneidelinie. Jede Naht wird gebügelt, bevor eine andere sie kreuzt.',
+  hanging: 'Hängt seit heute.',
+  hangingOn: 'Mach morgen um diese Zeit weiter.',
+  doneOn: (date) => `Erledigt am ${date}.`,
+  sewnOn: (date) => `Genäht am ${date}.`,
+  drawing: (pieces) => `${pieces.join(' und ')}; was genäht wird, ist mit Kreide gezeichnet`,
+}
+
+export const KIND_WORDS: typeof Kind = {
+  title: 'Der Stoff',
+  kind: 'Art',
+  forThisSleeve: 'Für diesen Ärmel:',
+  asks: 'Er verlangt andere Verarbeitungen',
+  instead: (edge, finish, old) => `${capital(edge)}: ${finish} statt ${old}`,
+  take: (offers) => (offers === 1 ? 'Nehmen' : `Alle ${offers} nehmen`),
+  beforePrinting: 'Die Zugaben ändern sich mit. Mach es, bevor das Papier gedruckt ist.',
+  drape: 'Fallprobe an einem Quadrat',
+  drapeHow: (square) =>
+    `Schneide fadengerade ein Quadrat von ${square}. Stecke die Mitte einer Seite an einen Türrahmen und lass es hängen. Miss zwischen den beiden unteren Ecken.`,
+  apart: 'Abstand der unteren Ecken',
+}

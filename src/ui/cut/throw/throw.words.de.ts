@@ -1,0 +1,32 @@
+/** Teile, von einem Projektor geworfen. */
+import type { THROW_WORDS as English } from './throw.words.ts'
+
+export const THROW_WORDS: typeof English = {
+  title: 'Teile werfen',
+  absent: 'Dieses Stück hängt nicht auf der Stange.',
+  notTaped: 'Geworfen wird aus Zahlen, die das Maßband zweimal gegeben hat.',
+  nothing: 'Nichts zu werfen.',
+  back: 'Zurück zum Zuschnitt',
+  ask: (round) =>
+    `Was geworfen wird, lässt sich schneiden, also kommt Runde ${round} auf Papier: Von da an bleibt sie, wie sie ist, und Änderungen kommen in Runde ${round + 1}.`,
+  crosses: 'Drei Kreuze: 1 und 2 oben, 3 unter 1',
+  zoomed: 'Die Seite wurde vergrößert oder verkleinert.',
+  zoomedSo: 'Miss die Kreuze noch einmal.',
+  how: 'Stelle den Projektor im rechten Winkel zum Tisch und verdunkle den Raum. Lege dann das Maßband von Kreuz zu Kreuz, wo das Licht hinfällt.',
+  from1to2: 'Von 1 bis 2',
+  from1to3: 'Von 1 bis 3',
+  ifYouLike: 'wenn du magst',
+  misread: (off) =>
+    `Ein Millimeter, hier falsch abgelesen, macht ${off} mm auf einer Linie von 50 cm.`,
+  notYet: 'Noch nicht.',
+  measureAgain: 'Miss noch einmal.',
+  typeFirst: 'Tippe erst die Länge.',
+  fill: 'Ganzer Bildschirm',
+  thrown: (piece) => `${piece}, in wahrer Größe geworfen`,
+  field: (piece, words) => `${piece}: ${words}`,
+  nextField: (field) => `Nächstes Feld, ${field}`,
+  nextPiece: (piece) => `Als Nächstes: ${piece}`,
+  ground: { dark: 'Hell auf dunkel', light: 'Dunkel auf hell' },
+  lines: { fine: 'Linien: fein', middle: 'Linien: mittel', heavy: 'Linien: kräftig' },
+  anew: 'Neu messen',
+}
