@@ -9,7 +9,7 @@ const LETTERS = /[A-Za-zÀ-ÿ]{2,}/
 
 /** Names of keys, of things of the platform, ends of ids, the product’s own name, marks of units. */
 const NAMES =
-  /^(Tapetrue|Enter|Escape|Tab|Home|End|Delete|Backspace|Shift|Arrow\w+|Page\w+|Helvetica|Source Sans 3|Source Sans 3 Variable|Brygada 1918|Brygada 1918 Variable|sans-serif|cm|mm|in|kB|MB|Exif|Left|Right)$/
+  /^(Tapetrue|Enter|Escape|Tab|Home|End|Delete|Backspace|Shift|Arrow\w+|Page\w+|Helvetica|Source Sans 3|Source Sans 3 Variable|Brygada 1918|Brygada 1918 Variable|'DejaVu Sans', sans-serif|Letter|Tabloid|· Tapetrue|sans-serif|cm|mm|in|kB|MB|Exif|Left|Right)$/
 /** Attributes of a part that hold no words. */
 const NO_WORDS =
   /^(class|style|d|id|for|name|href|src|rel|type|role|points|transform|viewBox|media|sizes|autocomplete|inputmode|accept|preserveAspectRatio|stroke-\w+|data-.*|on\w+|aria-(describedby|labelledby|controls|live|current|owns|activedescendant))$/

@@ -1,4 +1,3 @@
-/** Stoff in Worten: wie er liegt, wo die Teile liegen, was gekauft, geschnitten und markiert wird. */
 import type { PieceId } from '../draft/piece.ts'
 import { DARTS, EDGES, PIECES } from '../draft/piece.words.de.ts'
 import { undListed } from '../units/german-noun.ts'

@@ -33,12 +33,14 @@ export interface KeptLayout {
 }
 
 /** Marks were first made from these words; they stay, so that what was kept is known again. */
+/* eslint-disable words/apart -- hashed, never read */
 const KEPT_AS = {
   waist: 'waist at the side',
   underarm: 'underarm at the side',
   hem: 'hem at the side',
   sleeve: 'underarm point',
 }
+/* eslint-enable words/apart */
 const lying = ({ along, across, lag }: Match) => ({ along, across, lag })
 
 /** What a layout follows from, as a mark: the pieces to a hundredth of a millimetre, the cloth, the wish. */

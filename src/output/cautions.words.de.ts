@@ -1,7 +1,3 @@
-/**
- * Was auf jedem gedruckten Blatt und jeder Seite mit Schritten steht: Werkzeug, das verletzt,
- * Ärmel, die hängen bleiben, und was diese Zahlen nicht sind.
- */
 import type { CAUTIONS as English } from './cautions.words.ts'
 
 export const CAUTIONS: typeof English = [

@@ -1,4 +1,3 @@
-/** Wie die Stoffe heißen und was jeder verlangt. */
 import type {
   CLOTH_KIND_WORDS as Kinds,
   CRISP_WARNING as Crisp,

@@ -61,6 +61,8 @@ export interface DxfText {
   readonly angle: number
   readonly anchor: 'start' | 'middle' | 'end'
 }
+/** How a file of pieces says its unit (from memory). */
+export const METRIC = 'UNITS: METRIC'
 const JUSTIFIED = { start: 0, middle: 1, end: 2 } as const
 
 export const dxfText = (layer: string, t: DxfText): string =>

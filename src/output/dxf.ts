@@ -20,6 +20,7 @@ import {
   dxfPoint,
   dxfPolyline,
   dxfText,
+  METRIC,
   type DxfBlock,
   type DxfLayer,
 } from './dxf-writer.ts'
@@ -87,8 +88,8 @@ export function draftDxf(draft: Draft, words: DxfWords): string {
   return dxfFile(
     [{ name: '0', colour: 7 }, ...Object.values(L)],
     blocks,
-    // The standard says the unit as a text of this form on layer 1 (from memory).
-    [note('UNITS: METRIC', 0), note(title, 1)],
+    // The standard says the unit as a text on layer 1 (from memory).
+    [note(METRIC, 0), note(title, 1)],
     { min: point(0, bottom), max: point(Math.max(0, across - APART), top + APART) },
   )
 }

@@ -1,4 +1,3 @@
-/** Kanten in Worten: ihre Namen, wo einer nicht genügt, was neben ihnen liegt, was an sie passt. */
 import { EDGES, PIECES } from '../draft/piece.words.de.ts'
 import { undListed } from '../units/german-noun.ts'
 import type {
@@ -11,7 +10,6 @@ import { FINISH_NAMES, THE_FINISH } from './finish.words.de.ts'
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
-/** „Mitte des Vorderteils und des seitlichen Vorderteils“. */
 export const EDGE_OF: typeof Of = {
   pieces: (edge, pieces) =>
     `${EDGES[edge].bare} ${undListed([...new Set(pieces.map((id) => PIECES[id].des))])}`,

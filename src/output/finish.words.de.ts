@@ -1,4 +1,3 @@
-/** Wie die Verarbeitungen heißen und wie jede gemacht wird, der Reihe nach. */
 import type { Mm } from '../units/length.ts'
 import type { FINISH_NAMES as Names, FINISH_PASSES as Passes } from './finish.words.ts'
 import { says } from './pass.ts'
@@ -19,7 +18,7 @@ export const FINISH_NAMES: typeof Names = {
   cutOnLine: 'auf der Linie geschnitten',
 }
 
-/** Im ersten Fall, mit Artikel. */
+/** Nominative, with article. */
 export const THE_FINISH: Readonly<Record<keyof typeof Names, string>> = {
   plainSeam: 'die einfache Naht',
   frenchSeam: 'die französische Naht',

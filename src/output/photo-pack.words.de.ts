@@ -1,4 +1,3 @@
-/** Was auf der Seite mit Klebepunkten und Taschenkarte steht. */
 import type { PACK_WORDS as English } from './photo-pack.words.ts'
 
 export const PACK_WORDS: typeof English = {

@@ -1,4 +1,3 @@
-/** Was die gedruckten Quadrate sagen, und was beim Messen gefragt wird. */
 import type { PRINT_WORDS as English } from './print-scale.words.ts'
 
 const WAY = { across: 'quer', down: 'längs', both: 'in beiden Richtungen' }

@@ -1,4 +1,3 @@
-/** Was gesagt wird, während Teile geworfen werden: Maßstab, Licht, Kreuze eines Felds. */
 import { undListed } from '../units/german-noun.ts'
 import type { FIELD_WORDS as Field, PROJECTOR_WORDS as Projector } from './projector.words.ts'
 

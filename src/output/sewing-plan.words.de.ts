@@ -1,4 +1,3 @@
-/** Der Nähplan in Worten: wie jeder Schritt heißt, wie er gemacht wird, worauf zu achten ist. */
 import type { AnyDart, EdgeName, PieceId } from '../draft/piece.ts'
 import { DARTS, EDGES, PIECES } from '../draft/piece.words.de.ts'
 import type { Mm } from '../units/length.ts'
@@ -20,7 +19,8 @@ export const PLAN_WORDS: typeof Plan = {
     'Die Längen gelten für die Nahtlinie einer Seite. Jede Naht wird gebügelt, bevor eine andere sie kreuzt.',
   allowance: (by) => `Nahtzugabe ${by}`,
   sides: (left, right) => `links ${left}, rechts ${right}`,
-  long: (long, times) => (times === undefined ? long : `${long}, ${TIMES[times] ?? `${times}-mal`}`),
+  long: (long, times) =>
+    times === undefined ? long : `${long}, ${TIMES[times] ?? `${times}-mal`}`,
   press: (how) => `Bügeln: ${how}`,
 }
 const TIMES: Readonly<Record<number, string>> = { 1: 'einmal', 2: 'zweimal', 4: 'viermal' }
@@ -84,14 +84,14 @@ export const OPENING_WORDS: typeof Opening = {
   slitSew: (beside: Mm) =>
     says`Nähe um die Linie herum, am Hals ${beside} von ihr entfernt, unten spitz zulaufend, dort einen Stich quer.`,
   slitCut: says`Schneide auf der Linie bis auf den letzten Faden vor den Stichen ein, wende und bügle.`,
-  slitMind: 'Erst nähen, dann schneiden: Ein zu früh geschnittener Schlitz lässt sich nicht belegen.',
+  slitMind:
+    'Erst nähen, dann schneiden: Ein zu früh geschnittener Schlitz lässt sich nicht belegen.',
   keyhole: 'Tropfenausschnitt am vorderen Hals',
   keyholeLay: says`Lege den Beleg auf die rechte Seite, seine Mitte auf die vordere Mitte, und stecke am Hals die Schlinge dazwischen.`,
   keyholeSew: says`Nähe den Tropfen auf seiner Linie mit kurzem Stich, vom Hals hinunter, unten herum und wieder hinauf.`,
   keyholeCut: (inside: Mm) =>
     says`Schneide den Tropfen ${inside} innerhalb der Stiche aus, schneide die Rundung fast bis zu ihnen ein, wende und bügle.`,
-  keyholeMind:
-    'Erst nähen, dann schneiden: mit der Spitze einer kleinen Schere, von der Hand weg.',
+  keyholeMind: 'Erst nähen, dann schneiden: mit der Spitze einer kleinen Schere, von der Hand weg.',
   front: 'Vordere Belege',
   pressFront: says`die Naht erst, wie sie liegt, dann gewendet, das Vorderteil ein Haar über den Beleg gerollt.`,
   backZip: 'Hintere Mittelnaht mit Reißverschluss',
@@ -116,8 +116,7 @@ export const SEAM_WORDS: typeof Seam = {
   seams: (edge, finish) => `${capital(EDGES[edge].many)}: ${finish}`,
   ofPiece: (edge, piece) => `${capital(EDGES[edge].bare)} ${PIECES[piece].des}`,
   pressOver: says`zum Rücken hin, bevor etwas sie kreuzt.`,
-  overarmTape:
-    'Sie läuft schräg zum Fadenlauf: Nähe nahe am Hals ein schmales Band mit ein.',
+  overarmTape: 'Sie läuft schräg zum Fadenlauf: Nähe nahe am Hals ein schmales Band mit ein.',
   neck: (finish) => `Hals: ${finish}`,
   neckFacing: 'Hals: Formbeleg',
   pressNeck: says`über einem runden Kissen, die Kante ein Haar nach innen gerollt.`,
@@ -128,8 +127,7 @@ export const SEAM_WORDS: typeof Seam = {
     ...says`Laut Schnitt: ${long} entlang `,
     `${EDGES[edge].dem}.`,
   ],
-  biasDrops:
-    'Im Schräglauf hängt es ungleich aus: Miss beide Ärmel an jeder Handbreit.',
+  biasDrops: 'Im Schräglauf hängt es ungleich aus: Miss beide Ärmel an jeder Handbreit.',
   hangSkirt: 'Rock aushängen lassen',
   hangByTheWaist: says`Hänge ihn an der Taille einen Tag und eine Nacht auf, an einer Büste oder an einen Bügel geklammert.`,
   measureHem: says`Miss den Radius des Saums noch einmal von der Taillennaht aus, markiere ihn und schneide ab, was sich ausgehängt hat.`,

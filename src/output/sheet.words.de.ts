@@ -1,4 +1,3 @@
-/** Was auf den Blättern steht: Seite eins, die Blätter selbst, die Teile, die Seiten mit Schritten. */
 import { EDGES } from '../draft/piece.words.de.ts'
 import type {
   COVER_WORDS as Cover,
@@ -101,7 +100,8 @@ export const STEPS_WORDS: typeof Steps = {
 }
 
 export const SMALL_DRAWING: typeof Small = {
-  scale: (small, square) => `Gezeichnet im Maßstab 1 : ${small}. Ein Kästchen ist ${square} am Teil.`,
+  scale: (small, square) =>
+    `Gezeichnet im Maßstab 1 : ${small}. Ein Kästchen ist ${square} am Teil.`,
 }
 
 export const LINE_WORDS: typeof Lines = {

@@ -1,4 +1,3 @@
-/** Was quer über allem steht, das nicht auf dem Maßband beruht. */
 import type {
   NO_SHEETS as NoSheets,
   NOT_CONFIRMED as NotConfirmed,

@@ -1,4 +1,3 @@
-/** Die Seite Zuschnitt: Papier für Probeteil oder Stück, Wege ohne Drucker, was beim Speichern gesagt wird. */
 import type {
   ABOUT_WORDS as About,
   CHECK_WORDS as Check,

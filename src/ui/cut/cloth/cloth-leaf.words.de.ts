@@ -1,4 +1,3 @@
-/** Das Blatt mit dem Stoff: was sie von ihm sagt, Auflageplan, Mengen, Listen, der Druck. */
 import type {
   CLOTH_LEAF as Leaf,
   HAVE_WORDS as Have,

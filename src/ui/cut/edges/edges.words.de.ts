@@ -1,4 +1,3 @@
-/** Die Kanten auf der Seite Zuschnitt: wie jede verarbeitet wird und wie viel neben ihr liegt. */
 import { EDGES, PIECES } from '../../../draft/piece.words.de.ts'
 import { FINISH_NAMES } from '../../../output/finish.words.de.ts'
 import { undListed } from '../../../units/german-noun.ts'

@@ -1,4 +1,3 @@
-/** Das Blatt mit dem Nähplan: Schritte abhaken, Art des Stoffs, Fallprobe. */
 import type { KIND_WORDS as Kind, PLAN_LEAF as Plan } from './plan.words.ts'
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)

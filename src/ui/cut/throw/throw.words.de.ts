@@ -1,4 +1,3 @@
-/** Teile, von einem Projektor geworfen. */
 import type { THROW_WORDS as English } from './throw.words.ts'
 
 export const THROW_WORDS: typeof English = {
