@@ -45,9 +45,7 @@ export const isClothKind = (name: string): name is ClothKind => Object.hasOwn(CL
 const DRAPED: readonly GarmentId[] = ['blouse']
 /** A warning where the cloth works against the garment; nothing otherwise. */
 export const clothWarning = (kind: ClothKind, garment: GarmentId): string | undefined =>
-  kind === 'crispCotton' && DRAPED.includes(garment)
-    ? CRISP_WARNING
-    : undefined
+  kind === 'crispCotton' && DRAPED.includes(garment) ? CRISP_WARNING : undefined
 
 /** Side of the square of the drape test. Common practice, no source. */
 export const DRAPE_SQUARE: Mm = mm(300)

@@ -80,8 +80,7 @@ export function readPrint(
     if (own.length > 0) found[way] = sum('value') / sum('side')
   }
   const some = found.across ?? found.down
-  if (some === undefined)
-    return { ok: false, reason: PRINT_WORDS.measureASide }
+  if (some === undefined) return { ok: false, reason: PRINT_WORDS.measureASide }
   const share = { across: found.across ?? some, down: found.down ?? some }
   const isTrue = WAYS.every((way) => Math.abs(share[way] - 1) <= TRUE_WITHIN + NOISE)
   const assumed = WAYS.find((way) => found[way] === undefined)
@@ -164,5 +163,7 @@ export function correctedWords({ x, y }: Stretch): string {
     by: `${decimals(Math.abs((by - 1) * 100), 2)} %`,
     larger: by >= 1,
   })
-  return PRINT_WORDS.corrected(x === y ? [drawn(x, 'both')] : [drawn(x, 'across'), drawn(y, 'down')])
+  return PRINT_WORDS.corrected(
+    x === y ? [drawn(x, 'both')] : [drawn(x, 'across'), drawn(y, 'down')],
+  )
 }

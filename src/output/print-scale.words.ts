@@ -22,14 +22,18 @@ export const PRINT_WORDS = {
   /** Pages 1 to `tiled`; `steps` further ones hold steps. */
   bin: (tiled: number, steps: number) => {
     const bin =
-      tiled === 1 ? 'Page 1 goes into the bin.' : `Pages 1 to ${tiled} go into the bin, all of them.`
+      tiled === 1
+        ? 'Page 1 goes into the bin.'
+        : `Pages 1 to ${tiled} go into the bin, all of them.`
     if (steps === 0) return bin
     return steps === 1
       ? `${bin} Page ${tiled + 1} holds steps and stays.`
       : `${bin} Pages ${tiled + 1} to ${tiled + steps} hold steps and stay.`
   },
   /** Shares with their %; undefined way: both alike. */
-  corrected: (drawn: readonly { readonly way: Ways; readonly by: string; readonly larger: boolean }[]) =>
+  corrected: (
+    drawn: readonly { readonly way: Ways; readonly by: string; readonly larger: boolean }[],
+  ) =>
     `Corrected for one printer: drawn ${drawn.map(({ way, by, larger }) => `${by} ${larger ? 'larger' : 'smaller'} ${WAY[way]}`).join(' and ')}. True from that printer only, at 100 %, and only where both squares measure true.`,
   noSide: (typed: string, side: string) =>
     `"${typed}" is no side of this square; it was drawn ${side} long. Lay the ruler along one side and write what it says, with its unit.`,

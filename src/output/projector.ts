@@ -49,7 +49,9 @@ export function readThrow(
     if (!(pair.pixels > 0)) throw new Error(`projector: crosses ${pair.pixels} pixels apart`)
     const { measured } = pair
     if (Number.isFinite(measured) && measured >= THROWN.least && measured <= THROWN.most) continue
-    const said = Number.isFinite(measured) ? formatLength(measured, units) : PROJECTOR_WORDS.noNumber
+    const said = Number.isFinite(measured)
+      ? formatLength(measured, units)
+      : PROJECTOR_WORDS.noNumber
     const [least, most] = [formatLength(THROWN.least, units), formatLength(THROWN.most, units)]
     return {
       ok: false,

@@ -14,6 +14,7 @@ export const FIELD_WORDS = {
   field: (name: string, at: number, of: number) => `Field ${name}, ${at} of ${of}.`,
   lay: (field: string, crosses: readonly string[]) =>
     `Move the cloth until the chalk of ${field} lies under ${crosses.join(' and ')}.`,
-  chalk: (crosses: readonly string[], field: string) => `Chalk ${crosses.join(' and ')} for ${field}.`,
+  chalk: (crosses: readonly string[], field: string) =>
+    `Chalk ${crosses.join(' and ')} for ${field}.`,
   pin: 'A cross that lies on the piece is a pin instead.',
 }

@@ -65,11 +65,7 @@ function scaledLine(mark: PathMark, by: number): PathMark {
  * Letters, levels, grain and fold, and the name of the piece. Names of edges would lie on their
  * lines, and what is cut how stands with the steps.
  */
-function scaledWords(
-  mark: TextMark,
-  by: number,
-  points: Piece['points'],
-): TextMark | undefined {
+function scaledWords(mark: TextMark, by: number, points: Piece['points']): TextMark | undefined {
   const at = scale(mark.at, by)
   const lettered = mark.of && 'point' in mark.of ? points[mark.of.point] : undefined
   if (lettered)

@@ -115,8 +115,7 @@ export const SEAM_WORDS = {
   ofPiece: (edge: EdgeName, piece: PieceId) =>
     `${capital(EDGE_WORDS[edge])} of the ${PIECE_WORDS[piece]}`,
   pressOver: says`Towards the back, before anything crosses it.`,
-  overarmTape:
-    'It runs off the straight grain: sew a narrow tape in with it near the neck.',
+  overarmTape: 'It runs off the straight grain: sew a narrow tape in with it near the neck.',
   neck: (finish: string) => `Neck: ${finish}`,
   neckFacing: 'Neck: shaped facing',
   pressNeck: says`Over a rounded cushion, the edge rolled a hair to the inside.`,
@@ -132,8 +131,7 @@ export const SEAM_WORDS = {
   hangByTheWaist: says`Hang it by the waist, on a form or clipped to a hanger, for a day and a night.`,
   measureHem: says`Measure the radius of the hem again from the waist seam, mark it and cut what has dropped.`,
   draftedRound: (long: Mm) => says`Drafted: ${long} from the waist seam, all round.`,
-  skirtDrops:
-    'It drops most half way between centre and side: measure at every hand’s width.',
+  skirtDrops: 'It drops most half way between centre and side: measure at every hand’s width.',
   sleeveCatches: 'A wide sleeve catches: keep it from flame, hob, turning machine and drill.',
   leaveOpen: (long: Mm) => says`Leave the left side open for ${long}, as marked.`,
   pressSide: says`Along the seam first, then towards the back or open.`,

@@ -8,7 +8,10 @@ export const STANDING_WORDS = {
   notConfirmed: `${NOT_CONFIRMED}, ${NOT_FOR_CUTTING}`,
   /** On page one: what these sheets may be cut from. */
   confirmed: 'confirmed by tape',
-  confirmedFor: { muslin: 'confirmed by tape, for the muslin', cloth: 'confirmed by tape, for the cloth' },
+  confirmedFor: {
+    muslin: 'confirmed by tape, for the muslin',
+    cloth: 'confirmed by tape, for the cloth',
+  },
   notYetForCloth: 'confirmed by tape, for a muslin and not yet for cloth: see “Before you cut”',
   invented: (standing: string) => `${standing} · invented numbers`,
 }

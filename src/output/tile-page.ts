@@ -122,10 +122,12 @@ function stripMarks(
   face: Face,
 ): Mark[] {
   const here = pieces.filter((p) => meetsBox(p.placed.ring, tile.box))
-  const parts = here.map((p) => TILE_WORDS.lies(p.drawing.piece.words, {
+  const parts = here.map((p) =>
+    TILE_WORDS.lies(p.drawing.piece.words, {
       grainUp: p.placed.turn % 2 === 0,
       fold: isFolded(p, tile),
-    }))
+    }),
+  )
   const row = tile.name.replace(/\d+$/, '')
   const place = TILE_WORDS.place(row, tile.column + 1, plan.columns)
   const notes = [words.size, words.stamp].filter((w) => w !== undefined && w !== '')

@@ -23,7 +23,10 @@ export function wrapped(text: string, size: number, width: number, face: Face): 
     let word = withoutSoftHyphens(rest)
     const more = (): string => (now === '' ? word : ` ${word}`)
     while (long + wide(more()) > width) {
-      const [start, end] = parted(rest, (part) => long + wide(now === '' ? part : ` ${part}`) <= width)
+      const [start, end] = parted(
+        rest,
+        (part) => long + wide(now === '' ? part : ` ${part}`) <= width,
+      )
       if (start === '' && now === '') break
       lines.push(start === '' ? now : now === '' ? start : `${now} ${start}`)
       now = ''

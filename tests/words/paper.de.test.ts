@@ -267,4 +267,3 @@ test('file names are German, and kept paper work is told in either language', ()
   expect(aboutSaid(aboutPages(3))).toBe('3 Seiten')
   expect(aboutSaid('what she wrote')).toBe('what she wrote')
 })
-
