@@ -1,4 +1,3 @@
-/** Warum sich Zahlen nicht zusammen zeichnen lassen; {value} und {limit} sind Längen. */
 import type * as English from './cannot-draw.words.ts'
 
 export const UNDRAWABLE_WORDS: typeof English.UNDRAWABLE_WORDS = {

@@ -1,4 +1,3 @@
-/** Die Wahlen in Worten: wie jede heißt, was sie tut und woher ihre Beträge kommen. */
 import { capital } from '../units/capital.ts'
 import type * as English from './choices.words.ts'
 

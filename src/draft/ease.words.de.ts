@@ -1,4 +1,3 @@
-/** Veröffentlichte Mehrweiten für gewebte Blusen: wofür und von wem. */
 import type { EASE_BAND_WORDS as English } from './ease.words.ts'
 
 export const EASE_BAND_WORDS: typeof English = {

@@ -1,4 +1,3 @@
-/** Was eine Prüfung findet, in Worten; {value} und {limit} sind Längen. */
 import type * as English from './finding.words.ts'
 
 export const FINDING_WORDS: typeof English.FINDING_WORDS = {

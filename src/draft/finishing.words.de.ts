@@ -1,4 +1,3 @@
-/** Was zu Öffnungen, Belegen, Streifen, Schlitzen und verlegten Abnähern gesagt wird. */
 import type { FINISHING_WORDS as English } from './finishing.words.ts'
 
 export const FINISHING_WORDS: typeof English = {

@@ -1,4 +1,3 @@
-/** Was jedes Stück ist, und wofür es nicht ist. */
 import type { GARMENT_WORDS as English } from './garments.words.ts'
 
 export const GARMENT_WORDS: typeof English = {

@@ -1,4 +1,3 @@
-/** Die Rechnung von einem flach gelegten Stück, wie du sie machen würdest. */
 import type { LIKED_WORDS as English } from './liked.words.ts'
 
 export const LIKED_WORDS: typeof English = {

@@ -1,4 +1,3 @@
-/** Die Wahlen in Worten: wie jede heißt, was sie tut und was sie sein kann. */
 import type { OPTION_WORDS as English } from './options.words.ts'
 
 export const OPTION_WORDS: typeof English = {

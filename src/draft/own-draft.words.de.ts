@@ -1,4 +1,3 @@
-/** Was an deinem eigenen Schnitt gemessen wird, und wo du nachsiehst, wenn er abweicht. */
 import type { OWN_DRAFT_WORDS as English } from './own-draft.words.ts'
 
 const WIDTH =

@@ -1,4 +1,4 @@
-/** Wie die Schnittteile, ihre Kanten und ihre Abnäher heißen; die Fälle dazu für ganze Sätze. */
+/** Names of pieces, edges and darts; their cases besides, for whole sentences in other files. */
 import { capital } from '../units/capital.ts'
 import { germanNoun, type Form, type Gender, type GermanNoun } from '../units/german-noun.ts'
 import {

@@ -1,4 +1,4 @@
-/** Der Satz zu jedem Schritt. Lineal, Winkel und Zirkel genügen. */
+/** Direction words as a German hand reads them: "nach außen" is away from the fold. */
 import { inFull, inWords, type Amount } from '../units/amount.ts'
 import { toDegrees } from '../units/angle.ts'
 import { formatLength, formatStep, type UnitChoice } from '../units/format.ts'
@@ -81,7 +81,7 @@ export const sentence: typeof English = (step, units) => {
   }
 }
 
-/** Wo ein Keil zu nichts ausläuft. */
+/** Where a wedge comes to nothing. */
 const PIVOT = germanNoun('m', 'Brustpunkt')
 
 const HALF_SAID: Readonly<Record<Side, { readonly half: string; readonly on: string }>> = {
@@ -129,7 +129,7 @@ const THEN: Readonly<Record<Direction, string>> = {
   left: 'nach innen',
 }
 
-/** Auf dem Streifen allein, mit dem Lineal: wo die Schräge liegt, was bleibt, wie sie genäht wird. */
+/** On the strip alone, by ruler. */
 function mitreSentence(
   { out, apart, side, sewnAt, angle, why }: Extract<Act, { verb: 'mitre' }>,
   fine: (a: Amount) => string,

@@ -1,4 +1,3 @@
-/** Was die Verben des Bogens von sich aus sagen. */
 import type { SHEET_WORDS as English } from './sheet.words.ts'
 
 export const SHEET_WORDS: typeof English = {

@@ -1,4 +1,4 @@
-/** Die Rechnung einer Länge, wie sie in Schnittbüchern steht: „1/4 Brustumfang + 2,2 cm“. */
+/** As German drafting books have it: „1/4 Brustumfang + 2,2 cm“. */
 import type { AMOUNT_WORDS as English } from './amount.words.ts'
 
 export const AMOUNT_WORDS: typeof English = {

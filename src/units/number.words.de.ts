@@ -1,4 +1,3 @@
-/** Wie eine Zahl geschrieben wird. */
 import type { NUMBER_WORDS as English } from './number.words.ts'
 
 export const NUMBER_WORDS: typeof English = {

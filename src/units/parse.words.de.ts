@@ -1,4 +1,3 @@
-/** Was zu einer getippten Länge gefragt oder geantwortet wird. */
 import type { PARSE_WORDS as English } from './parse.words.ts'
 
 export const PARSE_WORDS: typeof English = {

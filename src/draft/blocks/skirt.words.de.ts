@@ -1,4 +1,3 @@
-/** Wozu jeder Schritt am Rock da ist. */
 import type { SKIRT_WORDS as English } from './skirt.words.ts'
 
 export const SKIRT_WORDS: typeof English = {

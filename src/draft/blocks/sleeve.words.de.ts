@@ -1,4 +1,3 @@
-/** Wozu jeder Schritt am Einsatzärmel da ist. */
 import type { SLEEVE_WORDS as English } from './sleeve.words.ts'
 
 export const SLEEVE_WORDS: typeof English = {

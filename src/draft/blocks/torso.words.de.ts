@@ -1,4 +1,4 @@
-/** Wozu jeder Schritt am Oberteil da ist, und wie abgelesene Längen heißen. */
+/** After "die Oberarmnaht, " stands a participle, after a colon a noun. */
 import type { TORSO_WORDS as English } from './torso.words.ts'
 
 export const TORSO_WORDS: typeof English = {

@@ -1,4 +1,3 @@
-/** Die Seite Schnitt: was darüber steht, die Zeichnung, die Schritte, die Zahlen, die Änderungen. */
 import { EDGES, PIECES } from '../../draft/piece.words.de.ts'
 import type { DRAFT_WORDS as English } from './draft.words.ts'
 

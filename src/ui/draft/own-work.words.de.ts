@@ -1,4 +1,3 @@
-/** Dein eigener Schnitt neben diesem, und das Stück, das du magst. */
 import type * as English from './own-work.words.ts'
 
 export const OWN_WORK_WORDS: typeof English.OWN_WORK_WORDS = {

@@ -1,4 +1,3 @@
-/** Die Prüfung, wie du sie liest: Fragen, was hält, was gefunden wurde, was sich verstellen lässt. */
 import type { OpeningKind } from '../../draft/opening.ts'
 import { EDGES } from '../../draft/piece.words.de.ts'
 import type * as English from './proof.words.ts'

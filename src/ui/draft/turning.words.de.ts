@@ -1,4 +1,3 @@
-/** Die Wahl auf der Seite Schnitt: ihre Gruppen und was der Schnitt dazu sagt. */
 import { capital } from '../../units/capital.ts'
 import type * as English from './turning.words.ts'
 
