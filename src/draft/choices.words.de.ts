@@ -170,7 +170,7 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
     source: COMMON,
   },
   sleeveHem: {
-    label: 'Ärmelsaum enger als die Ärmelweite',
+    label: 'Einnahme am Ärmelsaum',
     does: 'Am Saum insgesamt weggenommen; unter null stellt er aus.',
     source: COMMON,
   },

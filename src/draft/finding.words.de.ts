@@ -83,7 +83,7 @@ export const FINDING_WORDS: typeof English.FINDING_WORDS = {
   gettingIn:
     'Die genähte Taille misst {value} rundum; {limit} müssen hindurch. Wähl eine Öffnung, die bis zur Taille reicht.',
   openingAdded:
-    'Zugenäht müsste {value} über {limit} gehen. Der Schnitt bekommt eine Öffnung dazu; wähl eine andere, wenn du magst.',
+    'Zugenäht müssten {value} durch {limit} hindurch. Der Schnitt bekommt eine Öffnung dazu; wähl eine andere, wenn du magst.',
   frontNeckHigh:
     'Der vordere Halsausschnitt liegt {value} unter der Höhe des Nackenpunkts, über deiner Halsgrube bei {limit}. Mach den Ausschnitt tiefer.',
   neckBaseUnknown:

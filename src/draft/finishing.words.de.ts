@@ -34,15 +34,15 @@ export const FINISHING_WORDS: typeof English = {
   neatenedFirst: 'vor dem Annähen versäubert',
   asWideAsBendAllows: 'so breit, wie es die Rundung zulässt',
   asWideAsNeckAllows: 'so breit, wie es der Halsausschnitt zulässt',
-  wholeArmhole: 'das ganze Armloch',
+  wholeArmhole: 'ganzes Armloch',
   stripForEachArmhole: 'im Winkel von 45° zur Webkante zugeschnitten, einer für jedes Armloch',
-  theKeyhole: 'der Tropfenausschnitt',
+  theKeyhole: 'Länge des Tropfens',
   keyholeOnItsMiddle:
     'der Tropfen wird auf seine Mitte gezeichnet, auf der Linie umnäht und erst dann ausgeschnitten',
-  theSlit: 'der Schlitz',
+  theSlit: 'Länge des Schlitzes',
   slitDownItsMiddle:
     'der Schlitz wird auf seine Mitte gezeichnet, umnäht und erst dann aufgeschnitten',
-  wholeNeckEdge: 'der ganze Halsausschnitt',
+  wholeNeckEdge: 'ganzer Halsausschnitt',
   stripOnTheBias:
     'im Winkel von 45° zur Webkante zugeschnitten; ist einer zu kurz, werden Streifen im geraden Fadenlauf angesetzt',
   whatTwoMitresTake: 'was die beiden Eckschrägen brauchen',
