@@ -2,10 +2,10 @@ import type { FINISHING_WORDS as English } from './finishing.words.ts'
 
 export const FINISHING_WORDS: typeof English = {
   zip: 'Reißverschluss',
-  zipLeftOnly: 'Reißverschluss, nur in der linken Seite',
-  slitWithLoop: 'Schlitz, oben mit Schlinge',
-  keyholeWithLoop: 'Tropfenausschnitt, oben mit Schlinge',
-  centreFrontButtons: 'vordere Mitte, auf ihr die Knöpfe',
+  zipLeftOnly: 'Reißverschluss, nur links',
+  slitWithLoop: 'Schlitz mit Schlinge',
+  keyholeWithLoop: 'Tropfenausschnitt mit Schlinge',
+  centreFrontButtons: 'vordere Mitte, Knöpfe darauf',
   ventLeftOpen: 'Schlitz, bleibt offen',
   mitre: 'Eckschräge',
   gatherTo: (length) => `auf ${length} einreihen`,

@@ -143,13 +143,13 @@ export const LEVEL_WORDS: typeof English.LEVEL_WORDS = bare(LEVELS)
 
 export const pieceTitle: typeof English.pieceTitle = (id) =>
   id === 'sleeve' ? 'Ärmel, ganz' : capital(PIECES[id].bare)
-export const halfTitle: typeof English.halfTitle = (id) => `${capital(PIECES[id].bare)}, Hälfte`
+export const halfTitle: typeof English.halfTitle = (id) => `${capital(PIECES[id].bare)}, halb`
 export const sideTitle: typeof English.sideTitle = (id, side) =>
   `${pieceTitle(id)}, ${SIDE_SAID[side]}`
 export const inOneTitle: typeof English.inOneTitle = (id) =>
   `${pieceTitle(id)}, links und rechts in einem`
 export const WITHIN_STYLE_SEAM: typeof English.WITHIN_STYLE_SEAM = {
-  half: 'Mittleres Vorderteil, Hälfte',
+  half: 'Mittleres Vorderteil, halb',
   left: 'Mittleres Vorderteil, links',
   right: 'Mittleres Vorderteil, rechts',
   inOne: 'Mittleres Vorderteil, links und rechts in einem',

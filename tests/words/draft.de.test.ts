@@ -82,7 +82,7 @@ describe('the pieces and their paper', () => {
       for (const words of said) expect(words).not.toMatch(ENGLISH)
       expect(piece.words).toMatch(/^[A-ZÄÖÜ]/)
     }
-    expect(plain.pieces[0]?.words).toBe('Rückenteil, Hälfte')
+    expect(plain.pieces[0]?.words).toBe('Rückenteil, halb')
     expect(cuttingSaid({ count: 2, how: 'turnedOver' })).toBe('2× zuschneiden, einmal gewendet')
     for (const { rows } of paperLengths(worn))
       for (const { words } of rows) expect(words).not.toMatch(ENGLISH)
