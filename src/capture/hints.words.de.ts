@@ -3,8 +3,8 @@ import type { HINT_WORDS as English } from './hints.words.ts'
 export const HINT_WORDS: typeof English = {
   nobody: 'Tritt ins Bild.',
   stepBack: 'Tritt zurück.',
-  feet: 'Füße ins Bild: etwas zurück, oder die Kamera nach unten neigen.',
-  head: 'Kopf ins Bild: etwas zurück, oder die Kamera nach oben neigen.',
+  feet: 'Füße ins Bild: etwas zurück oder Kamera nach unten.',
+  head: 'Kopf ins Bild: etwas zurück oder Kamera nach oben.',
   nearer: 'Komm näher.',
   goLeft: 'Ein Schritt nach links.',
   goRight: 'Ein Schritt nach rechts.',

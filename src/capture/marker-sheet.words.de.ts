@@ -6,9 +6,9 @@ export const MARKER_SHEET_WORDS: typeof English = {
   print: 'Mit 100 % drucken, nicht an die Seite anpassen.',
   check: (millimetres) => `Mit dem Maßband prüfen: Dieser Balken ist ${millimetres} mm lang.`,
   advice: [
-    'Länger oder kürzer: noch einmal drucken. Dieser Bogen gibt jedem Foto den Maßstab.',
+    'Länger oder kürzer: neu drucken. Der Bogen gibt den Fotos den Maßstab.',
     'Nimm weißes Papier. Kleb die Faltung zu, damit der Bogen flach hängt.',
-    'Häng die obere Hälfte flach an die Taillenschnur, das ganze Quadrat im Bild.',
+    'Obere Hälfte flach an die Taillenschnur, das ganze Quadrat im Bild.',
     'Halte den weißen Rand frei von Nadeln, Fingern und Schnur.',
   ],
 }

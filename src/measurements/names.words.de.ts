@@ -141,18 +141,8 @@ export const accusative = (id: MeasurementId): string => inCase(id, 'accusative'
 export const dative = (id: MeasurementId): string => inCase(id, 'dative')
 /** die Ablesungen „des Brustumfangs“. */
 export const genitive = (id: MeasurementId): string => inCase(id, 'genitive')
-/** „vom Brustumfang“, „von der Rückenlänge“. */
-export const from = (id: MeasurementId): string => contracted(id, 'vom', 'von der')
-/** „zum Brustumfang“, „zur Rückenlänge“. */
-export const to = (id: MeasurementId): string => contracted(id, 'zum', 'zur')
-/** er, sie, es. */
-export const pronoun = (id: MeasurementId): string =>
-  ({ m: 'er', f: 'sie', n: 'es' })[NOUNS[id].gender]
 /** miss „ihn“, „sie“, „es“. */
 export const itself = (id: MeasurementId): string =>
   ({ m: 'ihn', f: 'sie', n: 'es' })[NOUNS[id].gender]
 /** At the head of a sentence: „Der Brustumfang“. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
-
-const contracted = (id: MeasurementId, short: string, feminine: string): string =>
-  `${NOUNS[id].gender === 'f' ? feminine : short} ${NOUNS[id].dative}`

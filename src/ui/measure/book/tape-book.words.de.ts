@@ -70,7 +70,7 @@ export const MEASURE_SHEET_WORDS: typeof EnglishSheet = {
   tolerance: (value, source) =>
     `Zwei Ablesungen passen, wenn sie auf ${value} gleich sind (${source}).`,
   iso: (clause) => `ISO 8559-1: ${clause}.`,
-  definition: (name) => `Definition: ${name}.`,
+  definition: (name) => `Kennung: ${name}.`,
   drawn: (label, words) => `${label}: ${words}`,
 }
 
