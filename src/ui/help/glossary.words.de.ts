@@ -52,7 +52,7 @@ export const GLOSSARY_WORDS: typeof English = {
   },
   grain: {
     word: 'Fadenlauf',
-    says: 'Die Richtung der langen Fäden, gleichlaufend mit der Webkante. Der Pfeil auf einem Schnittteil liegt an ihr.',
+    says: 'Die Richtung der langen Fäden, gleichlaufend mit der Webkante. Der Pfeil auf einem Schnittteil zeigt ihn.',
   },
   muslin: {
     word: 'Probeteil',

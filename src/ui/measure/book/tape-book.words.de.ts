@@ -68,7 +68,7 @@ export const MEASURE_SHEET_WORDS: typeof EnglishSheet = {
   takeBack: 'Zurücknehmen',
   takeBackThat: (value) => `Ablesung ${value} zurücknehmen`,
   tolerance: (value, source) =>
-    `Zwei Ablesungen passen, wenn sie auf ${value} gleich sind (${source}).`,
+    `Zwei Ablesungen passen zusammen, wenn sie höchstens ${value} auseinanderliegen (${source}).`,
   iso: (clause) => `ISO 8559-1: ${clause}.`,
   definition: (name) => `Kennung: ${name}.`,
   drawn: (label, words) => `${label}: ${words}`,

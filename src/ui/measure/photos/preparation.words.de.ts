@@ -20,7 +20,8 @@ export const PREPARATION_WORDS: typeof EnglishPreparation = {
   distance: '2,5 m',
   atWaist: 'in Höhe der Taille',
   camera: 'Kamera.',
-  cameraStands: 'Aufrecht auf Regal oder Hocker, nicht geneigt. Das Licht kommt von hinter ihr.',
+  cameraStands:
+    'Aufrecht auf Regal oder Hocker, nicht geneigt. Das Licht kommt aus ihrer Richtung.',
 }
 
 export const PRINT_WORDS: typeof EnglishPrint = {
