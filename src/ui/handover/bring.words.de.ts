@@ -12,7 +12,7 @@ import type {
 } from './bring.words.ts'
 
 export const BRING_WORDS: typeof EnglishBring = {
-  title: 'Herüberbringen',
+  title: 'Herüber\u00adbringen',
   about:
     'Fotos, ein Stück oder alles, direkt von einem deiner Geräte zum anderen: durch dein eigenes Netz, ohne Server.',
   exampleTitle: 'Auf dem Tisch liegt das Beispiel.',

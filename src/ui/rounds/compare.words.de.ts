@@ -28,13 +28,13 @@ export const COMPARE_WORDS: typeof EnglishCompare = {
   roundStanding: (number, standing) => `Runde ${number}, ${standing}`,
   onPaper: (day) => `zu Papier gebracht am ${day}`,
   aside: 'beiseitegelegt',
-  beingDrawn: 'wird gezeichnet',
+  beingDrawn: 'in Arbeit',
 }
 
 export const LAID_WORDS: typeof EnglishLaid = {
   title: 'Teile übereinander',
   piece: 'Schnittteil',
-  pinnedOn: 'Festgesteckt',
+  pinnedOn: 'Gesteckt',
   writtenOn: 'Beschriftet mit',
   lengths: 'Längen',
   points: 'Punkten',
@@ -45,9 +45,8 @@ export const LAID_WORDS: typeof EnglishLaid = {
   lineSame: 'unverändert',
   moved: (count) => `Verschobene Punkte: ${count}`,
   noneMoved: (pinned) =>
-    `Festgesteckt bei „${pinned}“ liegt kein Buchstabe und keine Abnäherspitze woanders.`,
-  movedOf: (piece, pinned) =>
-    `${piece}, festgesteckt bei „${pinned}“; die größte Verschiebung zuerst.`,
+    `Gesteckt bei „${pinned}“ liegt kein Buchstabe und keine Abnäherspitze woanders.`,
+  movedOf: (piece, pinned) => `${piece}, gesteckt bei „${pinned}“; die größte Verschiebung zuerst.`,
   fromFold: (length) => `${length} weg vom Stoffbruch`,
   toFold: (length) => `${length} zum Stoffbruch hin`,
   right: (length) => `${length} nach rechts`,

@@ -98,7 +98,7 @@ export const SHEET_WORDS: typeof EnglishSheet = {
   drawing: 'Die Bogen werden gezeichnet.',
   notLoaded:
     'Die Datei konnte nicht erstellt werden: Ein Teil dieses Programms wurde nicht geladen. Lade die Seite neu und versuche es noch einmal.',
-  saveRound: (round) => `Anprobebogen von Runde ${round} speichern (PDF)`,
+  saveRound: (round) => `Bogen von Runde ${round} speichern (PDF)`,
   saveHistory: (rounds) => `Verlauf speichern, ${rounds} Runden (PDF)`,
   withPhotos:
     'Meine Fotos in die Datei aufnehmen, Gesichter unter Papier. Ohne dieses Häkchen verlässt kein Foto diesen Browser.',
