@@ -33,7 +33,7 @@ export const wayBasis = (
   view: View,
   scale: ScaleId,
   run: RunId,
-  ...ends: readonly [string, string?]
+  ...ends: readonly string[]
 ): string => [view, scale, run, ...ends].join(FIELD)
 
 /** Several parts of a basis as one. */

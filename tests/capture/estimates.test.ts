@@ -196,6 +196,14 @@ describe('estimates of a body projected by hand', () => {
     }
   })
 
+  it('says in words what each rests on, nothing of the ids it is kept by', () => {
+    for (const outcome of Object.values(estimatesFrom(all()))) {
+      const said = outcome.ok ? basisSaid(outcome.estimate.basis) : outcome.reason
+      expect(said).toMatch(/^[a-zA-Z0-9 ,:;.]+$/)
+      expect(said).not.toMatch(/[a-z][A-Z]/)
+    }
+  })
+
   it('says of what no photo shows that it comes from surveys', () => {
     const { acrossBack, napeToArmpitLevel } = estimatesFrom(all())
     expect(acrossBack.ok && basisSaid(acrossBack.estimate.basis)).toMatch(/two surveys/)

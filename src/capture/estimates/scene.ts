@@ -121,5 +121,5 @@ export const basisOf = (
   view: View,
   scale: Scale,
   run: RunId,
-  ...ends: readonly [PlacedPoint, PlacedPoint?]
-): string => wayBasis(view, scale.by, run, ends[0].from, ends[1]?.from)
+  ...ends: readonly PlacedPoint[]
+): string => wayBasis(view, scale.by, run, ...ends.map(({ from }) => from))
