@@ -83,6 +83,7 @@ export class Session extends Work {
   noteSeen = this.#rounds.noteSeen
   notePhoto = this.#rounds.notePhoto
   noteWorn = this.#rounds.noteWorn
+  noteZone = this.#rounds.noteZone
   writeNotes = this.#rounds.writeNotes
   turnChoice = this.#changes.turnChoice
   changeChoices = this.#changes.changeChoices

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { close } from '../../src/rounds/redraft.ts'
 import {
+  branchFrom,
   firstRound,
   nextRound,
   withCorrection,
@@ -42,6 +43,7 @@ const second = withCorrection(nextRound(first, 'r2', ON), {
 const order: FitSheetOrder = {
   garmentName: 'Invented blouse',
   rounds: [first, second],
+  all: [first, second],
   history: true,
   paper: 'a4',
   units: { unit: 'cm', inchStep: 8 },
@@ -65,6 +67,18 @@ test('the history says each round, what was seen, what was decided, and the cour
     expect(words).toContain(part)
 })
 
+test('a round that was set aside is not said to come on paper yet, alone or in the history', async () => {
+  const branch = branchFrom(first, 3, 'r3', ON)
+  const all = [first, second, branch]
+  expect(await said({ ...order, rounds: all, all })).toMatch(
+    /Round 2 Begun \S+, set aside, never on paper.*Round 3 Begun \S+, not on paper yet/,
+  )
+  expect(await said({ ...order, rounds: [second], all, history: false })).toContain(
+    'set aside, never on paper',
+  )
+  expect(await said(order)).not.toContain('set aside')
+})
+
 test('one round alone has no course; photos go in only when they are given', async () => {
   const one = { ...order, rounds: [first], history: false }
   expect(await said(one)).not.toContain('The course')
@@ -79,7 +93,7 @@ test('one round alone has no course; photos go in only when they are given', asy
 })
 
 test('back and front are drawn small under their names', () => {
-  const lines = roundLines(first, order.units)
+  const lines = roundLines(first, order.all, order.units)
   expect(lines.flatMap((l) => l.figure ?? [])).toEqual(['back', 'front'])
   const width = (text: string, size: number) => text.length * size * 0.5
   const pages = fitSheetPages({ ...order, rounds: [first], history: false }, { width })

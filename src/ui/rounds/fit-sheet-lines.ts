@@ -9,7 +9,7 @@ import { whole } from '../../fitting/pinned.ts'
 import { measure, MEASUREMENT_IDS } from '../../measurements/catalogue.ts'
 import type { InstructionLine } from '../../output/instruction-page.ts'
 import { courseOf } from '../../rounds/course.ts'
-import { lineOf } from '../../rounds/line.ts'
+import { isAside, lineOf } from '../../rounds/line.ts'
 import { redraft } from '../../rounds/redraft.ts'
 import type { Round } from '../../rounds/round.ts'
 import { clothOf, freedomOf, MOVEMENTS, noteOf, verdictOf } from '../../rounds/worn.ts'
@@ -32,8 +32,15 @@ const part = (head: string, lines: readonly InstructionLine[]): readonly Instruc
 const texts = (list: readonly string[]): readonly InstructionLine[] =>
   list.map((text) => line('text', text))
 
-/** Everything that is kept of one round; heads of pieces carry their drawing. */
-export function roundLines(round: Round, units: UnitChoice): readonly InstructionLine[] {
+/**
+ * Everything that is kept of one round; heads of pieces carry their drawing.
+ * @param all the rounds of the garment: a later one sets aside what was never on paper
+ */
+export function roundLines(
+  round: Round,
+  all: readonly Round[],
+  units: UnitChoice,
+): readonly InstructionLine[] {
   const verdict = verdictOf(round)
   const cloth = clothOf(round)
   const { draft } = redraft(round)
@@ -45,6 +52,7 @@ export function roundLines(round: Round, units: UnitChoice): readonly Instructio
       FIT_SHEET_WORDS.days(
         DATE_WORDS.day(round.startedOn),
         round.printed && DATE_WORDS.day(round.printed.on),
+        isAside(all, round),
         round.from !== undefined,
       ),
     ),

@@ -18,6 +18,8 @@ export interface FitSheetOrder {
   readonly garmentName: string
   /** Those to print, oldest first. */
   readonly rounds: readonly Round[]
+  /** All rounds of the garment. */
+  readonly all: readonly Round[]
   /** The whole garment: the course stands before the rounds. */
   readonly history: boolean
   readonly paper: PaperId
@@ -38,7 +40,7 @@ export async function fitSheetPdf(order: FitSheetOrder): Promise<Uint8Array> {
 }
 
 export function fitSheetPages(order: FitSheetOrder, face: Face): readonly Page[] {
-  const { garmentName, rounds, history, units, photos } = order
+  const { garmentName, rounds, all, history, units, photos } = order
   const paper = PAPERS[order.paper]
   const last = rounds.at(-1)
   const course = history && last ? courseLinesSaid(garmentName, rounds, last, units) : []
@@ -54,7 +56,7 @@ export function fitSheetPages(order: FitSheetOrder, face: Face): readonly Page[]
         if (pairedId(piece.id) in FIGURED)
           figures[piece.id] = smallFigure(pieceDrawing(piece, {}), half, units)
       return [
-        ...stepsPages(roundLines(round, units), paper, foot, face, figures),
+        ...stepsPages(roundLines(round, all, units), paper, foot, face, figures),
         ...photoPages(photos.get(round.id) ?? [], paper, foot, face),
       ]
     }),

@@ -50,10 +50,16 @@ export const PAPER_WORDS: typeof EnglishPaper = {
 export const PAPER_SAID: typeof EnglishPaperSaid = (day, how, about) =>
   `${day}: ${PAPER_WORDS[how]}${about ? `, ${about}` : ''}`
 
+const standing = (onPaper: string | undefined, aside: boolean): string =>
+  onPaper !== undefined
+    ? `auf Papier seit ${onPaper}`
+    : aside
+      ? 'beiseitegelegt, nie auf Papier'
+      : 'noch nicht auf Papier'
+
 export const FACTS_WORDS: typeof EnglishFacts = {
   round: (number) => `Runde ${number}`,
-  days: (begun, onPaper) =>
-    `begonnen am ${begun}, ${onPaper === undefined ? 'noch nicht auf Papier' : `auf Papier seit ${onPaper}`}`,
+  days: (begun, onPaper, aside) => `begonnen am ${begun}, ${standing(onPaper, aside)}`,
   changes: 'Änderungen',
   noChanges: 'Keine: Das ist der Schnitt, wie ihn Maße und Wahl ergeben.',
   broughtAlong: 'Von einem früheren Stück mitgebracht: Es kommt vom Körper.',
@@ -115,8 +121,8 @@ export const SHEET_WORDS: typeof EnglishSheet = {
 
 export const FIT_SHEET_WORDS: typeof EnglishFitSheet = {
   round: (number) => `Runde ${number}`,
-  days: (begun, onPaper, fromEarlier) =>
-    `Begonnen am ${begun}, ${onPaper === undefined ? 'noch nicht auf Papier' : `auf Papier seit ${onPaper}`}${fromEarlier ? '; sie geht von einer früheren Runde aus' : ''}.`,
+  days: (begun, onPaper, aside, fromEarlier) =>
+    `Begonnen am ${begun}, ${standing(onPaper, aside)}${fromEarlier ? '; sie geht von einer früheren Runde aus' : ''}.`,
   sewnOf: (cloth) => `Genäht aus: ${cloth}.`,
   verdict: (verdict) => `Urteil: ${verdict}.`,
   changes: 'Änderungen bis zu dieser Runde',

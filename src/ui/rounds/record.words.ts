@@ -47,11 +47,18 @@ export const PAPER_WORDS: Readonly<Record<PaperHow, string>> = {
 export const PAPER_SAID = (day: string, how: PaperHow, about: string | undefined): string =>
   `${day}: ${PAPER_WORDS[how]}${about ? `, ${about}` : ''}`
 
+/** Without the day it never was on paper: being drawn, or set aside for a later round. */
+const standing = (onPaper: string | undefined, aside: boolean): string =>
+  onPaper !== undefined
+    ? `on paper ${onPaper}`
+    : aside
+      ? 'set aside, never on paper'
+      : 'not on paper yet'
+
 export const FACTS_WORDS = {
   round: (number: number) => `Round ${number}`,
-  /** Without the day it is not on paper yet. */
-  days: (begun: string, onPaper: string | undefined) =>
-    `begun ${begun}, ${onPaper === undefined ? 'not on paper yet' : `on paper ${onPaper}`}`,
+  days: (begun: string, onPaper: string | undefined, aside: boolean) =>
+    `begun ${begun}, ${standing(onPaper, aside)}`,
   changes: 'Changes',
   noChanges: 'None: this is the draft as the numbers and choices make it.',
   broughtAlong: 'Brought along from an earlier garment: it comes from the body.',
@@ -127,8 +134,8 @@ export const SHEET_WORDS = {
 /** The lines of a printed fit sheet. */
 export const FIT_SHEET_WORDS = {
   round: (number: number) => `Round ${number}`,
-  days: (begun: string, onPaper: string | undefined, fromEarlier: boolean) =>
-    `Begun ${begun}, ${onPaper === undefined ? 'not on paper yet' : `on paper ${onPaper}`}${fromEarlier ? '; it goes on from an earlier round' : ''}.`,
+  days: (begun: string, onPaper: string | undefined, aside: boolean, fromEarlier: boolean) =>
+    `Begun ${begun}, ${standing(onPaper, aside)}${fromEarlier ? '; it goes on from an earlier round' : ''}.`,
   sewnOf: (cloth: string) => `Sewn of ${cloth}.`,
   verdict: (verdict: string) => `The muslin is ${verdict}.`,
   changes: 'Changes up to this round',

@@ -8,7 +8,7 @@ import {
   type Round,
   type Seen,
 } from '../../rounds/round.ts'
-import type { PaperWork, Worn } from '../../rounds/worn.ts'
+import { noteOf, type PaperWork, type Worn } from '../../rounds/worn.ts'
 import type { Zone } from '../../rounds/zones.ts'
 import type { PhotoView } from '../../storage/schema/photo.ts'
 import { notesWritten } from '../undo/act-words.ts'
@@ -80,12 +80,17 @@ export class RoundActs {
     this.#open.changeRound(round, (now) =>
       withWorn(now, what, { ...entry, on: this.#work.today() } as Worn[K][number]),
     )
+  /** Her note to a zone, as `writeNotes` does it. */
+  noteZone = (round: Round, zone: Zone, text: string): Promise<boolean> =>
+    this.#open.changeRound(round, (now) => {
+      const both = bothTexts(noteOf(round, zone), noteOf(now, zone), text.trim())
+      return withWorn(now, 'zoneNotes', { zone, text: both, on: this.#work.today() })
+    })
   /** `round` as the screen shows it; where its notes were changed meanwhile both texts are kept. */
   writeNotes = (round: Round, notes: string): Promise<boolean> => {
     const write = (from: string, to: string) => {
       const now = this.#open.asItIs(round)
-      const text = now.notes === from ? to : `${now.notes}\n${to}`
-      return this.#keeping.keepRound(withNotes(now, text))
+      return this.#keeping.keepRound(withNotes(now, bothTexts(from, now.notes, to)))
     }
     return this.#keeping.act({
       what: notesWritten(round.number),
@@ -97,3 +102,7 @@ export class RoundActs {
     })
   }
 }
+
+/** What she wrote over `from`, behind what another window put there meanwhile. */
+const bothTexts = (from: string, now: string, to: string): string =>
+  now === from || now === to ? to : [now, to].filter((text) => text !== '').join('\n')
