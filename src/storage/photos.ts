@@ -1,4 +1,5 @@
 /** Photos on this device: kept by what they are (SHA-256), without metadata, until let go. */
+import type { MuslinSight } from '../capture/muslin-sight.ts'
 import type { ViewReading } from '../capture/reading.ts'
 import { sha256Of } from './bytes.ts'
 import type { Database } from './db.ts'
@@ -14,6 +15,7 @@ export interface AboutPhoto {
   readonly roundId: string | null
   readonly takenOn: string
   readonly reading?: ViewReading
+  readonly muslin?: MuslinSight
 }
 
 export interface PreparedPhoto {
@@ -41,7 +43,8 @@ export async function preparePhoto(photo: Blob, about: AboutPhoto): Promise<Prep
  */
 export function chosenAgain(before: KeptPhoto, again: KeptPhoto): KeptPhoto {
   const { removedOn: _back, ...stays } = before
-  return { ...stays, ...(again.reading && { reading: again.reading }) }
+  const { reading, muslin } = again
+  return { ...stays, ...(reading && { reading }), ...(muslin && { muslin }) }
 }
 
 /** Deletes the pixels and marks the photo, in its own row and in every round; gives those rounds. */
@@ -69,5 +72,25 @@ export async function letGo(
     await db.rounds.put(next)
     changed.push(next)
   }
+  return changed
+}
+
+/** Lets a photo go for another that is kept already; where it was shown the other one is. */
+export async function exchanged(
+  db: Database,
+  sha256: string,
+  by: string,
+  on: string,
+): Promise<readonly RoundRow[]> {
+  const changed = (await letGo(db, sha256, on)).map((row) => {
+    // The old one stays in the list, so that an earlier backup still is the same round.
+    const photos = row.round.photos.flatMap((ref) => {
+      if (ref.sha256 !== sha256) return [ref]
+      const { removedOn: _gone, ...shown } = ref
+      return [ref, { ...shown, sha256: by }]
+    })
+    return { ...row, round: { ...row.round, photos } }
+  })
+  await db.rounds.bulkPut(changed)
   return changed
 }

@@ -23,7 +23,7 @@ import {
   type LoadedPhotos,
   type WhichPhotos,
 } from './load.ts'
-import { chosenAgain, letGo, preparePhoto, type AboutPhoto } from './photos.ts'
+import { chosenAgain, exchanged, letGo, preparePhoto, type AboutPhoto } from './photos.ts'
 import { lockIn } from './photo-lock.ts'
 import { PhotoSafe } from './photo-safe.ts'
 import { BOOK_KEY, parseGarmentRow, parsePhotoRow, parseRoundRow, type RoundRow } from './rows.ts'
@@ -184,6 +184,28 @@ export class Store {
   /** The pixels, or undefined when they were let go, are not in this browser, or are locked. */
   readPhoto(sha256: string): Promise<Kept<Blob | undefined>> {
     return this.safe.read(sha256)
+  }
+
+  /**
+   * Another picture in the place of one that is kept, such as the same with the head covered, with
+   * what was read; the old pixels are deleted. Gives the rounds that show it.
+   */
+  async exchangePhoto(
+    sha256: string,
+    jpeg: Blob,
+    read: Pick<AboutPhoto, 'reading' | 'muslin'>,
+    on: string,
+  ): Promise<Kept<readonly Round[]>> {
+    const found = await this.keptPhotos({ named: [sha256] })
+    if (!found.ok) return found
+    const [before] = found.value.photos
+    if (!before?.here) return failed(STORE_WORDS.noPhoto)
+    const { view, garmentId, roundId, takenOn } = before
+    const saved = await this.savePhoto(jpeg, { view, garmentId, roundId, takenOn, ...read })
+    if (!saved.ok) return saved
+    const by = saved.value.sha256
+    if (by === sha256) return kept([])
+    return this.#changedBy(await this.keep(async (db) => kept(await exchanged(db, sha256, by, on))))
   }
 
   /** Keeps the numbers, lets the photo go: pixels deleted, every mention of it marked. */

@@ -55,6 +55,7 @@ export class Session extends Work {
   readPhoto = this.#photos.readPhoto
   bringPixels = this.#photos.bringPixels
   letPhotoGo = this.#photos.letPhotoGo
+  keepCovered = this.#photos.keepCovered
 
   setPassphrase = this.#lock.setPassphrase
   unlockPhotos = this.#lock.unlockPhotos

@@ -7,6 +7,8 @@ import { redraft } from '../../src/rounds/redraft.ts'
 import { withNotes, withSeen } from '../../src/rounds/round.ts'
 import { record } from '../../src/draft/record.ts'
 import { mm } from '../../src/units/length.ts'
+import { readBackup, writeBackup } from '../../src/storage/backup.ts'
+import { restore } from '../../src/storage/restore.ts'
 import { body, bookOf, MIDDLE } from '../bodies.ts'
 import {
   FIRST,
@@ -251,6 +253,49 @@ describe('photos', () => {
     expect(all.aside).toHaveLength(1)
   })
 
+  test('another picture in the place of one: every round that showed it shows the new, and no pixel of the old is left', async () => {
+    const on = device()
+    const store = await opened(on)
+    const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
+    const old = value(await store.savePhoto(phonePhoto(), about)).sha256
+    const later = value(await store.savePhoto(phonePhoto(9), about)).sha256
+    value(await store.saveGarment(GARMENT))
+    value(await store.saveRound(withRef(withRef(FIRST(), old), later)))
+    value(await store.saveRound(withRef(SECOND(), old)))
+    const before = value(await writeBackup(store, { on: TODAY, photos: false }))
+    const changed = value(
+      await store.exchangePhoto(old, phonePhoto(8), { reading: READING }, '2026-11-26'),
+    )
+    const all = await loaded(store)
+    expect(changed.map(({ id }) => id)).toEqual(['r1', 'r2'])
+    expect(changed).toEqual(all.rounds)
+    const [first, second] = all.rounds
+    const by = second?.photos.at(-1)?.sha256 ?? ''
+    expect(first?.photos.map((p) => [p.sha256, p.removedOn])).toEqual([
+      [old, '2026-11-26'],
+      [by, undefined],
+      // The one that took its place before stays the last of its view.
+      [later, undefined],
+    ])
+    expect(all.photos.find((p) => p.sha256 === by)).toMatchObject({ reading: READING, here: true })
+    expect(value(await store.readPhoto(old))).toBeUndefined()
+    expect(all.photos.find((p) => p.sha256 === old)?.removedOn).toBe('2026-11-26')
+    // The window goes on with the rounds as they are now, and a backup from before is no other work.
+    value(await store.saveRound(second!))
+    const read = await readBackup(await before.text())
+    if (!read.ok) throw new Error(read.sentence)
+    expect(value(await restore(store, read.content))).toMatchObject({ copies: [], rounds: 0 })
+    expect(value(await store.readPhoto(old))).toBeUndefined()
+  })
+  test('the same picture in its own place is not let go; one that is gone is refused', async () => {
+    const store = await opened(device())
+    const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
+    const { sha256 } = value(await store.savePhoto(phonePhoto(), about))
+    value(await store.exchangePhoto(sha256, phonePhoto(), { reading: READING }, TODAY))
+    expect((await loaded(store)).photos).toMatchObject([{ reading: READING, here: true }])
+    value(await store.letPhotoGo(sha256, TODAY))
+    expect((await store.exchangePhoto(sha256, phonePhoto(8), {}, TODAY)).ok).toBe(false)
+  })
   test('chosen for a second muslin, or again after it was let go, it keeps what was read from it', async () => {
     const store = await opened(device())
     const first = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const

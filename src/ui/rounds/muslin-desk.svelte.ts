@@ -8,7 +8,8 @@ import type { Fetched } from '../../capture/detector-weights.ts'
 import { linesOf } from '../../capture/muslin-lines.ts'
 import type { View } from '../../capture/reading.ts'
 import type { Session } from '../session.svelte.ts'
-import { READING_WORDS } from './photos.words.ts'
+import { headCovered } from './covered-head.ts'
+import { READING_WORDS, TAKE_WORDS } from './photos.words.ts'
 
 export interface ToRead {
   readonly sha256: string
@@ -21,6 +22,8 @@ export class MuslinDesk {
   fetched = $state.raw<Fetched | undefined>()
   status = $state.raw('')
   problem = $state.raw<string | undefined>()
+  /** A head that is found is covered in the pixels that are kept. */
+  covered = $state(true)
   readonly #session: Session
   readonly #openCamera: () => Camera
   readonly #openDarkroom: () => Darkroom
@@ -93,9 +96,14 @@ export class MuslinDesk {
     const old = kept?.muslin
     const traced = (old?.lines ?? []).filter((line) => line.by === 'hand')
     const muslin = { ...old, ...sight, lines: linesOf([...traced, ...sight.lines]) }
-    return (await this.#session.noteRead(sha256, { reading, muslin }))
-      ? undefined
-      : this.#session.problem
+    const read = { reading, muslin }
+    const jpeg = this.covered ? await headCovered(this.darkroom, opened, reading) : opened.jpeg
+    const done =
+      jpeg && jpeg !== opened.jpeg
+        ? await this.#session.keepCovered(sha256, jpeg, read)
+        : await this.#session.noteRead(sha256, read)
+    if (!done) return this.#session.problem
+    return jpeg ? undefined : TAKE_WORDS.uncovered(view)
   }
 
   stop = (): void => {

@@ -36,6 +36,8 @@ export const SLOT_WORDS: typeof EnglishSlot = {
     'So, wie sie aufgenommen sind, unterscheiden sich die beiden Fotos in Maßstab und Lage: Sieh auf die Falten, nicht auf die Größen.',
   toOneScale: 'Beide Fotos in einen Maßstab bringen',
   lookFor: 'Falten und gezeichnete Linien suchen',
+  coverRead:
+    'Den Kopf in den Bildpunkten abdecken, sobald er gefunden ist; aufdecken lässt er sich dann nicht mehr',
   notTogether: 'Nicht zusammengebracht.',
   notRead: 'Nicht gelesen.',
   markByHand: 'Dieselben zwei Stellen von Hand markieren',

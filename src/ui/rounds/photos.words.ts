@@ -32,6 +32,7 @@ export const SLOT_WORDS = {
     'As they were taken, the two photos differ in scale and place: look at folds, not at sizes.',
   toOneScale: 'Bring the two photos to one scale',
   lookFor: 'Look for folds and drawn lines',
+  coverRead: 'Cover the head in the pixels once it is found; then it cannot be uncovered',
   notTogether: 'Not brought together.',
   notRead: 'Not read.',
   markByHand: 'Mark the same two places by hand',

@@ -6,9 +6,9 @@ import type { Camera } from '../../capture/camera.ts'
 import type { Darkroom } from '../../capture/darkroom.ts'
 import { VIEWS, type View } from '../../capture/reading.ts'
 import type { Round } from '../../rounds/round.ts'
-import type { LiveTools, Read, Shot, Shots } from '../measure/photos/live-desk.svelte.ts'
-import { headPatch } from '../measure/photos/patch.ts'
+import type { LiveTools, Read, Shots } from '../measure/photos/live-desk.svelte.ts'
 import type { Session } from '../session.svelte.ts'
+import { headCovered } from './covered-head.ts'
 import { TAKE_WORDS } from './photos.words.ts'
 
 interface Workers {
@@ -55,7 +55,10 @@ export class Sitting {
       const read = shot.reading
         ? (shot as Read)
         : await this.#underway.get(view)?.catch(() => undefined)
-      const jpeg = covered && read ? await this.#coveredOf(shot, read) : shot.photo.jpeg
+      const jpeg =
+        covered && read
+          ? await headCovered(this.#workers.darkroom, shot.photo, read.reading)
+          : shot.photo.jpeg
       if (!jpeg) problem = TAKE_WORDS.uncovered(view)
       const about = { view, garmentId: round.garmentId, roundId: round.id }
       const sha256 = await session.keepPhoto(jpeg ?? shot.photo.jpeg, about)
@@ -72,13 +75,6 @@ export class Sitting {
       count += 1
     }
     return { count, problem }
-  }
-
-  /** Only where somebody was found: a guess at the head would lie over the neck of the muslin. */
-  #coveredOf({ photo }: Shot, { reading }: Read): Promise<Blob | undefined> {
-    if (!reading.person.ok) return Promise.resolve(photo.jpeg)
-    const patch = headPatch(photo.picture, reading)
-    return this.#workers.darkroom.patch(photo.jpeg, patch).catch(() => undefined)
   }
 }
 

@@ -1,6 +1,7 @@
 /** What she does with photographs. */
 import type { MuslinSight } from '../../capture/muslin-sight.ts'
 import type { ViewReading } from '../../capture/reading.ts'
+import type { Round } from '../../rounds/round.ts'
 import type { BroughtPhoto } from '../../storage/bring-pixels.ts'
 import type { Kept } from '../../storage/failure.ts'
 import type { PhotoHere, WhichPhotos } from '../../storage/load.ts'
@@ -69,11 +70,24 @@ export class PhotoActs {
     this.#keeping.inTurn(async () => {
       const removedOn = this.#work.today()
       const kept = await this.#keeping.kept(this.#keeping.store.letPhotoGo(sha256, removedOn))
-      if (!kept) return false
-      this.#work.rounds = this.#work.rounds.map(
-        (r) => kept.value.find((changed) => changed.id === r.id) ?? r,
-      )
-      await this.#work.showPhotosAnew()
-      return true
+      return kept !== undefined && this.#shown(kept.value)
     })
+  /** What was read from a photo, and the same picture with the head covered in the place of its pixels. */
+  keepCovered = (
+    sha256: string,
+    jpeg: Blob,
+    read: { readonly reading: ViewReading; readonly muslin: MuslinSight },
+  ): Promise<boolean> =>
+    this.#keeping.inTurn(async () => {
+      const { store } = this.#keeping
+      const on = this.#work.today()
+      const kept = await this.#keeping.kept(store.exchangePhoto(sha256, jpeg, read, on))
+      return kept !== undefined && this.#shown(kept.value)
+    })
+
+  async #shown(changed: readonly Round[]): Promise<true> {
+    this.#work.rounds = this.#work.rounds.map((r) => changed.find(({ id }) => id === r.id) ?? r)
+    await this.#work.showPhotosAnew()
+    return true
+  }
 }

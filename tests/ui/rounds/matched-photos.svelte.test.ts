@@ -8,10 +8,16 @@ import { render } from 'vitest-browser-svelte'
 import { userEvent } from 'vitest/browser'
 import type { ViewReading } from '../../../src/capture/reading.ts'
 import { carried, type Similarity, UNMOVED } from '../../../src/capture/similarity.ts'
-import { distance } from '../../../src/geometry/point.ts'
+import { distance, type Point } from '../../../src/geometry/point.ts'
+import { photoOf } from '../../../src/rounds/round.ts'
+import type { Session } from '../../../src/ui/session.svelte.ts'
 import { AT, card, NO_CARD, opened, reading, SIZE, type Asked } from './photographed.ts'
 import { anotherWindow } from '../draft/seeded.ts'
 import PhotosInApp from './PhotosInApp.svelte'
+
+/** The photos whose pixels are kept. */
+const here = async (session: Session) =>
+  (await session.keptPhotos('all')).filter((photo) => photo.here)
 
 /** 0.8 times as large, turned by 2 degrees, moved. */
 const TURN = (2 * Math.PI) / 180
@@ -47,7 +53,7 @@ it('the later photo is carried back by the numbers it was moved by; both cards t
     .element(screen.getByText(/^Lined up by the cards/))
     .toHaveTextContent(/[012] mm at the shoulders and [012] mm at the hips/)
   // Kept with the photos: opened again it is there without the model.
-  expect((await session.keptPhotos('all')).map((p) => p.reading?.size)).toEqual([SIZE, SIZE])
+  expect((await here(session)).map((p) => p.reading?.size)).toEqual([SIZE, SIZE])
   await screen.unmount()
   const again = await render(PhotosInApp, shown)
   await expect
@@ -118,6 +124,45 @@ it('reading can be stopped; what it still brings is not taken', async () => {
   await expect.element(screen.getByRole('button', BRING)).toBeInTheDocument()
   expect(asked.closed).toBe(1)
   expect((await session.keptPhotos('all')).filter((p) => p.reading)).toEqual([])
+})
+
+const HEAD = { x: 240, y: 100 }
+const MUSLIN = { x: 240, y: 300 }
+/** The grey of a place in the photo that round shows, as it lies in the store. */
+async function greyAt(session: Session, number: number, { x, y }: Point): Promise<number> {
+  const round = session.rounds.find((r) => r.number === number)
+  const blob = round && (await session.readPhoto(photoOf(round, 'front')?.sha256 ?? ''))
+  if (!blob) throw new Error('test: no pixels')
+  const context = new OffscreenCanvas(SIZE.width, SIZE.height).getContext('2d')
+  context?.drawImage(await createImageBitmap(blob), 0, 0)
+  return context?.getImageData(x, y, 1, 1).data[0] ?? NaN
+}
+
+it('a head that is found is covered in the pixels that are kept, and the old pixels are gone', async () => {
+  const nobody: ViewReading = { ...reading(MOVED, NO_CARD), person: { ok: false, reason: 'x' } }
+  const { screen, session } = await opened({
+    readings: [reading(UNMOVED, NO_CARD), nobody],
+    closed: 0,
+  })
+  const before = (await here(session)).map((p) => p.sha256)
+  expect(await greyAt(session, 1, HEAD)).toBeCloseTo(await greyAt(session, 1, MUSLIN), -1)
+  await screen.getByRole('button', BRING).click()
+  await expect.element(screen.getByText('Not brought together.')).toBeInTheDocument()
+  // Paper is far lighter than the grey of the invented photo.
+  expect(await greyAt(session, 1, HEAD)).toBeGreaterThan((await greyAt(session, 1, MUSLIN)) + 60)
+  expect(await greyAt(session, 2, HEAD)).toBeCloseTo(await greyAt(session, 2, MUSLIN), -1)
+  expect((await here(session)).filter((p) => before.includes(p.sha256))).toHaveLength(1)
+})
+it('switched off before they are read, the photos stay as they were chosen', async () => {
+  const readings = [reading(UNMOVED, NO_CARD), reading(UNMOVED, NO_CARD)]
+  const { screen, session } = await opened({ readings, closed: 0 })
+  const before = (await here(session)).map((p) => p.sha256)
+  await screen.getByRole('checkbox', { name: /^Cover the head in the pixels/ }).click()
+  await screen.getByRole('button', BRING).click()
+  await expect
+    .element(screen.getByRole('group', { name: /parted by a straight edge/ }))
+    .toBeInTheDocument()
+  expect((await here(session)).map((p) => p.sha256)).toEqual(before)
 })
 
 it('what another window reads of the photos is shown here; a screen that is left holds none', async () => {

@@ -1,4 +1,5 @@
 /** Notes that are being typed while another window keeps other notes of the same round. */
+import { tick } from 'svelte'
 import { expect, it, vi } from 'vitest'
 import { render } from 'vitest-browser-svelte'
 import { noteOf } from '../../../src/rounds/worn.ts'
@@ -54,6 +55,7 @@ it('of one zone do the same; what was typed and left as it was adds nothing', as
   await expect.element(screen.getByText('Kept: armhole.')).toBeInTheDocument()
   const before = session.latest(garment)?.zoneNotes.length
   type('kept over there\ntyped here ')
+  await tick()
   leave()
   await expect.element(field).toHaveValue('kept over there\ntyped here')
   expect(session.latest(garment)?.zoneNotes.length).toBe(before)
