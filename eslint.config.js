@@ -21,7 +21,10 @@ const PURE = [
 const WORDS_APART = [
   'src/capture/**',
   'src/draft/**',
+  'src/fitting/*.ts',
   'src/fitting/complaints/**',
+  'src/fitting/ops/**',
+  'src/fitting/rules/**',
   'src/geometry/**',
   'src/handover/**',
   'src/layout/**',
@@ -32,6 +35,7 @@ const WORDS_APART = [
   'src/ui/*',
   'src/ui/cut/**',
   'src/ui/draft/**',
+  'src/ui/fitting/**',
   'src/ui/help/**',
   'src/ui/measure/**',
   'src/ui/{example,handover,parts,photo-lock,rail,rounds,session,tape,undo}/**',
@@ -39,6 +43,9 @@ const WORDS_APART = [
 ]
 /** No words of a page: read by the commands only, which speak English; said by device to device. */
 const NOT_OF_A_PAGE = [
+  'src/fitting/reaches.ts',
+  'src/fitting/ops/at-cap.ts',
+  'src/fitting/rules/case.ts',
   'src/handover/{candidate,proof,word-list}.ts',
   'src/storage/migrations/**',
   'src/storage/corrections-by-hand.ts',

@@ -1,11 +1,11 @@
-/** Eine Änderung als Arbeit am Papier: die Sätze um das, was geschnitten, versetzt und neu gezeichnet wird. */
 import { DARTS, EDGES, PIECES } from '../draft/piece.words.de.ts'
+import { capital } from '../units/capital.ts'
 import type { ON_PAPER_WORDS as English } from './on-paper.words.ts'
 
 export const ON_PAPER_WORDS: typeof English = {
   stepOf: (piece, step) => `${PIECES[piece].bare}. ${step}`,
   does: (words, amount) => `${words}, ${amount}.`,
-  turned: (choice, from, to) => `${choice}: aus ${from} wird ${to}.`,
+  turned: (choice, from, to) => `${capital(choice)}: aus ${from} wird ${to}.`,
   cutAcross:
     'Rückenteil und Vorderteil gleich. Zieh auf halbem Weg zwischen Brustlinie und Taillenlinie eine Linie rechtwinklig zum Stoffbruch und schneide sie auf.',
   spread: (by) =>

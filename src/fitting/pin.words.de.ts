@@ -1,4 +1,3 @@
-/** Wie etwas abgelesen wird und wo es abgesteckt ist, in Worten. */
 import type { HOW_READ as EnglishHow, PLACE_WORDS as EnglishPlaces } from './pin.words.ts'
 
 export const HOW_READ: typeof EnglishHow = {

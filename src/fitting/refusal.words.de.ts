@@ -1,4 +1,3 @@
-/** Warum eine Änderung nicht geht, und was stattdessen zu tun ist. */
 import { CHOICES, outOfRange } from '../draft/choices.ts'
 import { DARTS, EDGES, PIECES } from '../draft/piece.words.de.ts'
 import { capital } from '../units/capital.ts'

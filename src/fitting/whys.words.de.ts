@@ -1,4 +1,3 @@
-/** Warum eine Ursache nahe liegt oder nicht: die Sätze, mit Längen als Längen. */
 import { roundBody } from './rules/drawn.words.de.ts'
 import type { Level } from './rules/gates.ts'
 import type { WHYS_WORDS as English } from './whys.words.ts'

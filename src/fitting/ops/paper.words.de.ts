@@ -1,13 +1,12 @@
-/** Was für einen Eingriff am Papier geschnitten, gespreizt, gefaltet und gezeichnet wird, Satz für Satz. */
 import { DARTS, EDGES, PIECES } from '../../draft/piece.words.de.ts'
 import type { Operation } from './operation.ts'
 import type { Down, Out, PAPER_WORDS as English } from './paper.words.ts'
 
 type Turn = Extract<Operation, { op: 'ROT' }>
 const toPivot = ({ piece }: Turn): string =>
-  piece === 'front' ? 'bis zum Brustpunkt' : 'bis zum Schulterblatt\u00adpunkt'
+  piece === 'front' ? 'bis zum Brustpunkt' : 'bis zum Schulterblattpunkt'
 const atPivot = ({ piece }: Turn): string =>
-  piece === 'front' ? 'am Brustpunkt' : 'am Schulterblatt\u00adpunkt'
+  piece === 'front' ? 'am Brustpunkt' : 'am Schulterblattpunkt'
 const upDown = ({ by, down }: Down): string => `${by} nach ${down ? 'unten' : 'oben'}`
 const inOut = ({ by, out }: Out): string => `${by} nach ${out ? 'außen' : 'innen'}`
 
@@ -20,12 +19,12 @@ export const PAPER_WORDS: typeof English = {
       loses === undefined
         ? ''
         : ` Die Kante läuft dort schräg und ${op.width > 0 ? 'verliert' : 'gewinnt'} ${loses} ihrer Länge.`
-    return `${act}, auf nichts ${atPivot(op)}; ${DARTS[op.into].der} nimmt es auf. Festkleben, und die Kante glatt ausziehen.${slant}`
+    return `${act}, auf null ${atPivot(op)}; ${DARTS[op.into].der} nimmt es auf. Festkleben, und die Kante glatt ausziehen.${slant}`
   },
   cutToHinge: (below, far) =>
     `Schneide ${below} unter dem Halsausschnitt rechtwinklig von der Mitte ein, ${far} bis zur Kante gegenüber, nicht hindurch.`,
   wedge: (longer, by) =>
-    `${longer ? 'Spreize' : 'Überlappe'} es an der Mitte um ${by}, auf nichts an der Kante gegenüber. Festkleben. Zieh die Mitte wieder gerade und schieb jede Waagerechte an sie zurück, damit die Breiten bleiben.`,
+    `${longer ? 'Spreize' : 'Überlappe'} es an der Mitte um ${by}, auf null an der Kante gegenüber. Festkleben. Zieh die Mitte wieder gerade und schieb jede Waagerechte an sie zurück, damit die Breiten bleiben.`,
   cutAlongDart: (apex, along) =>
     `Schneide von der vorderen Mitte rechtwinklig bis zum Brustpunkt, ${apex}, und weiter auf der Achse des seitlichen Abnähers${along === undefined ? '' : `, ${along}`}, bis zur Seite.`,
   drop: (longer, by) =>
@@ -40,7 +39,7 @@ export const PAPER_WORDS: typeof English = {
   strip: (wider, level, across, by) =>
     `${wider ? 'Kleb Papier hinter das Armloch. ' : ''}Zieh eine Waagerechte ${level} unter dem Schulterpunkt; das Armloch trifft sie ${across} von der Mitte. Zeichne dort ${by} weiter ${wider ? 'außen' : 'innen'} an.`,
   stripLine:
-    'Zeichne das Armloch durch die Marke, auf nichts am Schulterpunkt und auf nichts am Unterarmpunkt.',
+    'Zeichne das Armloch durch die Marke, auf null am Schulterpunkt und auf null am Unterarmpunkt.',
   slide: (dart, down, out) =>
     `Schneide ein Rechteck um ${DARTS[dart].den} aus und schieb es ${[...(down ? [upDown(down)] : []), ...(out ? [inOut(out)] : [])].join(' und ')}; füll die Lücke. Zeichne die Naht bei gefaltetem Abnäher.`,
   dartTip: (dart, by, back) =>

@@ -1,4 +1,3 @@
-/** Was ein Eingriff tut, in wenigen Worten und ohne sein Maß. */
 import { DARTS, EDGES, PIECES } from '../../draft/piece.words.de.ts'
 import type { NamedPlace, WedgeLevel } from './operation.ts'
 import type { NOTE_WORDS as EnglishNotes, operationWords as English } from './said.words.ts'
@@ -22,7 +21,7 @@ export const operationWords: typeof English = (op) => {
     case 'ROT':
       return `${PIECES[op.piece].bare}: Keil ${EDGES[op.edge].am} ${op.width > 0 ? 'geschlossen' : 'geöffnet'}, in ${DARTS[op.into].den}`
     case 'WEDGE':
-      return `${PIECES[op.piece].bare}: Mitte ${LEVEL[op.level]} ${op.by > 0 ? 'länger' : 'kürzer'}, nichts an der Kante gegenüber`
+      return `${PIECES[op.piece].bare}: Mitte ${LEVEL[op.level]} ${op.by > 0 ? 'länger' : 'kürzer'}, an der Kante gegenüber null`
     case 'STRIP':
       return `${PIECES[op.piece].bare}: in der Breite ${op.by > 0 ? 'weiter' : 'schmaler'}`
     case 'DROP':

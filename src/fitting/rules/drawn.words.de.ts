@@ -1,7 +1,3 @@
-/**
- * Was ein Schnitt von einer Entscheidung trägt, in Worten: was sich nicht zeichnen lässt und was
- * stattdessen geht, welcher Abnäher es aufnimmt, was eine Änderung nebenbei tut.
- */
 import type { EaseLevel } from '../../draft/ease.ts'
 import { EDGES, PIECES } from '../../draft/piece.words.de.ts'
 import { capital } from '../../units/capital.ts'

@@ -1,4 +1,3 @@
-/** Zahlen, die gegen eine Beobachtung sprechen, in Millimetern; der Bildschirm setzt ihre Einheit ein. */
 import type { Level } from './gates.ts'
 import type { GATE_WORDS as English } from './gates.words.ts'
 

@@ -1,7 +1,3 @@
-/**
- * Wie Beobachtungen aufeinander wirken, in Worten: warum eine zuerst kommt, die Weite einer anderen
- * nimmt oder ihr entgegensteht. Beobachtungen stehen mit ihrem Zeichen.
- */
 import type { Kind } from '../complaints/heads.ts'
 import type { INTERACTION_WORDS as English } from './interactions.words.ts'
 

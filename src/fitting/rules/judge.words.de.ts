@@ -1,8 +1,3 @@
-/**
- * Was die Regeln zu einer Beobachtung sagen: ihre Ursache, ihr Maß und wie es zustande kam, oder
- * was zuerst gefragt wird. Beobachtungen stehen mit ihrem Zeichen und Längen in Millimetern, mit
- * Punkt; der Bildschirm setzt Namen und ihre Einheit dafür ein.
- */
 import { plainNumber } from '../../units/number.ts'
 import { HOW_READ, PLACE_WORDS } from '../pin.words.de.ts'
 import type { JUDGE_WORDS as English } from './judge.words.ts'
@@ -10,13 +5,13 @@ import type { JUDGE_WORDS as English } from './judge.words.ts'
 export const JUDGE_WORDS: typeof English = {
   of: (id, what) => `${id}: ${what}`,
   cause: (causeId, name) => `${causeId} (${name ?? 'unbekannt'})`,
-  causes: (said) => `${said.join(' = ')}.`,
+  causes: (said) => `Ursache: ${said.join(' = ')}.`,
   unread: (id, key) => `${id}: Die Antwort „${key}“ nennt keine Ursache und keine Probe davon.`,
   stretched: (id, longer, advice) =>
     `${id}: Die Kante ist ${longer} mm länger genäht als gezeichnet; mehr als 3 mm kommen vom Dehnen beim Nähen. ${advice}`,
   making: (causes, advice) => `${causes.join(', ')}: ${advice}`,
   whichSide:
-    'Sag, auf welcher Seite es abgesteckt ist, links oder rechts: Die Seiten werden nicht gemittelt.',
+    'Sag, auf welcher Seite es abgesteckt ist, links oder rechts; die Seiten werden nicht gemittelt.',
   noPart: (id, elsewhere) => `${id}: Dafür hat dieses Stück kein Teil. ${elsewhere}`,
   elsewhere: {
     cutIn:
@@ -68,7 +63,7 @@ export const JUDGE_WORDS: typeof English = {
   absurd: (raw, most) =>
     `${raw} mm auf dem halben Teil ist mehr, als eine Anprobe je ändert; das meiste einer Runde sind ${most} mm. Lies es noch einmal ab, in Millimetern, und miss die Zahlen nach, auf denen es ruht.`,
   takesAway: (how) =>
-    `Abgesteckt (${HOW_READ[how].word}) nimmt es Stoff weg, und hier fehlt welcher. Öffne die Naht oder schneide ein, wo es spannt, und lies die Lücke ab.`,
+    `So abgesteckt (${HOW_READ[how].word}) nimmt es Stoff weg, und hier fehlt welcher. Öffne die Naht oder schneide ein, wo es spannt, und lies die Lücke ab.`,
   letsIn:
     'Ein Einschnitt gibt Stoff dazu, und hier ist zu viel. Steck es weg und lies die Falte ab.',
   lineDenies: (read) =>

@@ -1,4 +1,3 @@
-/** Worte der Frage und dessen, was abgesteckt ist. */
 import { capital } from '../../units/capital.ts'
 import { plainNumber } from '../../units/number.ts'
 import type { ASK_WORDS as English } from './ask.words.ts'

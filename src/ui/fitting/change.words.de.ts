@@ -1,4 +1,3 @@
-/** Was eine Änderung tut, in einem Satz, und die Entscheidungen, wie sie aufgezählt werden. */
 import type { Side } from '../../draft/piece.ts'
 import { DARTS, EDGES, PIECES } from '../../draft/piece.words.de.ts'
 import type { Edit, Way } from '../../fitting/complaints/complaint.ts'
@@ -35,13 +34,19 @@ export const CHANGE_WORDS: typeof English = {
     width,
     ' geschlossen.',
   ],
-  turned: (choice, from, to) => [`${choice}: von `, from, ' auf ', to, ', hinten und vorn gleich.'],
+  turned: (choice, from, to) => [
+    `${capital(choice)}: von `,
+    from,
+    ' auf ',
+    to,
+    ', hinten und vorn gleich.',
+  ],
   done: (words, amount) => [`${words}, `, amount, '.'],
   takenBack: ['Die Änderung ist zurückgenommen.'],
   foldedOut: (of) => [
     'Falte ',
     of.across,
-    ` ${EDGES[of.edge].am} ${PIECES[of.piece].des} weg, auf nichts am ${of.piece === 'front' ? 'Brustpunkt' : 'Schulterblattpunkt'}. ${capital(DARTS[of.into].der)} `,
+    ` ${EDGES[of.edge].am} ${PIECES[of.piece].des} weg, auf null am ${of.piece === 'front' ? 'Brustpunkt' : 'Schulterblattpunkt'}. ${capital(DARTS[of.into].der)} `,
     ...(of.dart === 0 ? ['bleibt so breit wie gedruckt'] : ['öffnet sich um ', of.dart]),
     `; ${EDGES[of.edge].der} `,
     ...(of.shorter === 0

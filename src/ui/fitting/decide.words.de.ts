@@ -1,4 +1,3 @@
-/** Worte zu dem, was sich ändern würde, was sich geändert hat und was bisher gilt. */
 import { DARTS } from '../../draft/piece.words.de.ts'
 import { roundBody } from '../../fitting/rules/drawn.words.de.ts'
 import { capital } from '../../units/capital.ts'

@@ -1,4 +1,3 @@
-/** Worte des Ortes selbst: bevor es ein Probeteil gibt, zwischen den Bögen, und was behalten wurde. */
 import type { FIT_WORDS as English } from './fit.words.ts'
 
 export const FIT_WORDS: typeof English = {

@@ -1,4 +1,3 @@
-/** Worte zu dem, was sie sagt: zuerst, in Bewegung, an der Figur, am Zeiger, mit eigenen Worten. */
 import { undListed } from '../../units/german-noun.ts'
 import type { FigureView } from './figure-places.ts'
 import type { SAY_WORDS as English } from './say.words.ts'

@@ -1,7 +1,3 @@
-/**
- * Der gesprochene Satz in Worten: die Folge seiner Teile, seine Lücken, und was sie füllen kann.
- * `name` ist das Wort für sich, `said` steht im Satz, mit Vorwort und Fall.
- */
 import type {
   CLOTH_WORDS as EnglishCloth,
   FOLDS_WORDS as EnglishFolds,

@@ -1,4 +1,3 @@
-/** Wie eine Probe ausgehen kann, in Worten: was sie bei Ja sieht, und was bei Nein. */
 import type { Sees, SEES_WORDS as English } from './sees.words.ts'
 
 const sees = (yes: string, no: string): Sees => [yes, no]
