@@ -1,6 +1,7 @@
 /** The words of page one, from the draft and what she said about the sheets. */
 import { cuttingSaid } from '../draft/piece.words.ts'
 import type { Draft } from '../draft/draft.ts'
+import { DATE_WORDS } from '../units/dates.words.ts'
 import type { CoverWords } from './cover-page.ts'
 import { edgeLines } from './edge-words.ts'
 import type { Stuff } from './finish.ts'
@@ -19,7 +20,7 @@ export const coverWords = (
   garmentName,
   units: words.units,
   ...(words.round === undefined ? {} : { round: words.round }),
-  ...(words.date === undefined ? {} : { date: words.date }),
+  ...(words.date === undefined ? {} : { date: DATE_WORDS.day(words.date) }),
   ...(words.scale === undefined ? {} : { corrected: correctedWords(words.scale) }),
   standing: words.invented ? STANDING_WORDS.invented(standing) : standing,
   pieces: draft.pieces.map((p) => COVER_WORDS.piece(p.words, cuttingSaid(p.cut))),

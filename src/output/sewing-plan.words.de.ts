@@ -118,7 +118,7 @@ export const SEAM_WORDS: typeof Seam = {
   pressOver: says`zum Rücken hin, bevor etwas sie kreuzt.`,
   overarmTape: 'Sie läuft schräg zum Fadenlauf: Nähe nahe am Hals ein schmales Band mit ein.',
   neck: (finish) => `Hals: ${finish}`,
-  neckFacing: 'Hals: Formbeleg',
+  neckFacing: 'Hals: geformter Beleg',
   pressNeck: says`über einem runden Kissen, die Kante ein Haar nach innen gerollt.`,
   hangSleeves: 'Ärmelkanten aushängen lassen',
   hangADay: says`Hänge es einen Tag und eine Nacht auf eine Büste oder einen Bügel.`,

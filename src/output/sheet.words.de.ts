@@ -16,7 +16,7 @@ const SIDE = { left: 'links', right: 'rechts' }
 
 export const COVER_WORDS: typeof Cover = {
   round: (round) => `Runde ${round}`,
-  twoSquares: 'Zwei Quadrate: Miss beide vor dem Schneiden.',
+  twoSquares: 'Miss beide Quadrate, bevor du schneidest.',
   side100: '100 mm, jede Seite',
   side4: '4 in, jede Seite',
   how: [
@@ -114,7 +114,7 @@ export const LINE_WORDS: typeof Lines = {
   inner: 'innen markiert',
   level: 'Höhe am Körper',
   plumb: 'Lot',
-  notch: 'Passzeichen, Ende',
+  notch: 'Passzeichen, Markenende',
   clip: 'Einschnitt',
   stayStitch: 'Stütznaht',
 }
