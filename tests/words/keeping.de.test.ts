@@ -6,6 +6,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import * as v from 'valibot'
 import { wordsOf } from '../../src/handover/proof.ts'
+import { CODE_WORDS, SAME_SIDE } from '../../src/handover/handover.words.ts'
 import { WORDS } from '../../src/handover/word-list.ts'
 import { lengthWords, tipWords } from '../../src/rounds/compare.ts'
 import { driftedWords } from '../../src/rounds/drift.ts'
@@ -16,9 +17,16 @@ import { failureOf } from '../../src/storage/failure.ts'
 import { OperationSchema } from '../../src/storage/schema/operation.ts'
 import { parsed } from '../../src/storage/schema/parsed.ts'
 import { RoundSchema } from '../../src/storage/schema/round.ts'
+import { BACKUP_WORDS } from '../../src/storage/storage.words.ts'
 import { SEED } from '../../src/ui/example/seed.ts'
 import { asText } from '../../src/ui/fitting/change-words.ts'
-import { GOODS_WORDS, SEND_WORDS } from '../../src/ui/handover/bring.words.ts'
+import {
+  BRING_WORDS,
+  CODE_SHOWN_WORDS,
+  GOODS_WORDS,
+  SEND_WORDS,
+} from '../../src/ui/handover/bring.words.ts'
+import { NO_WAY } from '../../src/ui/handover/why-closed.words.ts'
 import { SAFE_WORDS } from '../../src/ui/rail/safe-keeping.words.ts'
 import { SUMMARY } from '../../src/ui/rounds/compare.words.ts'
 import { standingSaid } from '../../src/ui/rounds/record-words.ts'
@@ -149,6 +157,22 @@ describe('refusals', () => {
 test('the example calls itself invented, its notes are German', () => {
   expect(SEED.name).toMatch(/Erfundenes Beispiel/)
   for (const { cloth, notes } of SEED.muslins) expect(`${cloth} ${notes}`).not.toMatch(ENGLISH)
+})
+
+test('a key that is named in a sentence is called what stands on it', () => {
+  const quoted = (key: string) => `„${key.replaceAll('\u00ad', '')}“`
+  const named: readonly (readonly [sentence: string, key: string])[] = [
+    [BACKUP_WORDS.notOurs, SAFE_WORDS.save],
+    [NO_WAY, SAFE_WORDS.save],
+    [BRING_WORDS.byFile, SAFE_WORDS.save],
+    [BRING_WORDS.byFile, SAFE_WORDS.readBack],
+    [CODE_WORDS.foreign, BRING_WORDS.title],
+    [SAME_SIDE.offer, BRING_WORDS.readKey],
+    [SAME_SIDE.answer, BRING_WORDS.showKey],
+    [CODE_SHOWN_WORDS.first, BRING_WORDS.readKey],
+    [CODE_SHOWN_WORDS.answer, CODE_SHOWN_WORDS.readAnswer],
+  ]
+  for (const [sentence, key] of named) expect(sentence).toContain(quoted(key))
 })
 
 test('copies are named, one round or none', () => {
