@@ -1,3 +1,4 @@
+import { capital } from '../units/capital.ts'
 import type { PieceId } from '../draft/piece.ts'
 import { DARTS, EDGES, PIECES } from '../draft/piece.words.de.ts'
 import { undListed } from '../units/german-noun.ts'
@@ -16,7 +17,6 @@ import type {
   WAY_OUT_WORDS as WayOut,
 } from './cloth.words.ts'
 
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 const The = ({ id }: { readonly id: PieceId }): string => capital(PIECES[id].der)
 
 export const MANNER_WORDS: typeof Manners = {

@@ -1,5 +1,6 @@
+import { capital } from '../units/capital.ts'
 import type { BOOK_WORDS as English } from './book.words.ts'
-import { accusative, capital, genitive, itself, nominative } from './names.words.de.ts'
+import { accusative, genitive, itself, nominative } from './names.words.de.ts'
 
 export const BOOK_WORDS: typeof English = {
   oneReading: (id) =>

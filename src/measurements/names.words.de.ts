@@ -144,5 +144,3 @@ export const genitive = (id: MeasurementId): string => inCase(id, 'genitive')
 /** miss „ihn“, „sie“, „es“. */
 export const itself = (id: MeasurementId): string =>
   ({ m: 'ihn', f: 'sie', n: 'es' })[NOUNS[id].gender]
-/** At the head of a sentence: „Der Brustumfang“. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,4 +1,5 @@
-import { capital, dative, itself, nominative } from './names.words.de.ts'
+import { capital } from '../units/capital.ts'
+import { dative, itself, nominative } from './names.words.de.ts'
 import type { PLAUSIBILITY_WORDS as English, SaidLength } from './plausibility.words.ts'
 
 const pair = (one: SaidLength, other: SaidLength): string =>

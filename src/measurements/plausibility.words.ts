@@ -1,8 +1,7 @@
 /** Numbers that do not go together, with their lengths as printed. */
+import { capital } from '../units/capital.ts'
 import type { MeasurementId } from './catalogue.ts'
 import { MEASURE_NAMES } from './names.words.ts'
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** A measurement beside its printed length. */
 export interface SaidLength {

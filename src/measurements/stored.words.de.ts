@@ -1,4 +1,5 @@
-import { capital, nominative } from './names.words.de.ts'
+import { capital } from '../units/capital.ts'
+import { nominative } from './names.words.de.ts'
 import type { STORED_WORDS as English } from './stored.words.ts'
 
 export const STORED_WORDS: typeof English = {

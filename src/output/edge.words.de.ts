@@ -1,3 +1,4 @@
+import { capital } from '../units/capital.ts'
 import { EDGES, PIECES } from '../draft/piece.words.de.ts'
 import { undListed } from '../units/german-noun.ts'
 import type {
@@ -7,8 +8,6 @@ import type {
   MISFIT_WORDS as Misfit,
 } from './edge.words.ts'
 import { FINISH_NAMES, THE_FINISH } from './finish.words.de.ts'
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
 export const EDGE_OF: typeof Of = {
   pieces: (edge, pieces) =>

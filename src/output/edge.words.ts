@@ -1,11 +1,10 @@
 /** Edges in words: their names where one name is not enough, what lies beyond them, what goes there. */
+import { capital } from '../units/capital.ts'
 import type { EdgeName, PairedId } from '../draft/piece.ts'
 import { EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 import { FINISH_NAMES } from './finish.words.ts'
 
 type FinishId = keyof typeof FINISH_NAMES
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
-
 /** "centre of the front and side front". */
 export const EDGE_OF = {
   pieces: (edge: EdgeName, pieces: readonly PairedId[]) =>

@@ -1,3 +1,4 @@
+import { capital } from '../units/capital.ts'
 import type { AnyDart, EdgeName, PieceId } from '../draft/piece.ts'
 import { DARTS, EDGES, PIECES } from '../draft/piece.words.de.ts'
 import type { Mm } from '../units/length.ts'
@@ -10,8 +11,6 @@ import type {
   SEAM_WORDS as Seam,
   SHAPED_WORDS as Shaped,
 } from './sewing-plan.words.ts'
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
 export const PLAN_WORDS: typeof Plan = {
   title: 'Nähplan',

@@ -1,10 +1,10 @@
 /** The sewing plan in words: what each step is called, how it is done, what is minded. */
+import { capital } from '../units/capital.ts'
 import type { AnyDart, EdgeName, PieceId } from '../draft/piece.ts'
 import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
 import type { Mm } from '../units/length.ts'
 import { says } from './pass.ts'
 
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1)
 
 /** The plan as a whole, and the numbers of a step. */

@@ -1,9 +1,8 @@
+import { capital } from '../../../units/capital.ts'
 import { EDGES, PIECES } from '../../../draft/piece.words.de.ts'
 import { FINISH_NAMES } from '../../../output/finish.words.de.ts'
 import { undListed } from '../../../units/german-noun.ts'
 import type { EDGES_WORDS as English } from './edges.words.ts'
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
 export const EDGES_WORDS: typeof English = {
   title: { muslin: 'Kanten des Probeteils', cloth: 'Kanten des Stücks' },

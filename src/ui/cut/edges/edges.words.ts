@@ -1,9 +1,9 @@
 /** The edges on the Cut page: how each is finished and how much lies beyond it. */
+import { capital } from '../../../units/capital.ts'
 import type { EdgeName, PairedId } from '../../../draft/piece.ts'
 import { EDGE_WORDS, PIECE_WORDS } from '../../../draft/piece.words.ts'
 import { FINISH_NAMES } from '../../../output/finish.words.ts'
 
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 type FinishId = keyof typeof FINISH_NAMES
 
 export const EDGES_WORDS = {

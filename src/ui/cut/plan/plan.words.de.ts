@@ -1,6 +1,5 @@
+import { capital } from '../../../units/capital.ts'
 import type { KIND_WORDS as Kind, PLAN_LEAF as Plan } from './plan.words.ts'
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
 export const PLAN_LEAF: typeof Plan = {
   title: 'Nähplan',
