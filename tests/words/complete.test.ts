@@ -34,7 +34,8 @@ describe.each(OTHER_LANGUAGES)('in "%s"', (language) => {
 
   test.each(english)('%s: entry for entry', async (path) => {
     const [ours, theirs] = [await load[path]!(), await load[sisterOf(path)]!()]
-    expect(Object.keys(theirs).sort()).toEqual(Object.keys(ours).sort())
+    // A sister may hold more: German nouns with their article and case, for other files of words.
+    expect(Object.keys(theirs)).toEqual(expect.arrayContaining(Object.keys(ours)))
     if (LISTENED_FOR.test(path)) return
     const sisters = new Map(leaves(theirs, ''))
     const wrong = leaves(ours, '').flatMap(([at, value]) => {
