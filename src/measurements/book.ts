@@ -22,6 +22,10 @@ export interface TapeReading {
 export interface Proposal {
   readonly estimate: Estimate
   readonly on: string
+  /** The reading of photos it is from, by a name of its own; books of before readings were named lack it. */
+  readonly reading?: string
+  /** The readings it came after: by these two books tell which is the later, whatever the clock said. */
+  readonly after?: readonly string[]
   /** Asked which is right, she said on this day: the tape. A newer proposal may ask again. */
   readonly tapeStandsOn?: string
 }
@@ -59,16 +63,32 @@ const ONE_MARK = inches(1 / 8)
 export const emptyBook = (): Book => ({})
 
 /** Writes down what the camera says; the newest proposal replaces the one before. */
-export function propose(book: Book, id: MeasurementId, estimate: Estimate, on: string): Book {
-  return { ...book, [id]: { ...entryOf(book, id), proposal: { estimate, on: isoDate(on) } } }
+export function propose(
+  book: Book,
+  id: MeasurementId,
+  estimate: Estimate,
+  on: string,
+  reading: string,
+): Book {
+  const entry = entryOf(book, id)
+  const after = entry.proposal ? readingsTo(entry.proposal) : []
+  return { ...book, [id]: { ...entry, proposal: { estimate, on: isoDate(on), reading, after } } }
 }
+/** The readings of photos up to this one, and it. */
+export const readingsTo = ({ reading, after = [] }: Proposal): readonly string[] =>
+  reading === undefined ? after : [...after, reading]
 
 /** Writes down every estimate of a set of photographs that belongs to a tape measurement. */
-export function proposeAll(book: Book, outcomes: EstimateOutcomes, on: string): Book {
+export function proposeAll(
+  book: Book,
+  outcomes: EstimateOutcomes,
+  on: string,
+  reading: string,
+): Book {
   let next = book
   for (const [from, ids] of Object.entries(PROPOSED_TO)) {
     const outcome = outcomes[from as keyof typeof PROPOSED_TO]
-    if (outcome.ok) for (const id of ids) next = propose(next, id, outcome.estimate, on)
+    if (outcome.ok) for (const id of ids) next = propose(next, id, outcome.estimate, on, reading)
   }
   return next
 }
@@ -178,6 +198,14 @@ export function tapeStands(book: Book, id: MeasurementId, on: string): Book {
   const entry = entryOf(book, id)
   if (!entry.proposal) throw new Error(`tapeStands: no photo says anything of ${id}`)
   return { ...book, [id]: { ...entry, proposal: { ...entry.proposal, tapeStandsOn: isoDate(on) } } }
+}
+
+/** She takes that back: the proposal asks again. */
+export function askAgain(book: Book, id: MeasurementId): Book {
+  const entry = entryOf(book, id)
+  if (!entry.proposal) return book
+  const { tapeStandsOn: _said, ...proposal } = entry.proposal
+  return { ...book, [id]: { ...entry, proposal } }
 }
 
 /** Neither is trusted: every reading is withdrawn, and it is taped anew. */

@@ -91,11 +91,15 @@ function parseProposal(stored: unknown): Proposal | undefined {
   const { value, pm90, basis } = stored.estimate
   if (!isReadingValue(value) || typeof pm90 !== 'number' || !(pm90 >= 0)) return undefined
   if (!Number.isFinite(pm90) || typeof basis !== 'string') return undefined
-  const { tapeStandsOn } = stored
+  const { tapeStandsOn, reading, after } = stored
   if (tapeStandsOn !== undefined && !isDate(tapeStandsOn)) return undefined
+  if (reading !== undefined && typeof reading !== 'string') return undefined
+  if (after !== undefined && !isNames(after)) return undefined
   return {
     estimate: { value: mm(value), pm90: mm(pm90), basis },
     on: stored.on,
+    ...(reading !== undefined && { reading }),
+    ...(after !== undefined && { after }),
     ...(tapeStandsOn !== undefined && { tapeStandsOn }),
   }
 }
@@ -103,6 +107,8 @@ function parseProposal(stored: unknown): Proposal | undefined {
 export const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
 const isDate = (value: unknown): value is string => typeof value === 'string' && isIsoDate(value)
+const isNames = (value: unknown): value is readonly string[] =>
+  Array.isArray(value) && value.every((name) => typeof name === 'string')
 const isReadingValue = (value: unknown): value is number =>
   typeof value === 'number' && value >= SHORTEST_READING && value <= LONGEST_READING
 const shown = (value: unknown): string => JSON.stringify(value) ?? String(value)

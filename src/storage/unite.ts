@@ -2,14 +2,21 @@
  * Two tape books made into one. A book only ever grows (readings are added or marked withdrawn),
  * so uniting loses nothing: two windows, or a backup and the present, never overwrite each other.
  */
-import type { Book, Doubt, Entry, Proposal, TapeReading } from '../measurements/book.ts'
+import {
+  readingsTo,
+  type Book,
+  type Doubt,
+  type Entry,
+  type Proposal,
+  type TapeReading,
+} from '../measurements/book.ts'
 import { MEASUREMENT_IDS, type MeasurementId } from '../measurements/catalogue.ts'
 import { sameData } from './same.ts'
 
 /**
  * Readings keep the order of `first`; what only `second` knows follows behind.
- * @param seen the book both went on from, where it is known: what a photo said is then taken from
- * the one that changed it, whatever the clock said
+ * @param seen the book both went on from, where it is known: what she said of one reading of photos
+ * is then taken from the one that changed it
  */
 export function uniteBooks(first: Book, second: Book, seen?: Book): Book {
   const book: Partial<Record<MeasurementId, Entry>> = {}
@@ -59,15 +66,31 @@ function unitedProposal(
   b: Proposal | undefined,
   seen: Entry | undefined,
 ): Proposal | undefined {
-  if (seen && sameData(b, seen.proposal)) return a ?? b
-  if (seen && sameData(a, seen.proposal)) return b ?? a
-  return newer(a, b)
+  if (!a || !b) return a ?? b
+  const stands = a.reading === b.reading ? ofOneReading(a, b, seen) : isLater(b, a) ? b : a
+  const all = new Set([...readingsTo(a), ...readingsTo(b)])
+  if (stands.reading === undefined) return stands
+  return { ...stands, after: [...all].filter((name) => name !== stands.reading) }
 }
 
-/** Where both changed, or nobody knows: the later photographs; on the same day those of the first. */
-function newer(a: Proposal | undefined, b: Proposal | undefined): Proposal | undefined {
-  if (!a || !b) return a ?? b
-  return b.on > a.on ? b : a
+/**
+ * A reading of photos that knows of the other came after it, and any came after those that had no
+ * names yet. Of two that do not know of one another, the later date stands; on one day their names
+ * decide, so that both windows come to the same.
+ */
+function isLater(a: Proposal, b: Proposal): boolean {
+  if (b.reading === undefined || a.after?.includes(b.reading)) return true
+  if (a.reading === undefined || b.after?.includes(a.reading)) return false
+  return a.on === b.on ? a.reading > b.reading : a.on > b.on
+}
+
+/** The same reading, or two without names: what changed of it since; else the later, and what she said of it. */
+function ofOneReading(a: Proposal, b: Proposal, seen: Entry | undefined): Proposal {
+  if (seen && sameData(b, seen.proposal)) return a
+  if (seen && sameData(a, seen.proposal)) return b
+  if (a.on !== b.on) return b.on > a.on ? b : a
+  const said = a.tapeStandsOn === undefined && sameData(a.estimate, b.estimate)
+  return said ? b : a
 }
 
 /**

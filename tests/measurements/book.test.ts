@@ -118,14 +118,14 @@ describe('readings of the tape', () => {
 
 describe('what the camera proposes', () => {
   it('never becomes a reading', () => {
-    const book = propose(emptyBook(), 'napeToWaist', guess, ON)
+    const book = propose(emptyBook(), 'napeToWaist', guess, ON, 'p1')
     expect(standingOf(book)).toBe('untaped')
     expect(agreed(book)).toBeUndefined()
     expect(nearestMean(book.napeToWaist, 'napeToWaist')).toBeUndefined()
     expect(whyNotAgreed(book.napeToWaist, 'napeToWaist')).toContain('guess')
   })
   it('stays beside the tape', () => {
-    const book = propose(taped(413), 'napeToWaist', guess, ON)
+    const book = propose(taped(413), 'napeToWaist', guess, ON, 'p1')
     expect(book.napeToWaist?.proposal?.estimate).toEqual(guess)
     expect(book.napeToWaist?.tape).toHaveLength(1)
   })
@@ -134,7 +134,7 @@ describe('what the camera proposes', () => {
       ESTIMATE_IDS.map((id) => [id, { ok: true, estimate: guess }]),
     ) as EstimateOutcomes
     const refused = { ...outcomes, hipGirth: { ok: false, reason: 'No side photo.' } } as const
-    expect(Object.keys(proposeAll(emptyBook(), refused, ON)).sort()).toEqual([
+    expect(Object.keys(proposeAll(emptyBook(), refused, ON, 'p1')).sort()).toEqual([
       'acrossBack',
       'apexSpacing',
       'bustGirth',
@@ -155,7 +155,13 @@ describe('what the camera proposes', () => {
 
 describe('a stored book', () => {
   it('comes back as it was', () => {
-    let book = propose(withdrawTape(taped(413, 430, 428), 'napeToWaist', 1), 'bustGirth', guess, ON)
+    let book = propose(
+      withdrawTape(taped(413, 430, 428), 'napeToWaist', 1),
+      'bustGirth',
+      guess,
+      ON,
+      'p1',
+    )
     for (const id of MEASUREMENT_IDS) book = addTape(book, id, measure(id).plausible.min, ON)
     expect(parseBook(JSON.parse(JSON.stringify(book)))).toEqual({ ok: true, value: book })
   })
@@ -169,6 +175,10 @@ describe('a stored book', () => {
     ['no number', { napeToWaist: { tape: [{ ...reading, value: null }] } }],
     ['no date', { napeToWaist: { tape: [{ ...reading, on: 'May' }] } }],
     ['half withdrawn', { napeToWaist: { tape: [{ ...reading, withdrawn: 'yes' }] } }],
+    [
+      'a reading of photos without a name',
+      { napeToWaist: { tape: [], proposal: { on: ON, estimate: guess, reading: 7 } } },
+    ],
     ['an empty estimate', { napeToWaist: { tape: [], proposal: { on: ON, estimate: {} } } }],
   ])('with %s is refused with the reason', (_, stored) => {
     const parsed = parseBook(stored)
@@ -180,7 +190,8 @@ describe('a stored book', () => {
 describe('tape against photo', () => {
   // The guess is 412 ± 9, so twice its ± is 18. The multiple is common practice, no source.
   const asked = (book: Book) => photoDiffers(book.napeToWaist, 'napeToWaist')
-  const withGuess = (...values: number[]) => propose(taped(...values), 'napeToWaist', guess, ON)
+  const withGuess = (...values: number[]) =>
+    propose(taped(...values), 'napeToWaist', guess, ON, 'p1')
 
   it.each([
     [[], false],
@@ -200,7 +211,7 @@ describe('tape against photo', () => {
     const said = tapeStands(differing, 'napeToWaist', '2026-11-28')
     expect(asked(said)).toBeUndefined()
     expect(asked(addTape(said, 'napeToWaist', mm(470), ON))).toBeUndefined()
-    expect(asked(propose(said, 'napeToWaist', guess, '2026-11-29'))).toEqual(guess)
+    expect(asked(propose(said, 'napeToWaist', guess, '2026-11-29', 'p2'))).toEqual(guess)
     const stored = parseBook(JSON.parse(JSON.stringify(said)))
     expect(stored).toEqual({ ok: true, value: said })
   })

@@ -21,7 +21,7 @@ const stored = (over: object = {}): unknown => ({ ...JSON.parse(JSON.stringify(b
 describe('confirming', () => {
   it('takes agreed tape readings and nothing else', () => {
     let book = bookOf({ bustGirth: 940 })
-    book = propose(book, 'waistGirth', guess, ON)
+    book = propose(book, 'waistGirth', guess, ON, 'p1')
     book = addTape(book, 'hipGirth', mm(1000), ON)
     book = addTape(addTape(book, 'napeToWaist', mm(400), ON), 'napeToWaist', mm(420), ON)
     const result = confirm(
@@ -48,6 +48,7 @@ describe('confirming', () => {
       'waistGirth',
       guess,
       ON,
+      'p1',
     )
     const result = confirm(book, ['bustGirth'], ['hipGirth', 'waistGirth'])
     if (!result.ok) throw new Error('not confirmed')
@@ -145,7 +146,7 @@ describe('a stored confirmation', () => {
 
 describe('a preview', () => {
   it('prefers the tape, falls back to the camera, and says which', () => {
-    let book = propose(emptyBook(), 'napeToWaist', guess, ON)
+    let book = propose(emptyBook(), 'napeToWaist', guess, ON, 'p1')
     expect(preview(book)).toMatchObject({
       standing: 'preview',
       values: { napeToWaist: 412 },

@@ -1,9 +1,9 @@
 /** What she does in the tape book. */
 import {
   addTape,
+  askAgain,
   doubtAll,
   keptReadings,
-  propose,
   proposeAll,
   tapeAnew,
   tapeStands,
@@ -72,7 +72,9 @@ export class TapeActs {
   }
   propose = (outcomes: EstimateOutcomes): Promise<boolean> =>
     this.#keeping.inTurn(() =>
-      this.#editBook((book) => proposeAll(book, outcomes, this.#work.today())),
+      this.#editBook((book) =>
+        proposeAll(book, outcomes, this.#work.today(), this.#keeping.newId()),
+      ),
     )
 
   /** Numbers that a muslin speaks against: they wait in the book to be taped again. */
@@ -83,12 +85,11 @@ export class TapeActs {
 
   /** Asked which is right, tape or photo: the tape. */
   tapeStands = (id: MeasurementId): Promise<boolean> => {
-    const asked = this.#work.book[id]?.proposal
-    if (!asked) return Promise.resolve(false)
+    if (!this.#work.book[id]?.proposal) return Promise.resolve(false)
     return this.#keeping.act({
       what: saidTapeStands(id),
       again: () => this.#editBook((book) => tapeStands(book, id, this.#work.today())),
-      back: () => this.#editBook((book) => propose(book, id, asked.estimate, asked.on)),
+      back: () => this.#editBook((book) => askAgain(book, id)),
     })
   }
   /** Neither: all readings are withdrawn, and it is taped anew. */
