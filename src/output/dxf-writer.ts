@@ -77,10 +77,25 @@ export const dxfText = (layer: string, t: DxfText): string =>
     ...where(t.at, 1),
   ])
 
+/** What German writes instead where there is nothing but ASCII (DIN 5007-2: ä as ae). */
+const SPELT: Readonly<Record<string, string>> = {
+  ä: 'ae',
+  ö: 'oe',
+  ü: 'ue',
+  Ä: 'Ae',
+  Ö: 'Oe',
+  Ü: 'Ue',
+  ß: 'ss',
+  '×': 'x',
+}
+
 /** Release 12 knows the printed characters of ASCII, and %%d for a degree. */
 export const plain = (text: string): string =>
   text
+    .normalize('NFC')
+    .replace(/[äöüÄÖÜß×]/g, (letter) => SPELT[letter] ?? letter)
     .normalize('NFKD')
+    .replace(/[\u201c-\u201f]/g, '"')
     .replace(/[\u2018\u2019]/g, "'")
     .replace(/[\u2010-\u2015\u2212]/g, '-')
     .replace(/\u00b0/g, '%%d')

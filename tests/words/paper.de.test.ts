@@ -23,6 +23,7 @@ import { CLOTH_KINDS } from '../../src/output/cloth-kind.ts'
 import { coverPage } from '../../src/output/cover-page.ts'
 import { coverWords } from '../../src/output/cover-words.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
+import { plain } from '../../src/output/dxf-writer.ts'
 import { edgeLines, finishLines, pencilLines } from '../../src/output/edge-words.ts'
 import { finishRefusal } from '../../src/output/finish-fit.ts'
 import { FINISH_IDS, FINISHES } from '../../src/output/finish.ts'
@@ -253,6 +254,13 @@ describe('sheets', () => {
     if (!half.ok) throw new Error(half.reason)
     for (const said of half.words) isGerman(said, 'print')
   })
+})
+
+test('a drawing for a machine knows ASCII only: umlauts are spelt out', () => {
+  // DIN 5007-2 sorts and spells ä as ae, ß as ss.
+  expect(plain('Ärmel für „Größe“, 1× zuschneiden – Öffnung')).toBe(
+    'Aermel fuer "Groesse", 1x zuschneiden - Oeffnung',
+  )
 })
 
 test('file names are German, and kept paper work is told in either language', () => {
