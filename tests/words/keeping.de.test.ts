@@ -87,7 +87,7 @@ describe('days and numbers', () => {
     )
   })
   test('decimals have a comma', () => {
-    expect(SAFE_WORDS.room(12_340_000, 2_000_000_000)).toBe('12,3 MB von 2,0 GB belegt')
+    expect(SAFE_WORDS.room(12_340_000, 2_000_000_000)).toBe('12,3 MB von 2,0 GB')
     expect(SEND_WORDS.megabytes(1_260_000, 3_000_000)).toBe('1,3 von 3,0 MB')
   })
 })

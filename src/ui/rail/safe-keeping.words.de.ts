@@ -4,8 +4,7 @@ const comma = (number: number): string => number.toFixed(1).replace('.', ',')
 
 export const SAFE_WORDS: typeof English = {
   title: 'Aufheben',
-  room: (usedBytes, quotaBytes) =>
-    `${comma(usedBytes / 1e6)} MB von ${comma(quotaBytes / 1e9)} GB belegt`,
+  room: (usedBytes, quotaBytes) => `${comma(usedBytes / 1e6)} MB von ${comma(quotaBytes / 1e9)} GB`,
   about:
     'Alles liegt in diesem Browser auf diesem Gerät. Eine Datei davon ist deine zweite Kopie; sie verlässt das Gerät nur dorthin, wohin du sie legst.',
   fullLead: 'Der Platz für diese Seite ist fast aufgebraucht.',
