@@ -42,6 +42,10 @@ const LINES = {
   hem: { true: undefined, frontUp: 'W10', backUp: 'K3', uneven: 'W11' },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, ComplaintId | undefined>>>>
 export type LineId = keyof typeof LINES
+/** Words for every way each line may lie. */
+export type LiesWords = {
+  readonly [L in LineId]: Readonly<Record<keyof (typeof LINES)[L], string>>
+}
 export const LINE_IDS = Object.keys(LINES) as readonly LineId[]
 
 /** How a line lay; a reading that a line does not have is none. */

@@ -1,5 +1,5 @@
 /** What is looked at before any fold is read, and how each line of a muslin may lie, in words. */
-import type { FirstThing, LineId } from './first-things.ts'
+import type { FirstThing, LiesWords, LineId } from './first-things.ts'
 
 export const FIRST_THING_WORDS: Readonly<Record<FirstThing, string>> = {
   pressed: 'The muslin is pressed, allowances pressed the way they will lie.',
@@ -17,7 +17,7 @@ export const LINE_WORDS: Readonly<Record<LineId, string>> = {
   hem: 'Hem',
 }
 
-export const LIES_WORDS = {
+export const LIES_WORDS: LiesWords = {
   waist: {
     true: 'level, on the waist',
     above: 'above the waist all round',
