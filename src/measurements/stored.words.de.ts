@@ -1,5 +1,5 @@
 import { capital } from '../units/capital.ts'
-import { nominative } from './names.words.de.ts'
+import { MEASURES } from './names.words.de.ts'
 import type { STORED_WORDS as English } from './stored.words.ts'
 
 export const STORED_WORDS: typeof English = {
@@ -7,7 +7,7 @@ export const STORED_WORDS: typeof English = {
   lostReadings: 'Den bestätigten Maßen fehlen ihre Ablesungen.',
   noReading: 'Die bestätigten Maße enthalten keine Ablesung.',
   disagree: (id) =>
-    `${capital(nominative(id))}: die gespeicherten Ablesungen passen nicht zusammen. Miss noch einmal.`,
+    `${capital(MEASURES[id].der)}: die gespeicherten Ablesungen passen nicht zusammen. Miss noch einmal.`,
   otherNumber: (name) =>
     `„${name}“ ist nicht die Zahl, die ihre Ablesungen ergeben. Miss noch einmal.`,
   notInCatalogue: (name) => `„${name}“ steht nicht im Verzeichnis der Maße.`,

@@ -22,13 +22,7 @@ import {
 import { FROM_WORDS, NOTE_WORDS, RUN_WORDS, SCALE_WORDS } from '../../src/capture/seen.words.ts'
 import { whyNotAgreed } from '../../src/measurements/book.ts'
 import { measure, MEASUREMENT_IDS } from '../../src/measurements/catalogue.ts'
-import {
-  accusative,
-  dative,
-  genitive,
-  itself,
-  nominative,
-} from '../../src/measurements/names.words.de.ts'
+import { MEASURES } from '../../src/measurements/names.words.de.ts'
 import { orderFindings } from '../../src/measurements/order.ts'
 import { mm } from '../../src/units/length.ts'
 import { GLOSSARY, WORD_IDS } from '../../src/ui/help/glossary.ts'
@@ -43,29 +37,28 @@ const RAW = /[a-zäöüß][A-ZÄÖÜ]|\||undefined/
 
 describe('the names of measurements', () => {
   it('stand in every case with their article', () => {
-    expect(
-      ['bustGirth', 'napeToWaist', 'waistToFloor'].map((id) => nominative(id as never)),
-    ).toEqual(['der Brustumfang', 'die Rückenlänge', 'das Maß Taille bis Boden'])
-    const left = 'shoulderSlopeLeft'
-    expect([nominative(left), accusative(left), dative(left), genitive(left)]).toEqual([
-      'der linke Schulterabfall',
-      'den linken Schulterabfall',
-      'dem linken Schulterabfall',
-      'des linken Schulterabfalls',
+    const { bustGirth, napeToWaist, waistToFloor, shoulderSlopeLeft } = MEASURES
+    expect([bustGirth.der, napeToWaist.der, waistToFloor.der]).toEqual([
+      'der Brustumfang',
+      'die Rückenlänge',
+      'das Maß Taille bis Boden',
     ])
-    expect([dative('shoulderLengthRight'), genitive('flatBustWidth')]).toEqual([
+    expect(shoulderSlopeLeft).toMatchObject({
+      der: 'der linke Schulterabfall',
+      den: 'den linken Schulterabfall',
+      dem: 'dem linken Schulterabfall',
+      des: 'des linken Schulterabfalls',
+      spoken: 'linker Schulterabfall',
+    })
+    expect([MEASURES.shoulderLengthRight.dem, MEASURES.flatBustWidth.des]).toEqual([
       'der rechten Schulterlänge',
       'der flachen Breite an der Brust',
     ])
-    expect([genitive('highHipGirth'), genitive('armpitToWaist')]).toEqual([
+    expect([MEASURES.highHipGirth.des, MEASURES.armpitToWaist.des]).toEqual([
       'des Umfangs der hohen Hüfte',
       'des Maßes Achselhöhe bis Taille',
     ])
-    expect([itself('headGirth'), itself('sideNeckToApex'), itself('waistToFloor')]).toEqual([
-      'ihn',
-      'sie',
-      'es',
-    ])
+    expect([bustGirth.it, napeToWaist.it, waistToFloor.it]).toEqual(['ihn', 'sie', 'es'])
   })
 
   it.each(MEASUREMENT_IDS)('%s tells how it is taken', (id) => {

@@ -1,4 +1,5 @@
 import { DATE_WORDS } from '../../../units/dates.words.de.ts'
+import { undListed } from '../../../units/german-noun.ts'
 import type {
   BOOK_ROW_WORDS as EnglishRow,
   BOOK_TABLE_WORDS as EnglishTable,
@@ -8,9 +9,6 @@ import type {
   MEASURE_SHEET_WORDS as EnglishSheet,
   TAPE_BOOK_WORDS as English,
 } from './tape-book.words.ts'
-
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} und ${names.at(-1)}`
 
 export const TAPE_BOOK_WORDS: typeof English = {
   title: 'Maßbuch',
@@ -26,7 +24,7 @@ export const GROUP_WORDS: typeof EnglishGroups = {
   neededAbout: (garments) =>
     garments.length === 0
       ? 'Ohne diese gibt es keinen Schnitt.'
-      : `Ohne diese gibt es keinen Schnitt für ${listed(garments)}.`,
+      : `Ohne diese gibt es keinen Schnitt für ${undListed(garments)}.`,
   truer: 'Genauer',
   truerAbout: 'Fehlen diese, steht ein übliches Maß dafür, und die Prüfung sagt es.',
   others: 'Alle anderen',
@@ -69,7 +67,7 @@ export const MEASURE_SHEET_WORDS: typeof EnglishSheet = {
   takeBackThat: (value) => `Ablesung ${value} zurücknehmen`,
   tolerance: (value, source) =>
     `Zwei Ablesungen passen zusammen, wenn sie höchstens ${value} auseinanderliegen (${source}).`,
-  iso: (clause) => `ISO 8559-1: ${clause}.`,
+  iso: (clause) => `${clause}.`,
   definition: (name) => `Kennung: ${name}.`,
   drawn: (label, words) => `${label}: ${words}`,
 }
@@ -90,7 +88,7 @@ export const DIFFERS_WORDS: typeof EnglishDiffers = {
   notHere: 'Das Foto ist nicht mehr auf diesem Gerät.',
   which: 'Was stimmt?',
   look: (from, to) =>
-    `Sieh nach, wo die Linie beginnt und endet. Richtig ist der Anfang: ${from}; das Ende: ${to}.`,
+    `Sieh nach, wo die Linie beginnt und endet. Am Anfang soll ${from} sein, am Ende ${to}.`,
   notSure:
     'Bist du nicht sicher, miss neu; ein Maßband, das rutscht oder schräg liegt, ist schnell einen Zentimeter daneben.',
   right: 'Maßband stimmt',

@@ -60,7 +60,7 @@ export const MEASURE_SHEET_WORDS = {
   takeBack: 'Take it back',
   takeBackThat: (value: string) => `Take back the reading ${value}`,
   tolerance: (value: string, source: string) => `Two readings agree within ${value} (${source}).`,
-  iso: (clause: string) => `ISO 8559-1: ${clause}.`,
+  iso: (clause: string) => `${clause}.`,
   definition: (name: string) => `Definition: ${name}.`,
   /** The drawing of the tape on a figure. */
   drawn: (label: string, words: string) => `${label}: ${words}`,
