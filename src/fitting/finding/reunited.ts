@@ -7,6 +7,8 @@ import { GOES_ON, PARTICLES, TWOFOLD } from './particles.words.ts'
 import { isOfLexicon } from './spelling.ts'
 import type { Token } from './tokens.ts'
 
+/** A shorter word is an article, a pronoun or the like. */
+const SHORTEST_VERB = 4
 const IS_PARTICLE: ReadonlySet<string> = new Set(PARTICLES)
 
 export function reunited(tokens: readonly Token[]): readonly Token[] {
@@ -42,7 +44,7 @@ function verbBefore(tokens: readonly Token[], particleAt: number, particle: stri
   for (let at = particleAt - 1; at >= 0; at -= 1) {
     const token = tokens[at]
     if (!token) return -1
-    if (isOfLexicon(particle + token.word)) return at
+    if (token.word.length >= SHORTEST_VERB && isOfLexicon(particle + token.word)) return at
     if (token.afterStop) return -1
   }
   return -1

@@ -87,6 +87,7 @@ const FORMS: Readonly<Record<string, string>> = {
   reichlich: 'reichlich',
   sackt: 'sackt sackte',
   sack: 'sack sacke sacken',
+  machtig: 'machtig machtige machtigen',
   armelende: 'armelende armelenden',
   armelchen: 'armelchen',
   abnaherende: 'abnaherende abnaherenden',

@@ -84,7 +84,7 @@ const SPELT: Readonly<Record<string, string>> = {
   Kreuz: 'chrüz kreiz chrüüz',
   Hintern: 'füdli fudi hintan hinterteil',
   Bauch: 'buuch baucherl ranzen wampn ränzli',
-  Nacken: 'gnack gnick äcke anke',
+  Nacken: 'genick gnack gnick äcke anke',
   Naht: 'nat nahd noht nohd',
   Schulternaht: 'schulternat schulternath schuldernaht',
   Seitennaht: 'seitenaht seitennat seitnaht seitennath siitenaht',
@@ -108,6 +108,10 @@ const SPELT: Readonly<Record<string, string>> = {
   ganz: 'gonz',
   wenn: 'wann wemma wonn',
   weil: 'wäu',
+  Buckel: 'buggel puckel buckl',
+  zusammen: 'zäme zsamm zsam zsammen',
+  Hals: 'hois',
+  'nach vorne': 'füri vüri viri vorewärts',
   ziehen: 'ziahn zie',
 }
 export const ONE_FORM: typeof EnglishOneForm = new Map(

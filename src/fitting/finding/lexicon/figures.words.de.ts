@@ -5,22 +5,22 @@ export const FIGURES: typeof English = {
   slopingShoulders: {
     said: 'Schultern fallen mehr ab als gezeichnet',
     words:
-      'abfallende Schultern, abfallende Schulter, hängende Schultern, Hängeschultern, Schultern hängen, Schultern fallen ab, meine Schultern fallen, Schulterpolster, Schulterpolstern, Schultern abfallend, Flaschenhals, Weinflasche, Champagnerflasche, herabhängende Schultern, steile Schultern, schräge Schultern, Schultern sind abfallend, Schultern sind schräg, stark abfallend, Schultern tiefer als, Taschentuch unter der Schulter, Schultern mehr abfallen, abfallendere Schultern, Polster, hängige Schultern, Polster einlegen',
+      'abfallende Schultern, abfallende Schulter, hängende Schultern, Hängeschultern, Schultern hängen, Schultern fallen ab, meine Schultern fallen, Schulterpolster, Schulterpolstern, Schultern abfallend, Flaschenhals, Weinflasche, Champagnerflasche, herabhängende Schultern, steile Schultern, schräge Schultern, Schultern sind abfallend, Schultern sind schräg, stark abfallend, Schultern tiefer als, Taschentuch unter der Schulter, Schultern mehr abfallen, abfallendere Schultern, Polster, hängige Schultern, Polster einlegen, abschüssig, Schultern steiler, gehen steiler nach unten, Taschentuch drunterlege, Taschentuch, schlanke Flasche, Schultern fallen',
   },
   squareShoulders: {
     said: 'Schultern fallen weniger ab als gezeichnet',
     words:
-      'gerade Schultern, gerade Schulter, Kleiderbügel, wie ein Kleiderbügel, eckige Schultern, hohe Schultern, Schultern gerade, waagerechte Schultern, waagrechte Schultern, Schultern fallen kaum ab, fallen viel steiler ab, Schulterschräge zu steil, Schulter zu schräg, Schulternaht zu schräg, kerzengerade Schultern, Schultern weniger schräg, Schultern sind gerade, Schulterschräge, fällt zu stark ab, Schulter zu stark abfallend, Schultern fast waagerecht, kantige Schultern, Schultern wie ein Schrank, Schultern hoch, zu steil, weniger Gefälle, Schultern sind hoch, gerader als, zu schräg geschnitten, hochgezogene Schultern, viel steiler',
+      'gerade Schultern, gerade Schulter, Kleiderbügel, wie ein Kleiderbügel, eckige Schultern, hohe Schultern, Schultern gerade, waagerechte Schultern, waagrechte Schultern, Schultern fallen kaum ab, fallen viel steiler ab, Schulterschräge zu steil, Schulter zu schräg, Schulternaht zu schräg, kerzengerade Schultern, Schultern weniger schräg, Schultern sind gerade, Schulterschräge, fällt zu stark ab, Schulter zu stark abfallend, Schultern fast waagerecht, kantige Schultern, Schultern wie ein Schrank, Schultern hoch, zu steil, weniger Gefälle, Schultern sind hoch, gerader als, zu schräg geschnitten, hochgezogene Schultern, viel steiler, Kleiderschrank, weniger abfallend, Schultern weniger, springt auf, springt sie auf',
   },
   narrowShoulders: {
     said: 'Schultern schmaler als gezeichnet',
     words:
-      'schmale Schultern, schmale Schulter, zierliche Schultern, schmal gebaut, kleine Schultern, zierlich, schmächtig, schmale Statur, zartgliedrig, schmalschultrig, schmalbrüstig gebaut, zart gebaut, schmaler gebaut, zierlich gebaut, feingliedrig, schmal in den Schultern, kleine Person',
+      'schmale Schultern, schmale Schulter, zierliche Schultern, schmal gebaut, kleine Schultern, zierlich, schmächtig, schmale Statur, zartgliedrig, schmalschultrig, schmalbrüstig gebaut, zart gebaut, schmaler gebaut, zierlich gebaut, feingliedrig, schmal in den Schultern, kleine Person, Kinderschultern, schmalen Schultern, zierliche Person',
   },
   broadShoulders: {
     said: 'Schultern breiter als gezeichnet',
     words:
-      'breite Schultern, breite Schulter, breites Kreuz oben, Schwimmerin, Schwimmerschultern, breitschultrig, Schultern sind breiter, kräftige Schultern, starke Schultern, Sportlerschultern, breit gebaut, Kreuz wie eine Schwimmerin, breite Statur, Schrank, Schultern breiter als, Ruderschultern, Handballerin, breit in den Schultern, breiter als die Bluse, breiter als der Schnitt',
+      'breite Schultern, breite Schulter, breites Kreuz oben, Schwimmerin, Schwimmerschultern, breitschultrig, Schultern sind breiter, kräftige Schultern, starke Schultern, Sportlerschultern, breit gebaut, Kreuz wie eine Schwimmerin, breite Statur, Schultern breiter als, Ruderschultern, Handballerin, breit in den Schultern, breiter als die Bluse, breiter als der Schnitt, Rudern, schwimme viel, Schwimmerkreuz',
   },
   forwardShoulders: {
     said: 'Schultergelenk weiter vorn',
@@ -35,7 +35,7 @@ export const FIGURES: typeof English = {
   roundBack: {
     said: 'oberer Rücken runder als gezeichnet',
     words:
-      'Rundrücken, runder Rücken, gerundeter Rücken, Rücken rund, Rücken ist rund, oberer Rücken rund, krummer Rücken, Buckel, gebeugter Rücken, gebeugte Haltung, krumme Haltung, Kyphose, Rücken krumm, schlechte Haltung, runden Rücken, buckelig, krumm, Rücken gewölbt, gewölbter Rücken, Rundung am Rücken, runde Schultern, Katzenbuckel, oben rund, vornübergebeugt, gebeugt gehe, buckle, geh gebeugt, Schildkröte, Rundbuckel, rundlicher Rücken',
+      'Rundrücken, runder Rücken, gerundeter Rücken, Rücken rund, Rücken ist rund, oberer Rücken rund, krummer Rücken, Buckel, gebeugter Rücken, gebeugte Haltung, krumme Haltung, Kyphose, Rücken krumm, schlechte Haltung, runden Rücken, buckelig, krumm, Rücken gewölbt, gewölbter Rücken, Rundung am Rücken, runde Schultern, Katzenbuckel, oben rund, vornübergebeugt, gebeugt gehe, buckle, geh gebeugt, Schildkröte, Rundbuckel, rundlicher Rücken, gebeugt, gehe gebeugt, etwas gebeugt, Rücken oben rund, oben runden Rücken',
   },
   erect: {
     said: 'Rücken gerader als gezeichnet',
@@ -50,7 +50,7 @@ export const FIGURES: typeof English = {
   hump: {
     said: 'Rundung am Halsansatz',
     words:
-      'Witwenbuckel, Nackenbuckel, Stiernacken, Halsbuckel, Nackenhöcker, Nackenwulst, Fettpolster im Nacken, Fettpolster am Hals, Fettpolster, Buckel am Hals, Buckel im Nacken, Nackenpolster, Nackenfett, Speckrolle im Nacken, Speck im Nacken, Höcker im Nacken, Knubbel im Nacken, Hubbel im Nacken, Beule im Nacken, Wirbel steht heraus, Halswirbel steht heraus, herausschauender Wirbel, Halswirbel herausschaut, rausstehender Wirbel, vorstehender Wirbel, Büffelnacken, Stelle unten am Hals, Nackenansatz, Wölbung im Nacken, Hügel im Nacken, Wölbung am Halsansatz, unten am Hals Buckel, dicker Nacken, Handynacken, Rundung im Nacken, Buckel unten am Hals, speckiger Nacken, Witwenhöcker, Wirbel vorsteht, Knochen im Nacken, Geierhals, Kopf nach vorn, Dromedar, Kamel, siebter Halswirbel, Halswirbel',
+      'Witwenbuckel, Nackenbuckel, Stiernacken, Halsbuckel, Nackenhöcker, Nackenwulst, Fettpolster im Nacken, Fettpolster am Hals, Fettpolster, Buckel am Hals, Buckel im Nacken, Nackenpolster, Nackenfett, Speckrolle im Nacken, Speck im Nacken, Höcker im Nacken, Knubbel im Nacken, Hubbel im Nacken, Beule im Nacken, Wirbel steht heraus, Halswirbel steht heraus, herausschauender Wirbel, Halswirbel herausschaut, rausstehender Wirbel, vorstehender Wirbel, Büffelnacken, Stelle unten am Hals, Nackenansatz, Wölbung im Nacken, Hügel im Nacken, Wölbung am Halsansatz, unten am Hals Buckel, dicker Nacken, Handynacken, Rundung im Nacken, Buckel unten am Hals, speckiger Nacken, Witwenhöcker, Wirbel vorsteht, Knochen im Nacken, Geierhals, Kopf nach vorn, Dromedar, Kamel, siebter Halswirbel, Halswirbel, runder Nacken, runden Nacken, Nacken rund, Nacken gepolstert, gepolstert, Hügel, Wirbel am Hals, Knochen unten am Hals, Knochen am Hals, Rundung am Hals, Übergang vom Hals zum Rücken, Buckelchen am Hals, Knubbel unten am Hals, Hubbel am Hals',
   },
   prominentBlades: {
     said: 'Schulterblätter stehen vor',
@@ -85,7 +85,7 @@ export const FIGURES: typeof English = {
   looksPregnant: {
     said: 'steht über dem Bauch ab',
     words:
-      'schwanger, Schwangere, wie schwanger, hochschwanger, Schwangerschaft, sechster Monat, guter Hoffnung, im sechsten Monat, wann es so weit ist, in Umständen, Umstandsmode, Umstände, schwanger ausseh',
+      'schwanger, Schwangere, wie schwanger, hochschwanger, Schwangerschaft, sechster Monat, guter Hoffnung, im sechsten Monat, wann es so weit ist, in Umständen, Umstandsmode, Umstände, schwanger ausseh, wann es so weit, fragen wann, im wievielten Monat, Babybauch vortäuscht, ob ich schwanger',
   },
   widerHips: {
     said: 'Hüfte breiter als gezeichnet',

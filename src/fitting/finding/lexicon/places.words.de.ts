@@ -5,7 +5,7 @@ export const PLACES: typeof EnglishPlaces = {
   neck: {
     said: 'Halsausschnitt',
     words:
-      'Hals, Halsausschnitt, Ausschnitt, Halsloch, Halsrand, Halskante, Halslinie, Halsöffnung, Halsnaht, Halsumfang, Halsweite, Kopfloch, Ausschnittkante, Ausschnittrand, Ausschnittlinie, Loch für den Kopf, Öffnung für den Kopf, Rundhals, Rundausschnitt, U-Boot-Ausschnitt, Bootsausschnitt, Carmenausschnitt, Decolleté, Dekolleté, Dekolletee, Dekolte, Dekoltee, Halsbündchen, Halsblende, Halsbereich, Rollkragen, Halspartie, Halsbeleg, Halsausschnittkante, Ausschnittweite, Kragenloch',
+      'Hals, Halsausschnitt, Ausschnitt, Halsloch, Halsrand, Halskante, Halslinie, Halsöffnung, Halsnaht, Halsumfang, Halsweite, Kopfloch, Ausschnittkante, Ausschnittrand, Ausschnittlinie, Loch für den Kopf, Öffnung für den Kopf, Rundhals, Rundausschnitt, U-Boot-Ausschnitt, Bootsausschnitt, Carmenausschnitt, Decolleté, Dekolleté, Dekolletee, Dekolte, Dekoltee, Halsbündchen, Halsblende, Halsbereich, Rollkragen, Halspartie, Halsbeleg, Halsausschnittkante, Ausschnittweite, Kragenloch, Halsgegend, Kragenausschnitt, Rundhalsausschnitt',
   },
   vNeck: {
     said: 'V-Ausschnitt',
@@ -20,7 +20,7 @@ export const PLACES: typeof EnglishPlaces = {
   nape: {
     said: 'Nacken',
     words:
-      'Nacken, Genick, Nackenpunkt, Nackenbereich, Nackenrand, Nackenansatz, Nackenwirbel, Haaransatz, Hinterkopf, hinten am Hals, hinten beim Hals, hinterer Hals, hintere Halsausschnitt, hintere Halsrand, hinterer Ausschnitt, Halsausschnitt hinten, Ausschnitt hinten, Hals hinten, hinten am Ausschnitt, hinten am Kragen, Kragen hinten, Rückenausschnitt, hinten am Halsausschnitt, hinterm Hals, hinter dem Hals, am Hals hinten, Halswirbel, hinterer Halsausschnitt, hinterer Kragen, Etikett, Halsausschnitt am Rücken, rückwärtiger Halsausschnitt, rückwärtiger Ausschnitt, hinten in den Haaren, Kette',
+      'Nacken, Genick, Nackenpunkt, Nackenbereich, Nackenrand, Nackenansatz, Nackenwirbel, Haaransatz, Hinterkopf, hinten am Hals, hinten beim Hals, hinterer Hals, hintere Halsausschnitt, hintere Halsrand, hinterer Ausschnitt, Halsausschnitt hinten, Ausschnitt hinten, Hals hinten, hinten am Ausschnitt, hinten am Kragen, Kragen hinten, Rückenausschnitt, hinten am Halsausschnitt, hinterm Hals, hinter dem Hals, am Hals hinten, Halswirbel, hinterer Halsausschnitt, hinterer Kragen, Etikett, Halsausschnitt am Rücken, rückwärtiger Halsausschnitt, rückwärtiger Ausschnitt, hinten in den Haaren, Blusenkragen hinten, Kragen im Nacken, Halsbereich hinten',
   },
   frontNeck: {
     said: 'Ausschnitt vorn',
@@ -35,7 +35,7 @@ export const PLACES: typeof EnglishPlaces = {
   collar: {
     said: 'Kragen',
     words:
-      'Kragen, Stehkragen, Kragensteg, Hemdkragen, Bubikragen, Kragenansatz, Kragennaht, Kragenkante, Umlegekragen, Blusenkragen',
+      'Kragen, Stehkragen, Kragensteg, Hemdkragen, Bubikragen, Kragenansatz, Kragennaht, Kragenkante, Umlegekragen, Blusenkragen, Kragenrand',
   },
   collarbone: {
     said: 'Schlüsselbein',
@@ -43,8 +43,7 @@ export const PLACES: typeof EnglishPlaces = {
   },
   shoulder: {
     said: 'Schulter',
-    words:
-      'Schulter, Schultern, Achsel oben, Schulterbereich, Schulterpartie, Schultere, Schultergürtel',
+    words: 'Schulter, Schultern, Schulterbereich, Schulterpartie, Schultere, Schultergürtel',
   },
   shoulderTip: {
     said: 'Schulterpunkt',
@@ -143,7 +142,7 @@ export const PLACES: typeof EnglishPlaces = {
   apex: {
     said: 'Brustpunkt',
     words:
-      'Brustpunkt, Brustpunkte, Brustspitze, Brustspitzen, Brustwarze, Brustwarzen, Nippel, Spitze der Brust, höchster Punkt der Brust, höchste Stelle der Brust, vollste Stelle, stärkste Stelle der Brust, Brusthöhepunkt, Mitte der Brust, Spitze vom Busen, Brustpunktabstand, Warze, Warzen, Busenspitze, Busenpunkt, höchster Punkt, stärkste Stelle',
+      'Brustpunkt, Brustpunkte, Brustspitze, Brustspitzen, Brustwarze, Brustwarzen, Nippel, Spitze der Brust, höchster Punkt der Brust, höchste Stelle der Brust, vollste Stelle, stärkste Stelle der Brust, Brusthöhepunkt, Mitte der Brust, Spitze vom Busen, Brustpunktabstand, Warze, Warzen, Busenspitze, Busenpunkt, höchster Punkt, stärkste Stelle, Brustabstand, Abstand der Brustspitzen, Brustspitzenabstand',
   },
   cup: {
     said: 'Körbchen',
@@ -251,7 +250,7 @@ export const PLACES: typeof EnglishPlaces = {
   front: {
     said: 'vorn',
     words:
-      'vorn, vordere, Vorderteil, Vorderseite, vorderes Teil, Front, Vorderteils, frontal, Vorderfront, vordere Hälfte, vornherum, Vorderkante, vorn rum',
+      'vorn, vordere, Vorderteil, Vorderseite, vorderes Teil, Front, Vorderteils, frontal, Vorderfront, vordere Hälfte, vornherum, Vorderkante, vorn rum, vorder',
   },
   centre: {
     said: 'Mitte',

@@ -5,7 +5,7 @@ export const SIGNS: typeof English = {
   loose: {
     said: 'locker',
     words:
-      'locker, lose, loser, losem, schlabbert, schlabberig, schlabbrig, schlabbern, schlottert, schlottern, schlotterig, schlackert, schlackern, schlaff, labberig, labbrig, flattert, flattern, weit, schlampig, sackartig, wie ein Sack, Kartoffelsack, wie ein Zelt, Zelt, luftig, unförmig, formlos, schwimmt, schwimme, versinke, versinken, hängt lose, hängt herunter, nicht figurnah, nicht auf Figur, wie ein Nachthemd, Nachthemd, Umstandskleid, Mehlsack, sackt rum, bauschig, wabbelig, wabbelt, wabert, baumelt, locker sitzt, nicht eng genug, lummelig, lommelig, schlenkert, flatterig, herumschlabbert, leger, oversized, Luft, Spielraum, enger machen, Gürtel brauchen, wie ein Vorhang, nicht tailliert, keine Form, ohne Form, leger geschnitten, pludert, pludrig, plustert, geht nicht auf die Rippen, Bademantel, schlöttert, schlotteret, lodderig, loddert, lugg, luggi, fließt, schlackrig, locker fällt',
+      'locker, lose, loser, losem, schlabbert, schlabberig, schlabbrig, schlabbern, schlottert, schlottern, schlotterig, schlackert, schlackern, schlaff, labberig, labbrig, flattert, flattern, weit, schlampig, sackartig, wie ein Sack, Kartoffelsack, wie ein Zelt, Zelt, luftig, unförmig, formlos, schwimmt, schwimme, versinke, versinken, hängt lose, hängt herunter, nicht figurnah, nicht auf Figur, wie ein Nachthemd, Nachthemd, Umstandskleid, Mehlsack, sackt rum, bauschig, wabbelig, wabbelt, wabert, baumelt, locker sitzt, nicht eng genug, lummelig, lommelig, schlenkert, flatterig, herumschlabbert, leger, oversized, Luft, Spielraum, enger machen, Gürtel brauchen, wie ein Vorhang, nicht tailliert, keine Form, ohne Form, leger geschnitten, pludert, pludrig, plustert, geht nicht auf die Rippen, Bademantel, schlöttert, schlotteret, lodderig, loddert, lugg, luggi, fließt, schlackrig, locker fällt, zu viel Luft, sackig, zu weite, schlappe, schlapp, hängt gerade herunter, gerade herunterhängt, nicht auf Taille, Taillierung fehlt',
   },
   extra: {
     said: 'zu viel Stoff',
@@ -20,7 +20,7 @@ export const SIGNS: typeof English = {
   big: {
     said: 'zu groß',
     words:
-      'groß, riesig, riesengroß, größer, Nummer zu groß, Größe zu groß, Größen zu groß, Nummern zu groß, gewaltig, enorm, mächtig, überdimensional, viel zu groß, hineinwachsen, zweimal hineinpassen, zu zweit, doppelt reinpassen, Übergröße, XXL, monströs, mordsgroß, großzügig',
+      'groß, riesig, riesengroß, größer, Nummer zu groß, Größe zu groß, Größen zu groß, Nummern zu groß, gewaltig, enorm, mächtig, überdimensional, viel zu groß, hineinwachsen, zweimal hineinpassen, zu zweit, doppelt reinpassen, Übergröße, XXL, monströs, mordsgroß, großzügig, Kleiderständer, zweimal hinein, ertrinke, ertrinken, zwei Nummern, verloren',
   },
   wide: {
     said: 'zu breit',
@@ -30,7 +30,7 @@ export const SIGNS: typeof English = {
   tight: {
     said: 'eng',
     words:
-      'eng, zu eng, knapp, stramm, einengt, beengt, engt, einschnürt, schnürt, quetscht, gequetscht, zerquetscht, presst, gepresst, Presswurst, Wurst, wie eine Wurst, Wurstpelle, Pelle, wie ein Korsett, Korsett, Zwangsjacke, eingezwängt, zwängen, hineinzwängen, Panzer, platt gedrückt, plattdrückt, plattgedrückt, zusammendrückt, zusammengedrückt, klemmt, klemmen, abgeklemmt, einklemmt, eingeklemmt, abklemmt, abschnürt, abgeschnürt, Blut abgeschnürt, kein Platz, nicht genug Platz, zu wenig Platz, zu wenig Weite, fehlt Weite, Weite fehlt, Luft bekommen, keine Luft, kaum Luft, Luft anhalten, den Bauch einziehen, Bauch einziehen, nicht atmen, eng anliegt, zu körpernah, hauteng, wie eine zweite Haut, eingepackt, wie eingenäht, einzieht, nicht bewegen, spack, prall, wie in einer Zwinge, Würgegriff, Kompressionsstrumpf, Druckverband, Gummiwurst, eingeschnürt, zu wenig Bewegungsfreiheit, keine Bewegungsfreiheit, bewegungsunfähig, zugeschnürt, satt anliegend, nicht weit genug, eingeengt, atmen, platzt, straff sitzt, nicht genug Weite, zu wenig Mehrweite, eingequetscht, wie Presswurst, steckt, Schraubstock, weiter sein, mehr Weite, zu kleine Weite, knapp bemessen, abgedrückt',
+      'eng, zu eng, knapp, stramm, einengt, beengt, engt, einschnürt, schnürt, quetscht, gequetscht, zerquetscht, presst, gepresst, Presswurst, Wurst, wie eine Wurst, Wurstpelle, Pelle, wie ein Korsett, Korsett, Zwangsjacke, eingezwängt, zwängen, hineinzwängen, Panzer, platt gedrückt, plattdrückt, plattgedrückt, zusammendrückt, zusammengedrückt, klemmt, klemmen, abgeklemmt, einklemmt, eingeklemmt, abklemmt, abschnürt, abgeschnürt, Blut abgeschnürt, kein Platz, nicht genug Platz, zu wenig Platz, zu wenig Weite, fehlt Weite, Weite fehlt, Luft bekommen, keine Luft, kaum Luft, Luft anhalten, den Bauch einziehen, Bauch einziehen, nicht atmen, eng anliegt, zu körpernah, hauteng, wie eine zweite Haut, eingepackt, wie eingenäht, einzieht, nicht bewegen, spack, prall, wie in einer Zwinge, Würgegriff, Kompressionsstrumpf, Druckverband, Gummiwurst, eingeschnürt, zu wenig Bewegungsfreiheit, keine Bewegungsfreiheit, bewegungsunfähig, zugeschnürt, satt anliegend, nicht weit genug, eingeengt, atmen, platzt, straff sitzt, nicht genug Weite, zu wenig Mehrweite, eingequetscht, wie Presswurst, steckt, Schraubstock, weiter sein, mehr Weite, zu kleine Weite, knapp bemessen, abgedrückt, abzeichnet, zeichnet sich ab, durchatmen kaum, festgebunden, fest, kneift',
   },
   strain: {
     said: 'gespannt',
@@ -60,7 +60,7 @@ export const SIGNS: typeof English = {
   narrow: {
     said: 'zu schmal',
     words:
-      'schmal, zu schmal, schmäler, schmaler, nicht breit genug, zu nah beieinander, nah beieinander, beieinander, beisammen, zusammenstehen, eng beieinander, dicht beieinander, zu wenig Breite, Breite fehlt, fehlt Breite, fehlt in der Breite, näher zusammen, eng zusammen, nahe beieinander, enger zusammen, näher beieinander, dicht beisammen, zu eng zusammen',
+      'schmal, zu schmal, schmäler, schmaler, nicht breit genug, zu nah beieinander, nah beieinander, beieinander, beisammen, zusammenstehen, eng beieinander, dicht beieinander, zu wenig Breite, Breite fehlt, fehlt Breite, fehlt in der Breite, näher zusammen, eng zusammen, nahe beieinander, enger zusammen, näher beieinander, dicht beisammen, zu eng zusammen, nah zusammen, nahe zusammen, dicht zusammen, nah beisammen',
   },
   burst: {
     said: 'platzt auf',
@@ -70,7 +70,7 @@ export const SIGNS: typeof English = {
   gape: {
     said: 'steht ab',
     words:
-      'absteht, abstehen, abstehend, abgestanden, wegsteht, wegstehen, wegstehend, klafft, klaffen, klaffend, aufklafft, aufklaffen, abhebt, abheben, nicht anliegt, nicht anliegen, liegt nicht an, nicht aufliegt, nicht aufliegen, liegt nicht auf, nicht am Körper, liegt nicht am Körper, nicht eng am, Lücke, Spalt, Spalte, Luft dazwischen, hohl, Hohlraum, aufsteht, sperrt, sperren, aufsperrt, schlabbert weg, lose Schlaufe, lockere Schlaufe, Schlaufe, Schlinge, weggeht, zwei Finger, Finger dazwischen, Hand dazwischen, Finger rein, passen Finger, wie eine Tüte, Tüte, absteht wie, flattert weg, nicht glatt anliegt, schließt nicht an, nicht am Hals, nicht am Nacken, nicht auf der Haut, nicht an der Haut, berührt nicht, berührt mich nicht, abgehoben, vom Körper weg, vom Körper ab, nicht am Rücken, stülpt, auffällt, aufgeht, offen steht, offensteht, offenstehend, klafft auf, Abstand, schwebt, schweben, hängt ab, weghängt, nicht fest an, Zwischenraum, wölbt weg, wegwölbt, wegbiegt, gähnt, gähnen, Loch dazwischen, abstaht, sich abhebt, Luftraum, klafft weg, aufbauscht, reinschauen, hineinschauen, reingucken, reinlangen, hineinlangen, zuhalten, festhalten, vorsteht, beult weg, ausbeult, weit weg, steht weg, locker absteht',
+      'absteht, abstehen, abstehend, abgestanden, wegsteht, wegstehen, wegstehend, klafft, klaffen, klaffend, aufklafft, aufklaffen, abhebt, abheben, nicht anliegt, nicht anliegen, liegt nicht an, nicht aufliegt, nicht aufliegen, liegt nicht auf, nicht am Körper, liegt nicht am Körper, nicht eng am, Lücke, Spalt, Spalte, Luft dazwischen, hohl, Hohlraum, aufsteht, sperrt, sperren, aufsperrt, schlabbert weg, lose Schlaufe, lockere Schlaufe, Schlaufe, Schlinge, weggeht, zwei Finger, Finger dazwischen, Hand dazwischen, Finger rein, passen Finger, wie eine Tüte, Tüte, absteht wie, flattert weg, nicht glatt anliegt, schließt nicht an, nicht am Hals, nicht am Nacken, nicht auf der Haut, nicht an der Haut, berührt nicht, berührt mich nicht, abgehoben, vom Körper weg, vom Körper ab, nicht am Rücken, stülpt, auffällt, aufgeht, offen steht, offensteht, offenstehend, klafft auf, Abstand, schwebt, schweben, hängt ab, weghängt, nicht fest an, Zwischenraum, wölbt weg, wegwölbt, wegbiegt, gähnt, gähnen, Loch dazwischen, abstaht, sich abhebt, Luftraum, klafft weg, aufbauscht, reinschauen, hineinschauen, reingucken, reinlangen, hineinlangen, zuhalten, festhalten, vorsteht, beult weg, ausbeult, weit weg, steht weg, locker absteht, Finger, Daumen, ganzer Daumen, Hand, Faust, zusammenhalten, weghalten, aufklappt, herausklappt, wie ein Henkel, Schaufelchen, Schaufel, Regenrinne, wie ein Eimer, Eimer, absteht wie ein Ohr',
   },
   open: {
     said: 'öffnet sich',
@@ -90,7 +90,7 @@ export const SIGNS: typeof English = {
   wing: {
     said: 'wie ein Flügel',
     words:
-      'Flügel, wie Flügel, Engelsflügel, Fledermaus, Flugzeug, Flugzeugflügel, Vogel, abhebt gleich, fliegen, wegfliegen, davonfliegen, losfliegen, Segel, Segelflieger, Pinguin, Schmetterling, Superheld, Flossen, Flosse, Haifischflosse, Propeller, Elefantenohren, Elefantenohr, Epauletten, Engel, Batman, Flügerl, Flügeli, flattern wie, Hühnerflügel, Drachen, Raumschiff, heben ab, Möwe, Hexe',
+      'Flügel, wie Flügel, Engelsflügel, Fledermaus, Flugzeug, Flugzeugflügel, Vogel, abhebt gleich, fliegen, wegfliegen, davonfliegen, losfliegen, Segel, Segelflieger, Pinguin, Schmetterling, Superheld, Flossen, Flosse, Haifischflosse, Propeller, Elefantenohren, Elefantenohr, Epauletten, Engel, Batman, Flügerl, Flügeli, flattern wie, Hühnerflügel, Drachen, Raumschiff, heben ab, Möwe, Hexe, wie die Flügel, Huhn, Hühner, Vordach',
   },
   fold: {
     said: 'Falten',
@@ -100,7 +100,7 @@ export const SIGNS: typeof English = {
   bunch: {
     said: 'staut sich',
     words:
-      'staut, stauen, stauchen, staucht, sich staucht, gestaucht, Wulst, Wülste, Stoffwulst, Rolle, Röllchen, Rollen, rollt, rollen, aufrollt, zusammenrollt, Stoffwurst, Wurst quer, knäult, Knäuel, Knubbel, knubbelt, bauscht, bauschen, aufbauscht, aufgebauscht, Bausch, Stoffbausch, zusammenschiebt, zusammenschieben, sammelt sich, sammelt, sammeln, türmt, auftürmt, schoppt, schoppen, knautscht, Knautsch, zusammenknautscht, zusammengeschoben, schiebt sich, schiebt sich zusammen, häuft, Haufen, Berg, Sack, Säcke, Säcken, Stoffsack, Beutel, Klumpen, klumpt, Polster, knuddelt, zusammengeknüllt, knüllt, zusammenstaucht, zusammenballt, ballt, ballen, hängematte, Hängematte, dicker Stoff, dick, Päckchen, Schwimmring, Rettungsring, Handtuchrolle, Stoffstau, Nest, Bollen, Knödel, übereinander, übereinanderschiebt, zusammensackt, einrollt, hochrollt, zusammenläuft, aufstaut, Batzen Stoff, Gewurschtel, gewurstelt, zusammenwurstelt, knüddelt, drüberbauscht, überbauscht, drübersackt, wurschtelt, Wurstl, Ringe, Pölsterchen, staucht sich, Gebausche',
+      'staut, stauen, stauchen, staucht, sich staucht, gestaucht, Wulst, Wülste, Stoffwulst, Rolle, Röllchen, Rollen, rollt, rollen, aufrollt, zusammenrollt, Stoffwurst, Wurst quer, knäult, Knäuel, Knubbel, knubbelt, bauscht, bauschen, aufbauscht, aufgebauscht, Bausch, Stoffbausch, zusammenschiebt, zusammenschieben, sammelt sich, sammelt, sammeln, türmt, auftürmt, schoppt, schoppen, knautscht, Knautsch, zusammenknautscht, zusammengeschoben, schiebt sich, schiebt sich zusammen, häuft, Haufen, Berg, Sack, Säcke, Säcken, Stoffsack, Beutel, Klumpen, klumpt, Polster, knuddelt, zusammengeknüllt, knüllt, zusammenstaucht, zusammenballt, ballt, ballen, hängematte, Hängematte, dicker Stoff, dick, Päckchen, Schwimmring, Rettungsring, Handtuchrolle, Stoffstau, Nest, Bollen, Knödel, übereinander, übereinanderschiebt, zusammensackt, einrollt, hochrollt, zusammenläuft, aufstaut, Batzen Stoff, Gewurschtel, gewurstelt, zusammenwurstelt, knüddelt, drüberbauscht, überbauscht, drübersackt, wurschtelt, Wurstl, Ringe, Pölsterchen, staucht sich, Gebausche, Michelin, Michelinmännchen, Ringen, Schwimmring aus Stoff, Handtuch, Berge, Stoffberge, sackig',
   },
   pucker: {
     said: 'kräuselt sich',
@@ -110,7 +110,7 @@ export const SIGNS: typeof English = {
   bubble: {
     said: 'macht eine Blase',
     words:
-      'Blase, Bläschen, Blasen, Beule, Beulchen, Beulen, beult, ausbeult, beulen, Grübchen, Delle, Dellchen, Pickel, Knubbel, Luftblase, Luftblasen, bauscht, Puff, Puffärmel, Tüte, Tütchen, Hügel, Hütchen, Zipfelchen, Nippel, Knopf am Ende, Blob, Dutt, Knöllchen, pufft, aufgepufft, aufgeblasen, bläht, aufgebläht, Ballon, wie ein Ballon, Täschchen, Kugel, Beutel am Ende, Säckchen, Buckelchen, Beulerl, Knöpfchen, nicht glatt, glatt bügeln, lässt sich nicht bügeln, nicht flach, plustert',
+      'Blase, Bläschen, Blasen, Beule, Beulchen, Beulen, beult, ausbeult, beulen, Grübchen, Delle, Dellchen, Pickel, Knubbel, Luftblase, Luftblasen, bauscht, Puff, Puffärmel, Tüte, Tütchen, Hügel, Hütchen, Zipfelchen, Blob, Dutt, Knöllchen, pufft, aufgepufft, aufgeblasen, bläht, aufgebläht, Ballon, wie ein Ballon, Täschchen, Kugel, Beutel am Ende, Säckchen, Buckelchen, Beulerl, nicht glatt, glatt bügeln, lässt sich nicht bügeln, nicht flach, plustert, Krater, Pocken, Warze, nicht schön ausläuft, Nippel stehen, wegbügeln',
   },
   bulge: {
     said: 'wölbt sich',
@@ -120,12 +120,12 @@ export const SIGNS: typeof English = {
   pointy: {
     said: 'spitz',
     words:
-      'spitz, spitzig, spitze Brust, spitze Tüte, spitzer, Spitztüte, Kegel, kegelförmig, Tüten, Raketen, Rakete, Madonna, Spitzbusen, sticht, spießt, pikst heraus, Eistüte, Eistüten, Torpedo, Torpedos, Scheinwerfer, Zuckerhut, Pyramide, Hexenhut, Spitz-BH, spitze Abnäher, stechen, herausstechen, heraussticht, stechend, spitz wie, Stachel, Dorn, Dolch, Partyhütchen, Schultüte, Schultüten, zu spitz, Nadel, nippelig, Spieße, sticht heraus',
+      'spitz, spitzig, spitze Brust, spitze Tüte, spitzer, Spitztüte, Kegel, kegelförmig, Tüten, Raketen, Rakete, Madonna, Spitzbusen, sticht, spießt, pikst heraus, Eistüte, Eistüten, Torpedo, Torpedos, Scheinwerfer, Zuckerhut, Pyramide, Hexenhut, Spitz-BH, spitze Abnäher, stechen, herausstechen, heraussticht, stechend, spitz wie, Stachel, Dorn, Dolch, Partyhütchen, Schultüte, Schultüten, zu spitz, Nadel, Spieße, sticht heraus',
   },
   peak: {
     said: 'Ecke oder Delle in der Linie',
     words:
-      'Ecke, Zipfel, Knick, Knickstelle, Delle, Kerbe, Zacke, Zacken, Knicks, eckig, keine Rundung, nicht rund, keine schöne Rundung, Absatz, Stufe, Versatz, Nase, Eck, Hörnchen, Horn, Einbuchtung, Einkerbung, Beule in der Linie, nicht in einem Zug, nicht in einem Bogen, kein schöner Bogen, Bogen unterbrochen, Höcker in der Kante, Winkel, Schnabel, Eselsohr, unrund, nicht fließend, kein fließender, Linie nicht glatt, Kurve nicht glatt, zackig, geknickt, treffen nicht aufeinander, laufen nicht ineinander, nicht ineinander über, Öhrchen, Zipfeli, Spitz, keine glatte Linie, Kurve',
+      'Ecke, Zipfel, Knick, Knickstelle, Delle, Kerbe, Zacke, Zacken, Knicks, eckig, keine Rundung, nicht rund, keine schöne Rundung, Absatz, Stufe, Versatz, Nase, Eck, Hörnchen, Horn, Einbuchtung, Einkerbung, Beule in der Linie, nicht in einem Zug, nicht in einem Bogen, kein schöner Bogen, Bogen unterbrochen, Höcker in der Kante, Winkel, Schnabel, Eselsohr, unrund, nicht fließend, kein fließender, Linie nicht glatt, Kurve nicht glatt, zackig, geknickt, treffen nicht aufeinander, laufen nicht ineinander, nicht ineinander über, Öhrchen, Zipfeli, Spitz, keine glatte Linie, Kurve, reingebissen, Sprung, nicht schön ineinander, spitz statt rund, Sprung in der Linie',
   },
   wavy: {
     said: 'wellig',
@@ -135,7 +135,7 @@ export const SIGNS: typeof English = {
   sCurve: {
     said: 'biegt sich',
     words:
-      'S, S-Form, S-förmig, S-Kurve, Bogen, Bögen, gebogen, biegt, Kurve, kurvig, schlängelt, schlängelnd, Schlangenlinie, Schlange, geschwungen, krumm, Krümmung, Zickzack, wie ein S, macht ein S, Schlangenlinien, wie eine Banane, Banane, ausbiegt, schwingt sich, Klammer, nicht gerade, keine gerade Linie, gekrümmt, Bogens, windet, Ess, verbogen, eiert, eierig, Fragezeichen, mäandert',
+      'S, S-Form, S-förmig, S-Kurve, Bogen, Bögen, gebogen, biegt, Kurve, kurvig, schlängelt, schlängelnd, Schlangenlinie, Schlange, geschwungen, krumm, Krümmung, Zickzack, wie ein S, macht ein S, Schlangenlinien, wie eine Banane, Banane, ausbiegt, schwingt sich, Klammer, nicht gerade, keine gerade Linie, gekrümmt, Bogens, windet, Ess, verbogen, eiert, eierig, Fragezeichen, mäandert, mal vorn mal hinten, geschlängelt, Schlangenform',
   },
   sag: {
     said: 'sackt',
@@ -155,7 +155,7 @@ export const SIGNS: typeof English = {
   slide: {
     said: 'rutscht',
     words:
-      'rutscht, rutschen, rutschend, verrutscht, verrutschen, wandert, wandern, gewandert, gleitet, gleiten, kriecht, verschiebt, rüberrutscht, wegrutscht, zurückrutscht, zurückziehen, nach vorn ziehen, nach vorne ziehen, zurechtziehen, zurechtzupfen, zupfen, zupf, zupfe, herunterziehen, hinunterziehen, runterziehen, runterzupfen, kippt, kippen, vorkippt, hinunterkippt, überkippt, zerren, abrutscht, rutscht ab, verlagert, hinabgleitet, fällt von den Schultern, herabrutscht, schiebt, bleibt nicht, hält nicht, rückwärts, rücklings, nach vorn fällt, vorfällt, nach vorn kippt, vornüber, kopflastig, rutscht zurück, zurecht, zurechtrücken, richten, ständig ziehen, hochziehen müssen, abwandert, vorrutscht, vorzieht',
+      'rutscht, rutschen, rutschend, verrutscht, verrutschen, wandert, wandern, gewandert, gleitet, gleiten, kriecht, verschiebt, rüberrutscht, wegrutscht, zurückrutscht, zurückziehen, nach vorn ziehen, nach vorne ziehen, zurechtziehen, zurechtzupfen, zupfen, zupf, zupfe, herunterziehen, hinunterziehen, runterziehen, runterzupfen, kippt, kippen, vorkippt, hinunterkippt, überkippt, zerren, abrutscht, rutscht ab, verlagert, hinabgleitet, fällt von den Schultern, herabrutscht, schiebt, bleibt nicht, hält nicht, rückwärts, rücklings, nach vorn fällt, vorfällt, nach vorn kippt, vornüber, kopflastig, rutscht zurück, zurecht, zurechtrücken, richten, ständig ziehen, hochziehen müssen, abwandert, vorrutscht, vorzieht, hinunterrutscht, herunterrutscht, runterrutscht, runterrutschen, hinunterrutschen, herunterrutschen',
   },
   swing: {
     said: 'schwingt',
@@ -175,7 +175,7 @@ export const SIGNS: typeof English = {
   uneven: {
     said: 'ungleich',
     words:
-      'schief, ungleich, ungleichmäßig, ungleichmässig, uneben, unregelmäßig, nicht gerade, nicht gleich, nicht gleich lang, ungleich lang, nicht waagerecht, nicht waagrecht, nicht eben, krumm, asymmetrisch, unsymmetrisch, ungerade, windschief, nicht parallel, verschieden lang, unterschiedlich lang, unterschiedlich, nicht überall gleich, nicht symmetrisch, schepps, schepp, eiert, nicht gleich hoch, unterschiedlich hoch, verschieden, zipfelt, Zipfel, zipfelig, wie besoffen, Kraut und Rüben, nicht auf gleicher Höhe, nicht ausgeglichen, verschieden hoch, hoppelig, ned grad, nicht grad, hängt ungleich, zipflig, nicht ebenmäßig, im Ungleichgewicht, einmal länger, nicht rundherum gleich',
+      'schief, ungleich, ungleichmäßig, ungleichmässig, uneben, unregelmäßig, nicht gerade, nicht gleich, nicht gleich lang, ungleich lang, nicht waagerecht, nicht waagrecht, nicht eben, krumm, asymmetrisch, unsymmetrisch, ungerade, windschief, nicht parallel, verschieden lang, unterschiedlich lang, unterschiedlich, nicht überall gleich, nicht symmetrisch, schepps, schepp, eiert, nicht gleich hoch, unterschiedlich hoch, verschieden, zipfelt, Zipfel, zipfelig, wie besoffen, Kraut und Rüben, nicht auf gleicher Höhe, nicht ausgeglichen, verschieden hoch, hoppelig, ned grad, nicht grad, hängt ungleich, zipflig, nicht ebenmäßig, im Ungleichgewicht, einmal länger, nicht rundherum gleich, Berg und Tal, überall anders lang, anders lang, krumm und schief, nicht überall',
   },
   choke: {
     said: 'würgt',
@@ -185,12 +185,12 @@ export const SIGNS: typeof English = {
   show: {
     said: 'zeigt, was bedeckt sein soll',
     words:
-      'sieht, sehen, sichtbar, herausschaut, rausschaut, herausschauen, rausgucken, rausguckt, herausguckt, herauslugt, blitzt, hervorblitzt, rausblitzt, hervorschaut, hervorguckt, zeigt, hineinsehen, hineinsieht, reinsehen, reinsieht, hineinschauen, hineinschaut, reinschaut, reinschauen, reinguckt, reingucken, Einblick, Einblicke, durchsieht, Durchblick, entblößt, unbedeckt, nackt, nackte, füreluegt, fürelueg, füreluege, guckt, gucken, lugt, rauslugt, vorblitzt, hervorlugt, man sieht, sieht man, zu sehen, alles sehen, freizügig, unanständig, freigibt, frei liegt, peinlich, Einsicht, durchschauen, schaut heraus, Blick frei, hineinspechten, sieht jeder, jeder sieht, offenbart, preisgibt, inneluege, ineluege, ineluegt, vorguckt, sehe, zum Vorschein, Peepshow, einsehen, einsieht, durchguckt',
+      'sieht, sehen, sichtbar, herausschaut, rausschaut, herausschauen, rausgucken, rausguckt, herausguckt, herauslugt, blitzt, hervorblitzt, rausblitzt, hervorschaut, hervorguckt, zeigt, hineinsehen, hineinsieht, reinsehen, reinsieht, hineinschauen, hineinschaut, reinschaut, reinschauen, reinguckt, reingucken, Einblick, Einblicke, durchsieht, Durchblick, entblößt, unbedeckt, nackt, nackte, füreluegt, fürelueg, füreluege, guckt, gucken, lugt, rauslugt, vorblitzt, hervorlugt, man sieht, sieht man, zu sehen, alles sehen, freizügig, unanständig, freigibt, frei liegt, peinlich, Einsicht, durchschauen, schaut heraus, Blick frei, hineinspechten, sieht jeder, jeder sieht, offenbart, preisgibt, inneluege, ineluege, ineluegt, vorguckt, sehe, zum Vorschein, Peepshow, einsehen, einsieht, durchguckt, tief blicken, blicken, blitzt hervor, durchschaut, einblicken',
   },
   empty: {
     said: 'steht leer',
     words:
-      'leer, steht leer, leerer, hohl, einfällt, eingefallen, fällt ein, fällt zusammen, zusammenfällt, eingesunken, einsinkt, ausfüllen, nicht ausfülle, füllt nicht aus, nicht gefüllt, nicht ausgefüllt, nichts drin, nichts zum Füllen, eingedrückt, eindellt, einsackt, Luftschloss, nicht füllen, unausgefüllt, Füllung fehlt, ausgestopft, ausstopfen, ausgefüllt, fülle, ausfülle, fülle nicht aus, füll nicht aus, eingedellt, einknickt, einbricht, nichts drinnen, hohle',
+      'leer, steht leer, leerer, hohl, einfällt, eingefallen, fällt ein, fällt zusammen, zusammenfällt, eingesunken, einsinkt, ausfüllen, nicht ausfülle, füllt nicht aus, nicht gefüllt, nicht ausgefüllt, nichts drin, nichts zum Füllen, eingedrückt, eindellt, einsackt, Luftschloss, nicht füllen, unausgefüllt, Füllung fehlt, ausgestopft, ausstopfen, ausgefüllt, fülle, ausfülle, fülle nicht aus, füll nicht aus, eingedellt, einknickt, einbricht, nichts drinnen, hohle, reinstopfen, hineinstopfen, nichts drin ist, einfallen, fällt in sich zusammen, leere',
   },
   flat: {
     said: 'flach',
@@ -210,7 +210,7 @@ export const SIGNS: typeof English = {
   high: {
     said: 'zu hoch',
     words:
-      'hoch, zu hoch, höher, zu weit oben, weit oben, viel zu weit oben, oben sitzt, sitzt zu hoch, zu hoch sitzt, höher als, tiefer setzen, tiefer sitzen, tiefer liegen, zu weit hinauf, hoch oben, tiefer sein, weiter nach unten, weiter unten sein, weiter hinunter, oberhalb meiner, weiter oben als',
+      'hoch, zu hoch, höher, zu weit oben, weit oben, viel zu weit oben, oben sitzt, sitzt zu hoch, zu hoch sitzt, höher als, tiefer setzen, tiefer sitzen, tiefer liegen, zu weit hinauf, hoch oben, tiefer sein, weiter nach unten, weiter unten sein, weiter hinunter, oberhalb meiner, weiter oben als, rundum zu hoch',
   },
   low: {
     said: 'zu tief',

@@ -30,7 +30,7 @@ export const DIRECTIONS: typeof EnglishDirections = {
   forward: {
     said: 'nach vorn',
     words:
-      'nach vorn, vorwärts, zur Brust hin, zum Bauch hin, Richtung Bauch, zur Vorderseite, Richtung vorn, vornüber, zum Bauch, vorläuft, vorzieht, vor, vorschwingt, vorkippt, nach vornüber, vorrutscht, voraus, gegen vorn, in Richtung Bauch, zum Vorderteil',
+      'nach vorn, vorwärts, zur Brust hin, zum Bauch hin, Richtung Bauch, zur Vorderseite, Richtung vorn, vornüber, zum Bauch, vorläuft, vorzieht, vorschwingt, vorkippt, nach vornüber, vorrutscht, voraus, gegen vorn, in Richtung Bauch, zum Vorderteil',
   },
   backward: {
     said: 'nach hinten',
@@ -93,7 +93,7 @@ export const MOVEMENTS: typeof EnglishMovements = {
   walk: {
     said: 'beim Gehen',
     words:
-      'gehen, laufe, laufen, beim Gehen, beim Laufen, Laufen, Schritt, Schritte, spazieren, Treppe steigen, Treppensteigen, laufe herum, beim Spazieren, marschieren',
+      'beim Gehen, beim Laufen, Schritt, Schritte, spazieren, Treppe steigen, Treppensteigen, beim Spazieren, marschieren, wenn ich gehe, wenn ich laufe, im Gehen',
   },
   breathe: {
     said: 'beim Atmen',
@@ -128,7 +128,7 @@ export const MOVEMENTS: typeof EnglishMovements = {
   wornOn: {
     said: 'beim Tragen',
     words:
-      'den ganzen Tag, ständig, dauernd, beim Tragen, im Laufe des Tages, nach einer Stunde, alle fünf Minuten, immer wieder, laufend, mit der Zeit, nach kurzer Zeit, am Abend, ununterbrochen, permanent, andauernd, alle paar Minuten, pausenlos, bis zum Abend, tagsüber, fortwährend',
+      'den ganzen Tag, ständig, dauernd, beim Tragen, im Laufe des Tages, nach einer Stunde, alle fünf Minuten, immer wieder, mit der Zeit, nach kurzer Zeit, am Abend, ununterbrochen, permanent, andauernd, alle paar Minuten, pausenlos, bis zum Abend, tagsüber, fortwährend',
   },
 }
 
@@ -156,7 +156,7 @@ export const RELATIONS: typeof EnglishRelations = {
   beside: {
     said: 'neben',
     words:
-      'neben, nahe, seitlich von, entlang, um, rund um, bei, beim, nahe bei, in der Nähe, nebendran, längs der, nah bei',
+      'neben, nahe, seitlich von, entlang, um, rund um, nahe bei, in der Nähe, nebendran, längs der, nah bei',
   },
   over: { said: 'über', words: 'über, auf' },
   behindOf: {
