@@ -23,6 +23,7 @@ const WORDS_APART = [
   'src/draft/**',
   'src/fitting/*.ts',
   'src/fitting/complaints/**',
+  'src/fitting/finding/**',
   'src/fitting/ops/**',
   'src/fitting/rules/**',
   'src/geometry/**',

@@ -11,11 +11,11 @@ import type {
 
 export const PARTICLES: typeof EnglishParticles = (
   'auseinander zusammen aneinander aufeinander hinunter heraus hinauf hinein herum hervor ' +
-  'herunter runter herauf rauf raus herein rein heran vorbei zuruck ruber hoch quer weg rum ran los durch uber vor auf aus ein ab an um zu nach'
+  'herunter runter herauf rauf raus herein rein heran vorbei zuruck ruber hoch weg rum ran los durch uber vor auf aus ein ab an um zu nach'
 ).split(' ')
 export const INFIXES: typeof EnglishInfixes = ['ge', 'zu']
 export const TWOFOLD: typeof EnglishTwofold = new Set(
-  'ab an auf aus ein vor zu um uber durch nach quer'.split(' '),
+  'ab an auf aus ein vor zu um uber durch nach'.split(' '),
 )
 export const GOES_ON: typeof EnglishGoesOn = new Set(
   (

@@ -114,8 +114,9 @@ export const SHORTEST: typeof EnglishShortest = 4
 /** "gespannt" is "spannt". */
 export const BEFORE: typeof EnglishBefore = /^ge(?=[^aeiouy]\w{4})/
 
-/** "Hand", "rund" and "Stand" are whole. */
+/** "Hand" and "rund" are whole, and so is the ch of "rutschen" and "machen". */
 export const isNoSuffix: typeof englishIsNoSuffix = (word, suffix) =>
-  suffix === 'nd' && !/[eir]nd$/.test(word)
+  (suffix === 'nd' && !/[eir]nd$/.test(word)) ||
+  (suffix === 'chen' && !/[bdfgklnprt]chen$/.test(word))
 /** One n or two: "dünn" and "dünner" need no rule here. */
 export const DOUBLED: typeof EnglishDoubled = /^(?!)/
