@@ -174,6 +174,27 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
     does: 'Am Saum insgesamt weggenommen; unter null stellt er aus.',
     source: COMMON,
   },
+  cuffHeight: {
+    label: 'Höhe der Manschette',
+    does: 'Vom Ärmelende bis zum Umbruch; um so viel kürzer wird der Ärmel gezeichnet.',
+    source: COMMON,
+  },
+  cuffFullness: {
+    label: 'in die Manschette eingereiht',
+    does: 'Um so viel ist das Ärmelende länger als die Manschette um den Arm. Null setzt sie glatt an.',
+    source: COMMON,
+  },
+  cuffOverlap: {
+    label: 'Übertritt der Manschette',
+    does: 'So weit liegt ein Ende der Manschette für den Knopf unter dem anderen.',
+    source: COMMON,
+  },
+  sleeveSlit: {
+    label: 'Schlitz am Ärmelende',
+    does: 'Vom Ärmelende nach oben, in der hinteren Hälfte; beide Kanten öffnen sich für die Hand.',
+    source:
+      '202 mm Umfang fassen 95 von 100 Händen von 1.986 Frauen (ANSUR II); Länge allgemein üblich, ohne Quelle',
+  },
   skirtFlare: {
     label: 'Ausstellung je Seite der Rockhälfte',
     does: 'Wie weit der Saum an jeder Seitennaht über die Hüfte hinaus steht.',

@@ -171,6 +171,27 @@ export const CHOICE_WORDS = {
     does: 'Taken off in all at the hem; a negative amount flares it.',
     source: COMMON,
   },
+  cuffHeight: {
+    label: 'cuff height',
+    does: 'From the sleeve end to the fold; the sleeve is drawn shorter by it.',
+    source: COMMON,
+  },
+  cuffFullness: {
+    label: 'sleeve drawn up into the cuff',
+    does: 'How much longer the sleeve end is than the cuff is round the arm. Nought sews it on flat.',
+    source: COMMON,
+  },
+  cuffOverlap: {
+    label: 'overlap of a cuff',
+    does: 'How far one end of the cuff lies under the other for the button.',
+    source: COMMON,
+  },
+  sleeveSlit: {
+    label: 'slit at the sleeve end',
+    does: 'From the sleeve end up, on the back half; both its edges open for the hand.',
+    source:
+      '202 mm round hold 95 of 100 hands of 1,986 women (ANSUR II); length common practice, no source',
+  },
   skirtFlare: {
     label: 'flare at each side of a skirt half',
     does: 'How far the hem stands out beyond the hip at each side seam.',

@@ -35,7 +35,14 @@ import { mm } from '../units/length.ts'
 import type { Choices } from './choices.ts'
 import { dartTo, smoothed, subtended, turnIntake, type Spot } from './intake.ts'
 import type { OptionWord } from './options.ts'
-import { edge, withEdge, type EdgeDart, type EdgeName, type Piece } from './piece.ts'
+import {
+  edge,
+  withEdge,
+  type EdgeDart,
+  type EdgeName,
+  type InnerLine,
+  type Piece,
+} from './piece.ts'
 import type { Step } from './step.ts'
 import { intoWaist } from './waist-intake.ts'
 import { FINISHING_WORDS as W } from './finishing.words.ts'
@@ -304,6 +311,13 @@ function step(
 /** Marks on the piece are in centimetres. */
 const CM: UnitChoice = { unit: 'cm', inchStep: 8 }
 
+/** @param sewn how long the stretch is once it is drawn up, mm */
+export const gatherMark = (path: Path, sewn: number): InnerLine => ({
+  name: 'gathers',
+  words: W.gatherTo(formatLength(mm(sewn), CM)),
+  path,
+})
+
 /** Darts of the bust drawn up as gathers: the edge is drawn smooth over their mouths. */
 function gathered(done: Served, pivot: Point): Served {
   const { front } = done
@@ -333,10 +347,7 @@ function drawnUp(front: Piece, dart: EdgeDart, pivot: Point): Piece {
     ...withEdge(front, dart.edge, smooth),
     edgeDarts: front.edgeDarts.filter((d) => d !== dart),
     gathers: [...(front.gathers ?? []), { edge: dart.edge, takes }],
-    inner: [
-      ...front.inner,
-      { name: 'gathers', words: W.gatherTo(formatLength(mm(sewn), CM)), path: marked },
-    ],
+    inner: [...front.inner, gatherMark(marked, sewn)],
     points: { ...front.points, Q: pivot, G1: pathStart(marked), G2: pathEnd(marked) },
   }
 }

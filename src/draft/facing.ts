@@ -273,6 +273,7 @@ const CUT_AS_DRAWN: readonly FinishingId[] = [
   'armholeStrip',
   'slitFacing',
   'keyholeFacing',
+  'sleeveBinding',
 ]
 
 export function made(

@@ -23,6 +23,17 @@ export const FINDING_WORDS: typeof English.FINDING_WORDS = {
   sleeveLonger: 'Der Ärmel ist {value} lang: Er endet mindestens {limit} unter der Achsel.',
   sleeveHemWider:
     'Der Ärmelsaum misst {value} rundum und nicht weniger, damit eine Hand hindurchgeht.',
+  sleeveEndWider:
+    'Das Ärmelende misst {value} rundum und nicht weniger: Ein Handgelenk braucht {limit}, und durch den offenen Schlitz geht eine Hand.',
+  cuffWider:
+    'Die Manschette schließt mit {value} rundum und nicht enger, für Handgelenk und Hand; eingereiht werden sollten {limit}.',
+  cuffRound:
+    'Die Manschette schließt mit {value} rundum, so viel lässt ihr das Ärmelende: Der Arm ist dort nicht gemessen. Schließ ein Maßband auf diese Länge und schieb es dahin, wo die Manschette liegen wird.',
+  cuffPair:
+    'Ärmelende und Manschette weichen um {value} voneinander ab; aufeinander genäht dürfen es {limit} sein.',
+  slitShorter: 'Der Schlitz ist {value} lang und nicht {limit}: Er endet unter der Achsel.',
+  handPasses:
+    'Das Ärmelende öffnet sich auf {value} rundum; eine Hand braucht {limit}. Mach den Schlitz oder den Ärmel länger.',
   waistPair:
     'Oberteil und Rock weichen an der Taillennaht um {value} voneinander ab; aufeinander genäht dürfen es {limit} sein.',
   waistDarts: 'Ein Abnäher des Rocks verfehlt den des Oberteils an der Taillennaht um {value}.',

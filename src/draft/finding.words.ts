@@ -23,6 +23,16 @@ export const FINDING_WORDS = {
   sleeveLonger: 'The sleeve is {value} long: it ends at least {limit} below the underarm.',
   sleeveHemWider:
     'The hem of the sleeve is {value} round and not narrower, so that a hand goes through it.',
+  sleeveEndWider:
+    'The sleeve end is {value} round and not narrower: a wrist needs {limit}, and a hand goes through it with its slit open.',
+  cuffWider:
+    'The cuff closes {value} round and not narrower, for wrist and hand; {limit} was to be drawn up.',
+  cuffRound:
+    'The cuff closes {value} round, from what the sleeve end leaves it: the arm there is not taped. Close a tape to that length and move it where the cuff will lie.',
+  cuffPair: 'Sleeve end and cuff differ by {value}; sewn together they may differ by {limit}.',
+  slitShorter: 'The slit is {value} long and not {limit}: it ends below the underarm.',
+  handPasses:
+    'The sleeve end opens to {value} round; a hand needs {limit}. Lengthen the slit or the sleeve.',
   waistPair:
     'Bodice and skirt differ by {value} at the waist seam; sewn together they may differ by {limit}.',
   waistDarts: 'A dart of the skirt misses that of the bodice by {value} at the waist seam.',

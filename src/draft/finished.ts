@@ -16,6 +16,10 @@ const ORDER: readonly EdgeName[] = [
   'armhole',
   'side',
   'hem',
+  'sleeveEnd',
+  'end',
+  'outer',
+  'start',
   'backSeam',
   'centre',
 ]

@@ -190,7 +190,12 @@ const SLEEVED: Garment = {
     'sleevePitch',
     'sleeveLength',
     'sleeveHem',
+    'cuffHeight',
+    'cuffFullness',
+    'cuffOverlap',
+    'sleeveSlit',
   ],
+  options: [...SLEEVELESS.options, 'sleeveEnd'],
   standard: {
     ...BLOCK.standard,
     easeBust: mm(22),

@@ -29,6 +29,7 @@ export const OPTIONS = {
   opening: option(OPTION_WORDS.opening, 'auto'),
   skirt: option(OPTION_WORDS.skirt, 'flared'),
   waistFinish: option(OPTION_WORDS.waistFinish, 'seam'),
+  sleeveEnd: option(OPTION_WORDS.sleeveEnd, 'hem'),
   neckFinish: option(OPTION_WORDS.neckFinish, 'biasStrip'),
 } as const
 
@@ -54,5 +55,6 @@ export const standardOptions = (): Options => ({
   opening: OPTIONS.opening.default,
   skirt: OPTIONS.skirt.default,
   waistFinish: OPTIONS.waistFinish.default,
+  sleeveEnd: OPTIONS.sleeveEnd.default,
   neckFinish: OPTIONS.neckFinish.default,
 })

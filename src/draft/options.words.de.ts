@@ -122,6 +122,11 @@ export const OPTION_WORDS: typeof English = {
       facing: 'geformter Beleg über der Naht',
     },
   },
+  sleeveEnd: {
+    label: 'Ärmelende',
+    does: 'Eine Manschette fasst die Weite des Ärmels; wo eine Hand nicht hindurchgeht, kommt ein Schlitz dazu. Ein Saum ohne Schlitz bleibt so weit wie eine Hand.',
+    words: { hem: 'Saum', hemSlit: 'Saum mit eingefasstem Schlitz', cuff: 'Manschette' },
+  },
   neckFinish: {
     label: 'Abschluss am Hals',
     does: 'Ein Schrägstreifen legt sich um jede Rundung; ein geformter Beleg liegt auf festem Stoff flacher.',

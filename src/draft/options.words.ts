@@ -102,6 +102,11 @@ export const OPTION_WORDS = {
     does: 'A facing covers the seam and holds the waist to its length.',
     words: { seam: 'the seam alone', facing: 'shaped facing over the seam' },
   },
+  sleeveEnd: {
+    label: 'sleeve end',
+    does: 'A cuff takes up the fullness of the sleeve; where a hand does not pass it, a slit is added. A hem without a slit stays as wide as a hand.',
+    words: { hem: 'hem', hemSlit: 'hem with a bound slit', cuff: 'cuff' },
+  },
   neckFinish: {
     label: 'neck finish',
     does: 'A bias strip turns any curve; a shaped facing lies flatter on crisp cloth.',

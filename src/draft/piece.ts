@@ -15,6 +15,7 @@ export type FinishingId =
   | 'neckStrip'
   | 'armholeStrip'
   | 'slitFacing'
+  | 'sleeveBinding'
   | 'keyholeFacing'
   | 'buttonFacing'
   | 'skirtButtonFacing'
@@ -24,7 +25,7 @@ export type FinishingId =
 export type PartedId = 'sideFront'
 export type SkirtId = 'skirtBack' | 'skirtFront'
 /** A piece that serves both sides of the body, turned over or laid on the fold. */
-export type PairedId = HalfId | 'sleeve' | SkirtId | PartedId | FinishingId
+export type PairedId = HalfId | 'sleeve' | 'cuff' | SkirtId | PartedId | FinishingId
 /** Which side of the body, as worn: her left is the right of a front seen from outside. */
 export type Side = 'left' | 'right'
 /** A piece of one side only, where the two are not alike. */
@@ -45,9 +46,13 @@ export type EdgeName =
   | 'cap'
   | 'frontSeam'
   | 'backSeam'
+  /** Of a sleeve and its cuff, where one is sewn to the other. */
+  | 'sleeveEnd'
   /** Free edge of a facing, long free edge of a strip. */
   | 'outer'
-  /** The two short ends of a strip. */
+  /** Of the binding of a slit: the long edge that is sewn on. */
+  | 'sewnOn'
+  /** The two short ends of a strip or a cuff. */
   | 'start'
   | 'end'
 

@@ -13,7 +13,9 @@ import { choice, type Choices } from '../choices.ts'
 import { guidesOn } from '../curves.ts'
 import { Sheet } from '../sheet.ts'
 import { fittedCap, type FittedCap } from './cap-rule.ts'
+import { CUFF_WORDS } from './cuff.words.ts'
 import { capSide, type Cap } from './sleeve-cap.ts'
+import { BELOW_UNDERARM, sleeveEnd, type SleeveEnd } from './sleeve-end.ts'
 import { SLEEVE_WORDS as W } from './sleeve.words.ts'
 
 export interface Armholes {
@@ -27,7 +29,12 @@ export interface Armholes {
 }
 
 export type SleeveDrawn =
-  | { readonly ok: true; readonly sheet: Sheet; readonly cap: FittedCap }
+  | {
+      readonly ok: true
+      readonly sheet: Sheet
+      readonly cap: FittedCap
+      readonly end: SleeveEnd
+    }
   /** No cap of this width has sides as long as the armholes. */
   | { readonly ok: false; readonly width: number; readonly armholes: number }
 
@@ -53,22 +60,33 @@ export function drawSleeve(body: Body, choices: Choices, armholes: Armholes): Sl
     minus(width, fromArmhole(W.frontOfWidth, cap.front)),
     W.underarmOfBack,
   )
-  s.measure('C', 'A', 'down', hemDepth(choices, cap, fromArmhole), W.hemAtMiddle)
+  s.measure(
+    'C',
+    'A',
+    'down',
+    hemDepth(choices, cap, fromArmhole),
+    cuffed(choices) ? W.endAtMiddle : W.hemAtMiddle,
+  )
   drawCap(s, cap, armholes, fromArmhole, choices.sleevePitch)
-  drawSeams(s, choices, width)
-  return { ok: true, sheet: s, cap }
+  const end = sleeveEnd(width.mm, s.at('C').y - cap.height, choices)
+  drawSeams(s, choices, width, end)
+  if (end.slit > 0) drawSlit(s, choices, end)
+  return { ok: true, sheet: s, cap, end }
 }
 
-/** A sleeve ends no nearer to its underarm than this, mm: less is a cap and no sleeve. Judgement. */
-export const BELOW_UNDERARM = 30
+const cuffed = (choices: Choices): boolean => choices.sleeveEnd === 'cuff'
+
+/** To the hem, or as much shorter as the cuff is high. */
 function hemDepth(
   choices: Choices,
   cap: Cap,
   fromArmhole: (words: string, length: number) => Amount,
 ): Amount {
   const least = cap.height + BELOW_UNDERARM
-  return choices.sleeveLength >= least
-    ? choice(choices, 'sleeveLength')
+  const whole = choice(choices, 'sleeveLength')
+  const wanted = cuffed(choices) ? minus(whole, choice(choices, 'cuffHeight')) : whole
+  return wanted.mm >= least
+    ? wanted
     : restingOn(fromArmhole(W.littleBelowUnderarm, least), ['sleeveLength'])
 }
 
@@ -122,20 +140,43 @@ function drawCap(
 }
 /** A mark lies on its own side of the cap, at least this far from its ends, mm. */
 const MARK_INSIDE = 2
-/** A hand goes through a hem of this, mm: 202 hold 95 of 100 hands of 1,986 women, 214 the largest (ANSUR II). */
-export const HAND_PASSES = 210
 
 /** Both seams equal, because both ends of the hem lie as far in from the ends of the width. */
-function drawSeams(s: Sheet, choices: Choices, width: Amount): void {
-  const most = width.mm - HAND_PASSES
+function drawSeams(s: Sheet, choices: Choices, width: Amount, { round }: SleeveEnd): void {
   const taken =
-    choices.sleeveHem <= most
+    width.mm - choices.sleeveHem === round
       ? choice(choices, 'sleeveHem')
-      : restingOn(minus(width, fixed(mm(HAND_PASSES))), ['sleeveHem'])
+      : restingOn(minus(width, fixed(mm(round))), [
+          'sleeveHem',
+          ...(choices.sleeveEnd === 'hem' ? [] : ['sleeveSlit']),
+        ])
   const half = over(taken, 2)
-  s.measure('D', 'C', 'right', minus(s.across('B', 'F'), half), W.hemAtFrontSeam)
-  s.measure('E', 'C', 'left', minus(s.across('B', 'G'), half), W.hemAtBackSeam)
+  s.measure(
+    'D',
+    'C',
+    'right',
+    minus(s.across('B', 'F'), half),
+    cuffed(choices) ? W.endAtFrontSeam : W.hemAtFrontSeam,
+  )
+  s.measure(
+    'E',
+    'C',
+    'left',
+    minus(s.across('B', 'G'), half),
+    cuffed(choices) ? W.endAtBackSeam : W.hemAtBackSeam,
+  )
   s.join('F', 'D', 'frontSeam', 'seam', W.sewnToBackSeam)
-  s.join('D', 'E', 'hem', 'hem', W.straight)
+  if (cuffed(choices)) s.join('D', 'E', 'sleeveEnd', 'seam', W.drawnUpIntoCuff)
+  else s.join('D', 'E', 'hem', 'hem', W.straight)
   s.join('E', 'G', 'backSeam', 'seam', W.sewnToFrontSeam)
+}
+
+/** On the back half, where the little finger lies: half way from the middle to the underarm. Common practice, no source. */
+function drawSlit(s: Sheet, choices: Choices, { slit }: SleeveEnd): void {
+  s.measure('M', 'C', 'left', over(s.across('C', 'E'), 2), CUFF_WORDS.slitHalfWay)
+  const long =
+    slit === choices.sleeveSlit
+      ? choice(choices, 'sleeveSlit')
+      : found(CUFF_WORDS.shortOfUnderarm, mm(slit), ['sleeveSlit', ...s.restsOf('C')])
+  s.measure('N', 'M', 'up', long, CUFF_WORDS.topOfSlit)
 }

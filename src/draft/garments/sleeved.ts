@@ -6,9 +6,11 @@ import { distance, type Point } from '../../geometry/point.ts'
 import { project } from '../../geometry/project.ts'
 import { selfIntersections } from '../../geometry/self-intersection.ts'
 import { drawCappedBodice, fittedCap } from '../blocks/cap-rule.ts'
-import { BELOW_UNDERARM, drawSleeve, HAND_PASSES, type Armholes } from '../blocks/sleeve.ts'
+import { BELOW_UNDERARM, HAND_PASSES, WRIST_LEAST } from '../blocks/sleeve-end.ts'
+import { drawSleeve, type Armholes } from '../blocks/sleeve.ts'
 import type { Choices } from '../choices.ts'
 import { completed } from '../completed.ts'
+import { endOf, finishedEnd } from '../cuffed.ts'
 import { pieceOf, type Draft } from '../draft.ts'
 import { say, type Finding } from '../finding.ts'
 import { finished } from '../finished.ts'
@@ -30,14 +32,17 @@ function withSleeve(d: Draft): Draft {
     words: pieceTitle('sleeve'),
     cut: PAIR,
   })
-  const rests = Object.entries(made.sheet.provenance).map(
-    ([name, list]) => [`sleeve.${name}`, list] as const,
+  const ended = finishedEnd(piece, made.sheet, made.end, d.choices)
+  const rests = [made.sheet, ...ended.sheets].flatMap((sheet) =>
+    Object.entries(sheet.provenance).map(
+      ([name, list]) => [`${sheet.piece}.${name}`, list] as const,
+    ),
   )
   const [back, front, ...finishing] = bodied.map(taking)
   return {
     ...whole,
-    pieces: [...(back ? [back] : []), ...(front ? [front] : []), piece, ...finishing],
-    steps: [...steps, ...made.sheet.steps],
+    pieces: [...(back ? [back] : []), ...(front ? [front] : []), ...ended.pieces, ...finishing],
+    steps: [...steps, ...made.sheet.steps, ...ended.steps],
     restsOn: { ...whole.restsOn, ...Object.fromEntries(rests) },
   }
 }
@@ -101,7 +106,6 @@ function sleeveProof(d: Draft): readonly Finding[] {
   const wanted = cap?.ease ?? d.choices.capEase
   const seams = Math.abs(long('frontSeam') - long('backSeam'))
   const hem = namedPoint(sleeve, 'C').y
-  const round = pathLength(edge(sleeve, 'hem').path)
   return [
     ...bodiceProof(d, d.choices.armRoom),
     ...(wanted > d.choices.capEase
@@ -109,11 +113,9 @@ function sleeveProof(d: Draft): readonly Finding[] {
       : []),
     ...(cap && cap.wider > 0 ? [say('sleeveWider', 'note', 'sleeve.cap', cap.wider, arm)] : []),
     ...(hem > d.choices.sleeveLength
-      ? [say('sleeveLonger', 'note', 'sleeve.hem', hem, BELOW_UNDERARM)]
+      ? [say('sleeveLonger', 'note', `sleeve.${endOf(sleeve).name}`, hem, BELOW_UNDERARM)]
       : []),
-    ...(round < HAND_PASSES + 1e-6 && d.choices.sleeveHem > 0
-      ? [say('sleeveHemWider', 'note', 'sleeve.hem', round)]
-      : []),
+    ...sleeveEndProof(d, sleeve),
     ...(Math.abs(ease - wanted) > SEAM_EQUAL
       ? [say('capPair', 'stop', 'sleeve.cap', ease, wanted)]
       : []),
@@ -123,6 +125,55 @@ function sleeveProof(d: Draft): readonly Finding[] {
     ...(selfIntersections(outline(sleeve)).length > 0
       ? [say('outlineCrosses', 'stop', 'sleeve.cap')]
       : []),
+  ]
+}
+
+/** The hand goes through it, the cuff goes round it, and what gave way is said. */
+function sleeveEndProof(d: Draft, sleeve: Piece): readonly Finding[] {
+  const { choices } = d
+  const { name, path } = endOf(sleeve)
+  const round = pathLength(path)
+  const width = namedPoint(sleeve, 'F').x - namedPoint(sleeve, 'G').x
+  const [foot, top] = [sleeve.points['M'], sleeve.points['N']]
+  const slit = foot && top ? distance(foot, top) : 0
+  const cuff = d.pieces.find((p) => p.id === 'cuff')
+  const closed = cuff ? distance(namedPoint(cuff, 'A'), namedPoint(cuff, 'B')) : round
+  const at = `sleeve.${name}`
+  const wider = round > width - choices.sleeveHem + SAME
+  return [
+    ...(wider && choices.sleeveHem > 0
+      ? [
+          choices.sleeveEnd === 'hem'
+            ? say('sleeveHemWider', 'note', at, round)
+            : say('sleeveEndWider', 'note', at, round, WRIST_LEAST),
+        ]
+      : []),
+    ...(slit > 0 && slit < choices.sleeveSlit - SAME
+      ? [say('slitShorter', 'note', at, slit, choices.sleeveSlit)]
+      : []),
+    ...(closed + 2 * slit < HAND_PASSES - SAME
+      ? [say('handPasses', 'stop', at, closed + 2 * slit, HAND_PASSES)]
+      : []),
+    ...(cuff ? cuffProof(sleeve, cuff, closed, choices) : []),
+  ]
+}
+const SAME = 1e-6
+
+function cuffProof(
+  sleeve: Piece,
+  cuff: Piece,
+  closed: number,
+  { cuffFullness }: Choices,
+): readonly Finding[] {
+  // What lies under for the button goes beyond the sleeve.
+  const laps = cuff.points['C'] ? distance(namedPoint(cuff, 'B'), namedPoint(cuff, 'C')) : 0
+  const gap = Math.abs(sewnLength(sleeve, 'sleeveEnd') - (sewnLength(cuff, 'sleeveEnd') - laps))
+  const round = pathLength(endOf(sleeve).path)
+  return [
+    ...(gap > SEAM_EQUAL ? [say('cuffPair', 'stop', 'cuff.sleeveEnd', gap, SEAM_EQUAL)] : []),
+    closed > round - cuffFullness + SAME
+      ? say('cuffWider', 'note', 'cuff.sleeveEnd', closed, cuffFullness)
+      : say('cuffRound', 'note', 'cuff.sleeveEnd', closed),
   ]
 }
 /** The back seam may be eased to the front one by this, mm: 3 to 5 at the elbow, from memory. */

@@ -31,7 +31,7 @@ export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
   },
   {
     id: 'arm',
-    options: ['overarmRule'],
+    options: ['overarmRule', 'sleeveEnd'],
     ids: [
       'shoulderDart',
       'underarmDrop',
@@ -46,6 +46,10 @@ export const CHOICE_GROUPS: readonly ChoiceGroup[] = [
       'sleevePitch',
       'sleeveLength',
       'sleeveHem',
+      'cuffHeight',
+      'cuffFullness',
+      'cuffOverlap',
+      'sleeveSlit',
     ],
   },
   {
@@ -121,6 +125,13 @@ function moves(draft: Draft, id: ChoiceId): boolean {
       return choices.shaping === 'darts' || (skirted && !circle)
     case 'dartSecondMouth':
       return choices.dartSecond !== 'none'
+    case 'cuffHeight':
+    case 'cuffFullness':
+      return choices.sleeveEnd === 'cuff'
+    case 'cuffOverlap':
+      return draft.pieces.some((p) => p.id === 'cuff' && p.points['C'] !== undefined)
+    case 'sleeveSlit':
+      return draft.pieces.some((p) => p.id === 'sleeveBinding')
     case 'skirtFlare':
       return choices.skirt === 'flared'
     case 'biasGive':

@@ -63,6 +63,7 @@ export const PROOF_WORDS: typeof English.PROOF_WORDS = {
     turnNeck: 'Hals verstellen',
     turnUnderarm: 'Achsel verstellen',
     turnSleeve: 'Ärmel verstellen',
+    chooseSleeveEnd: 'Schlitz oder Manschette wählen',
     widenFront: 'Vorderteil breiter machen',
     turnLength: 'Länge verstellen',
   },

@@ -68,6 +68,7 @@ export const PROOF_WORDS = {
     turnNeck: 'Turn the neck',
     turnUnderarm: 'Turn the underarm',
     turnSleeve: 'Turn the sleeve',
+    chooseSleeveEnd: 'Choose a slit or a cuff',
     widenFront: 'Make the front wider',
     turnLength: 'Turn the length',
   },

@@ -1,0 +1,30 @@
+/** Wozu jeder Schritt an der Manschette und am Schlitz des Ärmelendes da ist. */
+import type { CUFF_WORDS as English } from './cuff.words.ts'
+
+export const CUFF_WORDS: typeof English = {
+  sleeveEnd: 'Ärmelende',
+  noNarrowerThanWrist: 'nicht enger, für Handgelenk und Hand',
+  frontEdgeOfSlit: 'das Ende, das oben liegt, an der vorderen Schlitzkante',
+  atSleeveSeam: 'das Ende an der Ärmelnaht',
+  backEdgeOfSlit: 'das Passzeichen, das die hintere Schlitzkante trifft',
+  otherEnd: 'das andere Ende',
+  overlapForButton: 'das Ende, das unten liegt, für den Knopf',
+  foldBegins: 'hier beginnt der Umbruch',
+  foldEnds: 'F mit G verbinden, der Umbruch der Manschette',
+  insideAsHigh: 'die Innenseite, so hoch wie die Außenseite',
+  lastCorner: 'die letzte Ecke',
+  sewnAsFarAsB: 'bis B an das Ärmelende genäht',
+  sewnToSleeve: 'an das Ärmelende genäht',
+  sewnShut: 'zugenäht, die Manschette an F–G umgebrochen',
+  sewnToOtherEnd: 'an die andere Schmalkante genäht, so wird die Manschette ein Ring',
+  turnedUnderInside: 'eingeschlagen und innen am Ärmel angenäht',
+  foldOfCuff: 'Umbruch der Manschette',
+  slitHalfWay: 'der Fuß des Schlitzes, hinten halbwegs zwischen Mitte und Achsel',
+  topOfSlit: 'das obere Ende des Schlitzes',
+  shortOfUnderarm: 'kurz vor der Achsel',
+  slitBound: 'Schlitz, eingefasst',
+  slitFromMToN: 'den Schlitz von M bis N',
+  boundBeforeSeam: 'vor der Ärmelnaht eingeschnitten und eingefasst',
+  bothEdgesOfSlit: 'beide Schlitzkanten',
+  bindingOnGrain: 'im Fadenlauf zugeschnitten, einer für jeden Ärmel',
+}
