@@ -84,7 +84,7 @@ function cuffPiece(sheet: Sheet): Piece {
   return {
     ...piece,
     inner: [{ name: 'fold', words: W.foldOfCuff, path: [line(from, to)] }],
-    grain: { from: point(to.x * 0.3, y), to: point(to.x * 0.7, y) },
+    grain: { from: point(to.x * 0.7, y), to: point(to.x * 0.3, y) },
   }
 }
 /** Down the inside of a cuff, in heights of it from the sleeve. */
@@ -109,7 +109,7 @@ export function sleeveBinding(slit: number): Finishing {
     piece: {
       ...piece,
       edges: piece.edges.map((e) => (e.name === 'neck' ? { ...e, name: 'sewnOn' } : e)),
-      grain: { from: point(long.mm * 0.05, y), to: point(long.mm * 0.25, y) },
+      grain: { from: point(long.mm * 0.25, y), to: point(long.mm * 0.05, y) },
     },
     steps,
   }

@@ -153,11 +153,21 @@ export const NOTION_WORDS: typeof Notions = {
   biasStrip: (length, square) =>
     `Schrägstreifen, gekauft oder aus dem Stoff: ${length}, oder ein Quadrat von ${square}, rundherum zu einem Streifen geschnitten.`,
   buttons: (count) => `${count} Knöpfe, nicht breiter als der Übertritt.`,
-  loopButton: (count) => `${count} kleiner Knopf und eine Fadenschlinge.`,
+  loopButton: (count) =>
+    count === 1
+      ? `${count} kleiner Knopf und eine Fadenschlinge.`
+      : `${count} kleine Knöpfe und Fadenschlingen.`,
+  cuffButtons: (count) => `${count} Knöpfe für die Manschetten, nicht breiter als ihr Übertritt.`,
   thread: (metres, reels, reel) =>
     `Nähgarn: etwa ${metres} m, ${reels} ${reels === 1 ? 'Rolle' : 'Rollen'} zu ${reel} m.`,
-  interfacing: (width, amount, length) =>
-    `Einlage, ${width} breit: ${amount} für die Belege, die auf ${length} liegen.`,
+  interfacing: (width, amount, length, of) =>
+    `Einlage, ${width} breit: ${amount} für die ${INTERFACED[of]}, die auf ${length} liegen.`,
+}
+
+const INTERFACED = {
+  facings: 'Belege',
+  cuffs: 'Manschetten',
+  both: 'Belege und Manschetten',
 }
 
 export const WAY_OUT_WORDS: typeof WayOut = {

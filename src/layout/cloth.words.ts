@@ -165,11 +165,15 @@ export const NOTION_WORDS = {
   biasStrip: (length: string, square: string) =>
     `Bias strip, bought or cut from the cloth: ${length}, or a square of ${square} cut round as one strip.`,
   buttons: (count: number) => `${count} buttons, no wider than the overlap.`,
-  loopButton: (count: number) => `${count} small button and a thread loop.`,
+  loopButton: (count: number) =>
+    count === 1
+      ? `${count} small button and a thread loop.`
+      : `${count} small buttons and thread loops.`,
+  cuffButtons: (count: number) => `${count} buttons for the cuffs, no wider than their overlap.`,
   thread: (metres: number, reels: number, reel: number) =>
     `Sewing thread: about ${metres} m, ${reels} of ${reel} m.`,
-  interfacing: (width: string, amount: string, length: string) =>
-    `Interfacing ${width} wide: ${amount} for the facings, which lie on ${length}.`,
+  interfacing: (width: string, amount: string, length: string, of: 'facings' | 'cuffs' | 'both') =>
+    `Interfacing ${width} wide: ${amount} for the ${of === 'both' ? 'facings and cuffs' : of}, which lie on ${length}.`,
 }
 
 /** What she might give up where the cloth does not suffice. */

@@ -19,8 +19,9 @@ export interface CutListRow {
   readonly interfacing: number
 }
 
-/** Shaped facings are interfaced; strips never: common practice, no source. */
-const interfaced = (id: Piece['id']): boolean => /Facing$/.test(pairedId(id))
+/** Shaped facings and cuffs are interfaced; strips never: common practice, no source. */
+const isCuff = (id: Piece['id']): boolean => pairedId(id) === 'cuff'
+const interfaced = (id: Piece['id']): boolean => isCuff(id) || /Facing$/.test(pairedId(id))
 
 export const cutList = (
   pieces: readonly Piece[],
@@ -59,11 +60,12 @@ export const INTERFACING_WIDTH = mm(900)
 const TRIES = 20_000
 
 export interface Interfacing {
-  /** Length on a double layer of the usual width, as laid out; 0 without facings. */
+  /** Length on a double layer of the usual width, as laid out; 0 where nothing is interfaced. */
   readonly length: Mm
   readonly width: Mm
-  /** mm² of the facings themselves, each as often as it is cut. */
+  /** mm² of the pieces themselves, each as often as it is cut. */
   readonly area: number
+  readonly of: 'facings' | 'cuffs' | 'both'
 }
 
 export function interfacing(parts: readonly CutPart[], width: Mm = INTERFACING_WIDTH): Interfacing {
@@ -72,11 +74,13 @@ export function interfacing(parts: readonly CutPart[], width: Mm = INTERFACING_W
     (sum, p) => sum + p.count * (p.kind === 'onFold' ? 2 : 1) * outlineArea(p.exact),
     0,
   )
-  if (facings.length === 0) return { length: mm(0), width, area }
+  const cuffs = facings.filter((p) => isCuff(p.id)).length
+  const of = cuffs === 0 ? 'facings' : cuffs === facings.length ? 'cuffs' : 'both'
+  if (facings.length === 0) return { length: mm(0), width, area, of }
   const cloth = { ...plainCloth(width), selvedge: mm(0) }
   const lengths = (['lengthwise', 'single'] as const).flatMap((manner) => {
     const out = layOut(facings, cloth, manner, { seed: 1, spent: (done) => done / TRIES })
     return out.ok ? [out.layout.length] : []
   })
-  return { length: mm(lengths.length > 0 ? Math.min(...lengths) : area / width), width, area }
+  return { length: mm(lengths.length > 0 ? Math.min(...lengths) : area / width), width, area, of }
 }

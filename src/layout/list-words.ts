@@ -18,6 +18,7 @@ export function notionSentence(n: Notion, units: UnitChoice): string {
     }
     case 'buttons':
     case 'loopButton':
+    case 'cuffButtons':
       return NOTION_WORDS[n.kind](n.count)
     case 'thread':
       return NOTION_WORDS.thread(Math.ceil(n.length / 10_000) * 10, n.count, REEL / 1000)
@@ -31,5 +32,6 @@ export function interfacingSentence(i: Interfacing, by: SoldBy, units: UnitChoic
     formatLength(i.width, units),
     amountWords(buy, by),
     formatLength(i.length, units),
+    i.of,
   )
 }

@@ -4,7 +4,7 @@
  */
 import type { Draft } from '../draft/draft.ts'
 import type { Opening } from '../draft/opening.ts'
-import { edge, type Piece } from '../draft/piece.ts'
+import { edge, pairedId, type PairedId, type Piece } from '../draft/piece.ts'
 import { pathLength } from '../geometry/length.ts'
 import type { PlanStep } from '../output/plan-step.ts'
 import { inches, mm, type Mm } from '../units/length.ts'
@@ -14,7 +14,7 @@ export type Notion =
   | { readonly kind: 'zip'; readonly count: number; readonly length: Mm; readonly sold: Mm }
   /** `square` is the side of a square that gives it in one piece. */
   | { readonly kind: 'biasStrip'; readonly length: Mm; readonly square: Mm }
-  | { readonly kind: 'buttons' | 'loopButton'; readonly count: number }
+  | { readonly kind: 'buttons' | 'loopButton' | 'cuffButtons'; readonly count: number }
   /** `count` reels. */
   | { readonly kind: 'thread'; readonly length: Mm; readonly count: number }
 
@@ -96,9 +96,19 @@ export function notions(
   const thread = threadLength(plan)
   return [
     ...draft.openings.flatMap((o) => ofOpening(o, draft, soldIn)),
+    ...ofSleeves(draft.pieces),
     ...(bias ? [{ kind: 'biasStrip', length: bias.length, square: bias.square } as const] : []),
     { kind: 'thread', length: thread, count: Math.ceil(thread / REEL) },
   ]
+}
+
+/** A button for each slit: on the cuff where there is one, else with a loop at the hem. */
+function ofSleeves(pieces: readonly Piece[]): readonly Notion[] {
+  const many = (id: PairedId): number =>
+    pieces.reduce((sum, p) => sum + (pairedId(p.id) === id ? p.cut.count : 0), 0)
+  const slits = many('sleeveBinding')
+  if (slits === 0) return []
+  return [{ kind: many('cuff') > 0 ? 'cuffButtons' : 'loopButton', count: slits }]
 }
 
 function ofOpening(o: Opening, draft: Draft, soldIn: SoldIn): readonly Notion[] {

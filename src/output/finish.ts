@@ -159,6 +159,18 @@ export const FINISHES = {
     only: ['armhole', 'cap'],
     stuff: ['cloth'],
   },
+  // Enclosed as in a facing: 10 mm, common practice, no source.
+  cuffSeam: {
+    words: NAMED.cuffSeam,
+    allowance: TEN,
+    turned: NONE,
+    passes: DONE.cuffSeam(TEN, TURN),
+    thread: { rows: 1, overcast: 0 },
+    pressed: true,
+    suits: ['seam'],
+    only: ['sleeveEnd', 'outer', 'start', 'end'],
+    stuff: ['cloth'],
+  },
   zip: zip(mm(20)),
   // A sewing magazine, "Sew a baby hem" (2020): 5/8 in, first row at 1/2 in, finished 1/8 in.
   rolledEdge: {

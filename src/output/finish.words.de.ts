@@ -7,6 +7,7 @@ export const FINISH_NAMES: typeof Names = {
   frenchSeam: 'französische Naht',
   flatFelled: 'Kappnaht',
   armholeSeam: 'Armlochnaht',
+  cuffSeam: 'Manschettennaht',
   zip: 'Naht mit Reißverschluss',
   rolledEdge: 'schmaler Rollsaum',
   doubleFoldHem: 'doppelter Saum',
@@ -24,6 +25,7 @@ export const THE_FINISH: Readonly<Record<keyof typeof Names, string>> = {
   frenchSeam: 'die französische Naht',
   flatFelled: 'die Kappnaht',
   armholeSeam: 'die Armlochnaht',
+  cuffSeam: 'die Manschettennaht',
   zip: 'die Naht mit Reißverschluss',
   rolledEdge: 'der schmale Rollsaum',
   doubleFoldHem: 'der doppelte Saum',
@@ -57,6 +59,10 @@ export const FINISH_PASSES: typeof Passes = {
     says`Nähe Ärmel und Armloch rechts auf rechts, ${by} von der Kante.`,
     says`Nähe unter dem Arm eine zweite Reihe, ${inside} neben der ersten in der Zugabe, und schneide dort auf ${trimmed} zurück.`,
     says`Versäubere beide Kanten zusammen und bügle sie in den Ärmel.`,
+  ],
+  cuffSeam: (by: Mm, trimmed: Mm) => [
+    says`Nähe rechts auf rechts, ${by} von der Kante.`,
+    says`Schneide auf ${trimmed} zurück und bügle in die Manschette.`,
   ],
   zip: (row: Mm, by: Mm) => [
     says`Nähe entlang der Öffnung eine Reihe, ${row} von der Kante, damit sie sich nicht dehnt.`,

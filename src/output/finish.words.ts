@@ -7,6 +7,7 @@ export const FINISH_NAMES = {
   frenchSeam: 'French seam',
   flatFelled: 'flat-felled seam',
   armholeSeam: 'armhole seam',
+  cuffSeam: 'seam of a cuff',
   zip: 'seam with a zip',
   rolledEdge: 'narrow rolled edge',
   doubleFoldHem: 'double-fold hem',
@@ -40,6 +41,10 @@ export const FINISH_PASSES = {
     says`Sleeve and armhole right sides together, sew ${by} from the edge.`,
     says`Sew a second row ${inside} inside the first under the arm and trim to ${trimmed} there.`,
     says`Overcast both edges together and press into the sleeve.`,
+  ],
+  cuffSeam: (by: Mm, trimmed: Mm) => [
+    says`Right sides together, sew ${by} from the edge.`,
+    says`Trim to ${trimmed} and press into the cuff.`,
   ],
   zip: (row: Mm, by: Mm) => [
     says`Sew a row ${row} from the edge along the opening, so that it does not stretch.`,

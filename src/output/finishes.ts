@@ -26,6 +26,7 @@ export const MUSLIN_FINISHES = finishesWith({
   sleeveEdge: 'muslinEdge',
   armhole: 'muslinEdge',
   cap: 'muslinEdge',
+  sleeveEnd: 'muslinSeam',
   hem: 'muslinHem',
   waist: 'muslinSeam',
   styleSeam: 'muslinSeam',
@@ -41,6 +42,7 @@ export const CLOTH_FINISHES = finishesWith({
   backSeam: 'frenchSeam',
   armhole: 'biasStrip',
   cap: 'armholeSeam',
+  sleeveEnd: 'cuffSeam',
   sleeveEdge: 'rolledEdge',
   hem: 'doubleFoldHem',
   waist: 'plainSeam',
@@ -55,7 +57,7 @@ function usualFinish(stuff: Stuff, name: EdgeName, role: OpenRole): FinishId {
   const usual = (stuff === 'muslin' ? MUSLIN_FINISHES : CLOTH_FINISHES)[name]
   const suits: readonly EdgeRole[] = finishOf(usual).suits
   if (suits.includes(role)) return usual
-  return stuff === 'cloth' && name === 'armhole' ? 'armholeSeam' : OTHER[stuff][role]
+  return (stuff === 'cloth' && role === 'seam' && SEWN[name]) || OTHER[stuff][role]
 }
 
 /** The usual finishes for these pieces. */
@@ -70,6 +72,13 @@ export const usualFinishes = (
     ),
   ),
 })
+/** Edges that are usually finished by themselves, where they are sewn: to a sleeve, within a cuff. */
+const SEWN: Partial<Readonly<Record<EdgeName, FinishId>>> = {
+  armhole: 'armholeSeam',
+  outer: 'cuffSeam',
+  start: 'cuffSeam',
+  end: 'cuffSeam',
+}
 const OTHER = {
   muslin: { seam: 'muslinSeam', edge: 'muslinEdge', hem: 'muslinHem' },
   cloth: { seam: 'plainSeam', edge: 'facing', hem: 'doubleFoldHem' },

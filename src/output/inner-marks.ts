@@ -24,7 +24,9 @@ const APEX = { arm: 6, ring: 4 } as const
 
 /** An opening, a centre or a fold on the outline or inside it, its ends ticked, its words along it. */
 export function innerMarks(piece: Piece, inner: InnerLine): (PathMark | TextMark)[] {
-  const place = placeAt(inner.path, pathLength(inner.path) / 2)
+  // Gathers lie along an edge, whose middle may carry a letter.
+  const share = inner.name === 'gathers' ? 0.3 : 0.5
+  const place = placeAt(inner.path, pathLength(inner.path) * share)
   const way = tangentAtPlace(inner.path, place)
   const read = way.x < -1e-9 || (Math.abs(way.x) <= 1e-9 && way.y > 0) ? scale(way, -1) : way
   const at = add(pointAtPlace(inner.path, place), scale(quarterTurn(read), -EDGE_GAP))

@@ -61,6 +61,9 @@ const MATCHED: readonly {
   // Of a sleeve turned in its armhole: then the top is no mark.
   { id: 'sleeve', edge: 'cap', point: 'S', twice: false },
   { id: 'sleeve', edge: 'cap', point: 'K', twice: false },
+  // The back edge of the slit, on the sleeve and on its cuff.
+  { id: 'sleeve', edge: 'sleeveEnd', point: 'M', twice: false },
+  { id: 'cuff', edge: 'sleeveEnd', point: 'B', twice: false },
 ]
 /** Share of the seam from its upper or neck end. Common practice, no source. */
 const NOTCH_AT = 0.4
@@ -77,7 +80,7 @@ export const isHalf = (piece: Pick<Piece, 'id'>): boolean => isBodyHalf(pairedId
  * their construction gives; the middle of the cap meets the shoulder.
  */
 export function notches(piece: Piece, allowance: (edge: Edge) => number): Notch[] {
-  const others: readonly PieceId[] = ['sleeve', 'sideFront']
+  const others: readonly PieceId[] = ['sleeve', 'cuff', 'sideFront']
   const paired = pairedId(piece.id)
   if (!isHalf(piece) && !isSkirt(paired) && !others.includes(paired)) return []
   const seams = NOTCHED.flatMap((name) =>

@@ -18,7 +18,14 @@ import { at, line } from '../geometry/segment.ts'
 import { project } from '../geometry/project.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
 import { boxHeight, boxOf, boxOfPoints, boxWidth } from '../geometry/box.ts'
-import { outline, pairedId, partName, type Edge, type Piece } from '../draft/piece.ts'
+import {
+  outline,
+  pairedId,
+  partName,
+  type Edge,
+  type PairedId,
+  type Piece,
+} from '../draft/piece.ts'
 import { cuttingSaid } from '../draft/piece.words.ts'
 import type { Mm } from '../units/length.ts'
 import { allowanceOf, cuttingLine, type Allowances, type CuttingLine } from './allowance.ts'
@@ -177,18 +184,18 @@ export function openPlace(piece: Piece): Point {
       0.5,
     )
   const box = boxOf(piece.edges.map((e) => e.path))
-  // A sleeve has grain and width in its middle, a slit facing its grain: the name stands clear.
-  const [across, down] =
-    pairedId(piece.id) === 'sleeve'
-      ? SLEEVE_NAME
-      : pairedId(piece.id) === 'slitFacing'
-        ? SLIT_NAME
-        : [0.5, 0.5]
+  // A sleeve has grain and width in its middle, a slit facing its grain, a cuff its fold: the name
+  // stands clear.
+  const [across, down] = NAME_AT[pairedId(piece.id)] ?? [0.5, 0.5]
   return point(box.left + boxWidth(box) * across, box.top + boxHeight(box) * down)
 }
 /** Further up than any piece reaches, mm. */
 const REACH = 500
-const SLEEVE_NAME = [0.72, 0.65] as const
-const SLIT_NAME = [0.76, 0.4] as const
+const NAME_AT: Partial<Readonly<Record<PairedId, readonly [number, number]>>> = {
+  sleeve: [0.72, 0.65],
+  slitFacing: [0.76, 0.4],
+  cuff: [0.3, 0.16],
+  sleeveBinding: [0.75, 0.42],
+}
 /** Share of a facing from its fold, clear of the grain line in its middle. */
 const NAME_ALONG = 0.3

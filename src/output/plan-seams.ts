@@ -5,6 +5,8 @@ import { atEdge } from './by-edge.ts'
 import { finishAs, type FinishId } from './finish.ts'
 import type { Pass } from './pass.ts'
 import { bodyOf, edgeLong, halvesOf, skirtsOf, type Planned } from './plan-flat.ts'
+import { cuffSteps, slitSteps } from './plan-cuff.ts'
+import { CUFF_PLAN_WORDS } from './plan-cuff.words.ts'
 import { ventLong } from './plan-shaped.ts'
 import type { Lit, PlanKind, PlanStep } from './plan-step.ts'
 import { SEAM_WORDS as W } from './sewing-plan.words.ts'
@@ -224,6 +226,7 @@ export function sleeveSteps(on: Planned): PlanStep[] {
     mind: [W.tackSleeves],
   })
   return [
+    ...slitSteps(on),
     ...(closed
       ? [
           {
@@ -232,6 +235,7 @@ export function sleeveSteps(on: Planned): PlanStep[] {
           },
         ]
       : []),
+    ...cuffSteps(on),
     ...(set
       ? [
           {
@@ -258,6 +262,9 @@ export function hemSteps(on: Planned): PlanStep[] {
       (s) => ({
         ...s,
         id: 'hem.sleeve',
+        ...(sleeve.some((p) => p.inner.some((i) => i.name === 'slit'))
+          ? { mind: [CUFF_PLAN_WORDS.hemAtSlit] }
+          : {}),
       }),
     ),
   ]

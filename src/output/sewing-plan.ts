@@ -13,6 +13,7 @@ import type { Cutting } from './cutting.ts'
 import { clothWarning, CLOTH_KINDS, type ClothKind } from './cloth-kind.ts'
 import type { PlanStep } from './plan-step.ts'
 import { dartSteps, interfaceSteps, prepareSteps, staySteps } from './plan-flat.ts'
+import { interfaceCuffs, shutSleeves } from './plan-cuff.ts'
 import { closedSteps, flatOpenings, shutSteps } from './plan-openings.ts'
 import {
   armholeSteps,
@@ -55,6 +56,7 @@ function planOf(draft: Draft, cutting: Cutting, cloth: ClothKind): PlanStep[] {
     ...prepareSteps(CLOTH_KINDS[cloth], warning),
     ...staySteps(on),
     ...interfaceSteps(on),
+    ...interfaceCuffs(on),
     ...dartSteps(on),
     ...gatherSteps(on),
     ...styleSteps(on),
@@ -78,6 +80,7 @@ function planOf(draft: Draft, cutting: Cutting, cloth: ClothKind): PlanStep[] {
     tryOn('hem', draft),
     ...hemSteps(on),
     ...shutSteps(on),
+    ...shutSleeves(on),
     ...lastSteps(),
   ]
 }

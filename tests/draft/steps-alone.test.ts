@@ -14,7 +14,7 @@ import { record } from '../../src/draft/record.ts'
 import { flatten } from '../../src/geometry/path.ts'
 import { stepsText } from '../../src/output/instruction-page.ts'
 import { mm } from '../../src/units/length.ts'
-import { bodyOf, INVENTED_BODIES, MIDDLE, type InventedNumbers } from '../bodies.ts'
+import { bodyOf, FULL, INVENTED_BODIES, MIDDLE, SMALL, type InventedNumbers } from '../bodies.ts'
 import { drawByHand, stepsUnder, type Spot } from './by-hand.ts'
 
 const PENCIL = 0.5
@@ -104,12 +104,25 @@ const OTHERS: readonly (readonly [
     MIDDLE,
     { sleeveLength: mm(560), sleeveHem: mm(-100) },
   ],
+  [
+    'a cuff at the wrist with its slit',
+    'sleeve',
+    MIDDLE,
+    { sleeveEnd: 'cuff', sleeveLength: mm(580), sleeveHem: mm(85), cuffFullness: mm(73) },
+  ],
+  ['a cuff no hand is stopped by', 'sleeve', FULL, { sleeveEnd: 'cuff' }],
+  [
+    'a hem with a slit',
+    'sleeve',
+    SMALL,
+    { sleeveEnd: 'hemSlit', sleeveLength: mm(540), sleeveHem: mm(120) },
+  ],
 ]
 
 describe.each(OTHERS)('%s', (_, garment, numbers, choices) => {
   const d = draft(garment, bodyOf(numbers), { ...standardFor(garment), ...choices })
   const text = stepsText(d, { unit: 'cm', inchStep: 8 })
-  const pieces = d.pieces.filter((p) => isHalf(p.id) || p.id === 'sleeve')
+  const pieces = d.pieces.filter((p) => isHalf(p.id) || p.id === 'sleeve' || p.id === 'cuff')
 
   test.each(pieces.map((p) => p.id))('the %s comes out as drafted', (id) => {
     const piece = pieceOf(d, id)

@@ -7,7 +7,7 @@ import { edge } from '../../src/draft/piece.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { cutParts } from '../../src/layout/cut-part.ts'
 import { cutList, interfacing, markingList } from '../../src/layout/cut-list.ts'
-import { notionSentence } from '../../src/layout/list-words.ts'
+import { interfacingSentence, notionSentence } from '../../src/layout/list-words.ts'
 import {
   biasAmount,
   biasSquare,
@@ -179,5 +179,43 @@ describe('notions', () => {
     const more = threadLength(sewingPlan(d, cutting, 'lightCotton')) - threadLength(plan)
     // The side has its zip and is plain in both.
     expect(more).toBeCloseTo(1.2 * (16.5 - 5) * long('seam.overarm'), 3)
+  })
+})
+
+// One button for each cuff and one layer of interfacing for each: common practice, no source.
+describe('the end of a sleeve', () => {
+  const narrow = { sleeveLength: mm(580), sleeveHem: mm(80), cuffFullness: mm(70) }
+  const cm = { unit: 'cm', inchStep: 8 } as const
+  const said = (choices: Partial<Choices>): string => {
+    const { d, plan } = made('sleeve', { ...narrow, opening: 'backZip', ...choices })
+    return notions(d, plan, 'metre')
+      .map((n) => notionSentence(n, cm))
+      .join(' ')
+  }
+  test('cuffs are cut twice and interfaced twice, their slits bound with two straight strips', () => {
+    const { d, parts } = made('sleeve', { ...narrow, sleeveEnd: 'cuff', opening: 'backZip' })
+    const rows = cutList(d.pieces, parts).map((r) => [r.piece, r.cut, r.interfacing])
+    expect(rows).toContainEqual(['cuff', 'Cut 2, one turned over', 2])
+    expect(rows).toContainEqual(['sleeveBinding', 'Cut 2', 0])
+    const stiff = interfacing(parts)
+    // 215 by 100 mm and 10 mm all round, twice.
+    expect(stiff.area).toBeCloseTo(2 * 235 * 120, -1)
+    expect(interfacingSentence(stiff, 'metre', cm)).toContain('for the cuffs, which lie on')
+    const bias = biasAmount(d.pieces)
+    // The neck strip alone is on the bias.
+    expect(bias?.length).toBeCloseTo(
+      pathLength(
+        edge(
+          d.pieces.find((p) => p.id === 'neckStrip')!,
+          'neck',
+        ).path,
+      ),
+      6,
+    )
+  })
+  test('buttons for the cuffs, or loops and buttons for slits in a hem', () => {
+    expect(said({ sleeveEnd: 'cuff' })).toContain('2 buttons for the cuffs')
+    expect(said({ sleeveEnd: 'hemSlit' })).toContain('2 small buttons and thread loops.')
+    expect(said({})).not.toMatch(/button/)
   })
 })

@@ -330,3 +330,44 @@ test('where left and right are not alike, the plan says both lengths', () => {
   expect(of('edge.neck').long).toBeCloseTo(round, 6)
   expect(of('edge.neck').sides).toBeUndefined()
 })
+
+// Bound flat, closed, then the cuff: the order of a shirt sleeve in public dressmaking lessons.
+describe('the end of a sleeve', () => {
+  const narrow = { sleeveLength: mm(580), sleeveHem: mm(80), cuffFullness: mm(70) }
+  const sentences = (steps: readonly PlanStep[], id: string): string =>
+    planSentences(
+      steps.find((s) => s.id === id)!,
+      { unit: 'cm', inchStep: 8 },
+    ).join(' ')
+  test('a cuff: slit, sleeve seam, cuff, sleeve, button; no hem of the sleeve', () => {
+    const steps = planned('sleeve', { sleeveEnd: 'cuff', ...narrow })
+    inOrder(
+      steps,
+      'interface.cuff',
+      'opening.sleeveSlit',
+      'sleeve.frontSeam',
+      'sleeve.cuff',
+      'sleeve.setCuff',
+      'sleeve.cap',
+      'hem.hem',
+      'shut.cuffs',
+    )
+    expect(ids(steps)).not.toContain('hem.sleeve')
+    expect(ids(steps).filter((id) => id.startsWith('seam.cuff'))).toEqual([])
+    const set = steps.find((s) => s.id === 'sleeve.setCuff')!
+    expect(planNumbers(set, { unit: 'cm', inchStep: 8 })).toBe('19.0 cm, twice; allowance 1.0 cm')
+    expect(sentences(steps, 'sleeve.setCuff')).toContain('Draw them up to 19.0 cm')
+    expect(steps.find((s) => s.id === 'opening.sleeveSlit')?.mind?.[0]).toMatch(/away from your/)
+  })
+  test('a wide cuff is a ring without a slit or a button', () => {
+    const steps = planned('sleeve', { sleeveEnd: 'cuff' })
+    expect(ids(steps)).not.toContain('opening.sleeveSlit')
+    expect(ids(steps)).not.toContain('shut.cuffs')
+    expect(sentences(steps, 'sleeve.cuff')).toContain('fold the ring')
+  })
+  test('a hem with a slit ends at it and is closed with a loop', () => {
+    const steps = planned('sleeve', { sleeveEnd: 'hemSlit', ...narrow })
+    inOrder(steps, 'opening.sleeveSlit', 'sleeve.frontSeam', 'hem.sleeve', 'shut.sleeveSlits')
+    expect(steps.find((s) => s.id === 'hem.sleeve')?.mind?.[0]).toMatch(/ends at the slit/)
+  })
+})

@@ -61,6 +61,8 @@ const SHAPES: readonly (readonly [GarmentId, Partial<Choices>])[] = [
   ['sleeveless', { dartAs: 'gathers', dartAt: 'shoulder' }],
   ['sleeveless', { opening: 'buttonedFront' }],
   ['sleeve', {}],
+  ['sleeve', { sleeveEnd: 'cuff', sleeveHem: mm(140) }],
+  ['sleeve', { sleeveEnd: 'hemSlit' }],
   ['sleeve', { dartAs: 'seam', dartAt: 'armhole' }],
   ['dress', {}],
   ['dress', { skirt: 'halfCircle', opening: 'backZip' }],

@@ -134,11 +134,19 @@ const CASES: readonly (readonly [string, GarmentId, Partial<InventedNumbers>, Pa
     ['block', 'block', MIDDLE, { opening: 'none' }],
     ['by shares', 'block', MIDDLE, { construction: 'bustShares', opening: 'none' }],
     ['sleeve', 'sleeve', MIDDLE, { sleevePitch: mm(5) }],
+    [
+      'cuff',
+      'sleeve',
+      MIDDLE,
+      { sleeveEnd: 'cuff', sleeveLength: mm(580), sleeveHem: mm(85), cuffFullness: mm(73) },
+    ],
   ]
 
 describe.each(CASES)('%s, from the German page alone', (_, garment, numbers, choices) => {
   const d = draft(garment, bodyOf(numbers), { ...standardFor(garment), ...choices })
-  const ids = d.pieces.flatMap((p) => (isHalf(p.id) || p.id === 'sleeve' ? [p.id] : []))
+  const ids = d.pieces.flatMap((p) =>
+    isHalf(p.id) || p.id === 'sleeve' || p.id === 'cuff' ? [p.id] : [],
+  )
 
   test.each(ids)('the %s comes out as drafted', (id) => {
     const piece = pieceOf(d, id)
@@ -179,6 +187,13 @@ describe('every step speaks German', () => {
         ventLength: mm(200),
         neckFinish: 'facing',
         waistFinish: 'facing',
+      }),
+    ),
+    ...Object.keys(OPTIONS.sleeveEnd.words).map((sleeveEnd) =>
+      draft('sleeve', bodyOf(MIDDLE), {
+        ...standardFor('sleeve'),
+        sleeveEnd: sleeveEnd as Choices['sleeveEnd'],
+        sleeveHem: mm(140),
       }),
     ),
     ...Object.keys(OPTIONS.dartAt.words).map((dartAt) =>
