@@ -1,7 +1,7 @@
 /**
  * Takes the pictures of README.md from the running app, with the invented numbers of the
  * journeys: the rail, a draft and its steps, what a correction would change; then those of the
- * guide. Needs `npm run build`.
+ * guide in every language. Needs `npm run build`.
  */
 import { mkdirSync } from 'node:fs'
 import { chromium } from 'playwright-core'
@@ -9,6 +9,7 @@ import { preview } from 'vite'
 import { goTo, INVENTED, tapeAll } from '../tests/journeys/walk.ts'
 import { CHROMIUM_FLAGS, findChromium } from './chromium.mjs'
 import { takeGuidePictures } from './pictures/guide.ts'
+import { OTHER_LANGUAGES } from './words.mjs'
 
 const DOCS = new URL('../docs/', import.meta.url).pathname
 const executablePath = findChromium()
@@ -55,7 +56,9 @@ try {
   await take('compare')
   await goTo(page, 'Rail')
   await take('rail')
-  const guide = await takeGuidePictures(browser, address)
+  const guide = await takeGuidePictures(browser, address, 'en')
+  for (const language of OTHER_LANGUAGES)
+    guide.push(...(await takeGuidePictures(browser, address, language)))
   const pictures = ['draft', 'fit', 'compare', 'rail']
   console.log(`RESULT ${JSON.stringify({ n: pictures.length + guide.length, pictures, guide })}`)
 } finally {
