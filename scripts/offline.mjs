@@ -51,7 +51,7 @@ export function keptForOffline(/** @type {keyof typeof CARD} */ language) {
       ],
     },
     workbox: {
-      globPatterns: ['**/*.{html,js,css,woff2,ttf,wasm,svg,png,txt}', 'guide/pictures/*.webp'],
+      globPatterns: ['**/*.{html,js,css,woff2,ttf,wasm,svg,png,txt}', 'guide/**/*.webp'],
       globIgnores: ['models/**'],
       maximumFileSizeToCacheInBytes: LARGEST_KEPT_BYTES,
       navigateFallback: 'index.html',

@@ -106,7 +106,7 @@ async function fit(walk: Walk, page: Page, said: string) {
   await heard.click()
   await take('question', sheet(walk, page, 'One question'), 700)
   await page.getByText(begins('Yes.')).first().click()
-  const fold = page.getByRole('textbox', { name: whole('Whole fold') })
+  const fold = page.getByRole('textbox', { name: whole('whole fold') })
   await fold.fill('0.7 cm')
   await fold.press('Enter')
   await fold.blur()
