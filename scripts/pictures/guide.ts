@@ -86,10 +86,10 @@ async function measureAndDraft(walk: Walk, page: Page) {
 }
 
 async function fit(walk: Walk, page: Page, said: string) {
-  const { take, whole, begins } = walk
+  const { take, whole, gapped, begins } = walk
   await place(walk, page, 'Fit')
   await page
-    .locator('button', { hasText: begins('Take back') })
+    .getByRole('button', { name: gapped('Take back … of round …') })
     .first()
     .click()
   await page.setViewportSize(BOOK)
@@ -140,8 +140,8 @@ async function compareAndCut(walk: Walk, page: Page) {
     .first()
     .waitFor()
   await take('paper', sheet(walk, page, 'Paper for the muslin'))
-  await page.getByText(whole('cloth'), { exact: true }).click()
-  await page.getByRole('button', { name: begins('Side seam') }).click()
+  await page.locator('label').getByText(whole('cloth'), { exact: true }).click()
+  await page.getByRole('button', { name: new RegExp(`^${whole('Side seam')}`) }).click()
   await take('finishes', sheet(walk, page, 'Edges of the garment'))
   await leaf(walk, page, 'Cloth')
   await page.getByText(whole('This is the shortest layout found.')).waitFor({ timeout: READING_MS })

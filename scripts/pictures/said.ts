@@ -7,20 +7,24 @@ import type { Language } from '../../src/ui/language.ts'
 
 const SRC = new URL('../../src/', import.meta.url)
 /** Stands for what a sentence is given: a number, a name. */
-const GIVEN = '\u0001'
+const GIVEN = '…'
 
 export interface Said {
   /** The whole of a text. */
   readonly whole: (english: string) => string
+  /** A text with its gaps, `Take back … of round …`, as a pattern. */
+  readonly gapped: (english: string) => RegExp
   /** How a text begins, as a pattern from its beginning to the first number or name in it. */
   readonly begins: (english: string) => RegExp
 }
 
-const pattern = (text: string): RegExp =>
-  new RegExp(`^${text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}`)
+const literal = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
+const pattern = (text: string): RegExp => new RegExp(`^${literal(text)}`)
+const withGaps = (text: string): RegExp =>
+  new RegExp(`^${text.split(GIVEN).map(literal).join('.+')}$`)
 
 export async function saidIn(language: Language): Promise<Said> {
-  if (language === 'en') return { whole: (english) => english, begins: pattern }
+  if (language === 'en') return { whole: (english) => english, gapped: withGaps, begins: pattern }
   const pairs = new Map<string, string>()
   for (const name of readdirSync(SRC, { recursive: true, encoding: 'utf8' })) {
     if (!name.endsWith('.words.ts')) continue
@@ -30,6 +34,7 @@ export async function saidIn(language: Language): Promise<Said> {
   }
   return {
     whole: (english) => found(pairs.get(english), english),
+    gapped: (english) => withGaps(found(pairs.get(english), english)),
     begins: (english) => {
       const [, said] = [...pairs].find(([ours]) => ours.startsWith(english)) ?? []
       return pattern(found(said, english).split(GIVEN)[0] ?? '')
