@@ -162,7 +162,7 @@ async function onThePhone(walk: Walk, page: Page) {
     if (name === 'Draft')
       for (let step = 1; step < 6; step += 1)
         await page
-          .getByRole('button', { name: begins('Next step') })
+          .getByRole('button', { name: begins('Next step: ') })
           .filter({ visible: true })
           .first()
           .click()
