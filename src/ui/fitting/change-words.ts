@@ -19,8 +19,6 @@ import { mm, type Mm } from '../../units/length.ts'
 import type { ChangeRow } from '../parts/changes.ts'
 import { CHANGE_WORDS } from './change.words.ts'
 
-export { capital } from '../../units/capital.ts'
-
 /** A sentence with its lengths still lengths, so that each is set in her unit. */
 export type Said = readonly (string | Mm)[]
 

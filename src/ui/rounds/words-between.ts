@@ -5,7 +5,7 @@ import type { PieceId } from '../../draft/piece.ts'
 import { PIECE_WORDS } from '../../draft/piece.words.ts'
 import { redraft } from '../../rounds/redraft.ts'
 import type { Round } from '../../rounds/round.ts'
-import { capital } from '../fitting/change-words.ts'
+import { capital } from '../../units/capital.ts'
 import { CHANGED_WORDS } from './compare.words.ts'
 
 export interface WordChange {
