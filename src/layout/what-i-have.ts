@@ -3,6 +3,7 @@
  * answer is a layout made, not an estimate: the manners the cloth allows, then each way out by
  * itself on the best of them.
  */
+import { pairedId, type PieceId } from '../draft/piece.ts'
 import type { Mm } from '../units/length.ts'
 import { lengthLeft } from './amount.ts'
 import type { Cloth } from './cloth.ts'
@@ -97,8 +98,9 @@ function shortest(
   return best
 }
 
-/** Facings and strips: they show little, and their grain matters least. */
-const small = (p: CutPart): boolean => !p.match && p.id !== 'sleeve'
+/** Facings and strips: they show little, and their grain matters least. Sleeves and cuffs show. */
+const small = (p: CutPart): boolean => !p.match && !SHOWN.includes(pairedId(p.id))
+const SHOWN: readonly PieceId[] = ['sleeve', 'cuff']
 
 function givenUp(parts: readonly CutPart[], way: WayOut, seam: Mm): readonly CutPart[] | undefined {
   switch (way) {

@@ -1,4 +1,3 @@
-/** Ärmelschlitze und Manschetten im Nähplan. */
 import { says } from './pass.ts'
 import type { CUFF_PLAN_WORDS as English } from './plan-cuff.words.ts'
 

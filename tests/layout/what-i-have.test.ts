@@ -71,6 +71,14 @@ test('does not fit, and the facing from another cloth would do', () => {
   expect(answer.ways.map((w) => w.words)).toEqual([WAY_OUT_WORDS.otherClothFacings])
 })
 
+test('a cuff shows and is never cut from another cloth', () => {
+  // As the facing above, which would do without.
+  const cuff: CutPart = { ...FACING, id: 'cuff' }
+  const answer = whatIHave([...GARMENT, cuff], cloth(600), mm(1460), OPTIONS)
+  if (answer.fits) throw new Error('it cannot fit')
+  expect(answer.ways.map((w) => w.words)).not.toContain(WAY_OUT_WORDS.otherClothFacings)
+})
+
 test('a shorter draft is tried too', () => {
   const shorter = [part('back', 'onFold', 1, 650, 250), part('front', 'onFold', 1, 650, 250)]
   const answer = whatIHave(GARMENT, cloth(600), mm(1360), {

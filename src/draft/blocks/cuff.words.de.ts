@@ -1,4 +1,3 @@
-/** Wozu jeder Schritt an der Manschette und am Schlitz des Ärmelendes da ist. */
 import type { CUFF_WORDS as English } from './cuff.words.ts'
 
 export const CUFF_WORDS: typeof English = {
