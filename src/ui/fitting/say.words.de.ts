@@ -28,7 +28,7 @@ export const SAY_WORDS: typeof English = {
   byName: 'Alle Beobachtungen mit Namen',
 
   own: 'Oder mit deinen Worten',
-  example: 'man sieht den BH, wenn ich greife',
+  example: 'man sieht meinen BH',
   find: 'Finden',
   findLabel: 'Die Beobachtung in diesen Worten finden',
   keepWords: 'Diese Worte als Notiz behalten',
