@@ -3,26 +3,11 @@
  * and laptop width, in day and lamp light, with a garment from guesses,
  * and with the invented example, whose two muslins fill every place.
  */
-import type { Page } from '@playwright/test'
 import { expect, test } from './journey.ts'
-import { breaches, goTo, INVENTED, tapeAll } from './walk.ts'
+import { everyPlace } from './every-place.ts'
+import { goTo, INVENTED, tapeAll } from './walk.ts'
 
 const PLACES = ['Rail', 'Measure', 'Draft', 'Fit', 'Compare', 'Cut']
-
-async function everyPlace(page: Page, places: readonly string[], open = goTo): Promise<void> {
-  for (const light of ['day', 'lamp'])
-    for (const width of [1440, 820, 390]) {
-      await page.setViewportSize({ width, height: 860 })
-      await page.evaluate((to) => (document.documentElement.dataset['light'] = to), light)
-      for (const place of places) {
-        await open(page, place)
-        await page.getByRole('heading', { level: 1 }).waitFor()
-        expect(await breaches(page), `${place}, ${width} px, ${light}`).toEqual([])
-        const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
-        expect(over, `${place}, ${width} px`).toBeLessThanOrEqual(0)
-      }
-    }
-}
 
 test('no place breaks a rule of WCAG 2.2 AA, and none is wider than its window', async ({
   page,
