@@ -157,7 +157,7 @@ describe('what the photos say', () => {
 describe('the tape book and the glossary', () => {
   it('name the garments for which numbers are needed', () => {
     const [{ about }] = bookGroups(['blouse'])
-    expect(about).toMatch(/^Ohne diese gibt es keinen Schnitt für [A-ZÄÖÜ].*\.$/)
+    expect(about).toMatch(/^Ohne diese gibt es keinen Schnitt für: [A-ZÄÖÜ].*\.$/)
   })
 
   it('tell a doubt with its day and by how much', () => {

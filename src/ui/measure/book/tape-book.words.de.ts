@@ -24,7 +24,7 @@ export const GROUP_WORDS: typeof EnglishGroups = {
   neededAbout: (garments) =>
     garments.length === 0
       ? 'Ohne diese gibt es keinen Schnitt.'
-      : `Ohne diese gibt es keinen Schnitt für ${undListed(garments)}.`,
+      : `Ohne diese gibt es keinen Schnitt für: ${undListed(garments)}.`,
   truer: 'Genauer',
   truerAbout: 'Fehlen diese, steht ein übliches Maß dafür, und die Prüfung sagt es.',
   others: 'Alle anderen',
