@@ -7,15 +7,17 @@ const PORT = 4187
 export default defineConfig({
   testDir: 'tests/journeys',
   outputDir: 'test-results',
-  timeout: 600_000,
-  expect: { timeout: 20_000 },
-  workers: 1,
+  // Patience, not a claim: on a machine that has other work everything takes many times as long.
+  timeout: 1_200_000,
+  expect: { timeout: 120_000 },
+  // Each file has a browser, and where it needs one a camera, of its own; only the served app is shared.
+  workers: 2,
   reporter: [['list']],
   use: {
     baseURL: `http://127.0.0.1:${PORT}`,
     launchOptions: { executablePath: findChromium() ?? 'chromium', args: CHROMIUM_FLAGS },
     viewport: { width: 1440, height: 900 },
-    actionTimeout: 60_000,
+    actionTimeout: 180_000,
   },
   webServer: {
     command: 'node scripts/serve.mjs',

@@ -1,22 +1,36 @@
 /**
- * All tests, in the order in which a fault is cheapest to find: types, lint, unit and property
- * tests, components in a browser, journeys through the built app.
+ * All tests: types, lint, format, build, unit and property tests and components in a browser, two
+ * stages at a time, then the journeys through the built app. What a stage says is printed whole when
+ * it ends; the first that fails is named and ends the run.
  */
-import { spawnSync } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
 import { findChromium } from './chromium.mjs'
 
 const NO_BROWSER =
   'The tests need a Chromium or Chrome: install one (on Debian: apt-get install chromium), or set CHROMIUM to its path, and run npm test again.'
 
-function run(
-  /** @type {string} */ command,
-  /** @type {readonly string[]} */ words,
-  env = process.env,
-) {
-  return (
-    spawnSync(command, words, { stdio: 'inherit', env, shell: process.platform === 'win32' })
-      .status === 0
-  )
+/** Most stages keep one core busy, so on two cores two of them take about half as long. */
+const AT_A_TIME = 2
+
+/** @typedef {readonly [name: string, command: string, words: readonly string[]]} Stage */
+
+/** The longest first, then those that find a fault cheaply. @type {readonly Stage[]} */
+const STAGES = [
+  ['unit and property tests', 'npx', ['vitest', 'run', '--project', 'unit', '--project', 'german']],
+  ['types', 'npx', ['svelte-check', '--tsconfig', './tsconfig.json', '--fail-on-warnings']],
+  ['lint', 'npx', ['eslint', '.', '--max-warnings', '0']],
+  ['format', 'npx', ['prettier', '--check', '--log-level', 'warn', '.']],
+  ['build', 'npx', ['vite', 'build', '--logLevel', 'warn']],
+  ['components in a browser', 'npx', ['vitest', 'run', '--project', 'components']],
+]
+/** They need the build, and two browsers of their own. @type {Stage} */
+const JOURNEYS = ['journeys', 'npx', ['playwright', 'test']]
+
+const onWindows = process.platform === 'win32'
+
+function install(/** @type {readonly string[]} */ words) {
+  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' }
+  spawnSync('apt-get', words, { stdio: 'inherit', env })
 }
 
 function browser() {
@@ -24,37 +38,85 @@ function browser() {
   if (found) return found
   if (process.getuid?.() === 0 && process.platform === 'linux') {
     console.log("No Chromium here; installing Debian's.")
-    const quiet = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' }
-    run('apt-get', ['update'], quiet)
-    run('apt-get', ['install', '-y', '--no-install-recommends', 'chromium'], quiet)
+    install(['update'])
+    install(['install', '-y', '--no-install-recommends', 'chromium'])
   }
   return findChromium()
 }
 
-const STEPS = [
-  ['types', 'npx', ['svelte-check', '--tsconfig', './tsconfig.json', '--fail-on-warnings']],
-  ['lint', 'npx', ['eslint', '.', '--max-warnings', '0']],
-  ['format', 'npx', ['prettier', '--check', '--log-level', 'warn', '.']],
-  ['unit and property tests', 'npx', ['vitest', 'run', '--project', 'unit', '--project', 'german']],
-  ['components in a browser', 'npx', ['vitest', 'run', '--project', 'components']],
-  ['build', 'npx', ['vite', 'build', '--logLevel', 'warn']],
-  ['journeys', 'npx', ['playwright', 'test']],
-]
+/** What runs now, with what it has said so far. @type {Map<import('node:child_process').ChildProcess, { name: string, said: Buffer[] }>} */
+const running = new Map()
+
+/** Ends what still runs, each with all it has started, and leaves. */
+function leave(/** @type {number} */ code) {
+  for (const [{ pid }, { name, said }] of running) {
+    console.log(`\n== ${name}: stopped before its end`)
+    if (code !== 1) process.stdout.write(Buffer.concat(said))
+    if (pid === undefined) continue
+    if (onWindows) spawnSync('taskkill', ['/pid', String(pid), '/T', '/F'])
+    else
+      try {
+        process.kill(-pid)
+      } catch {
+        // It has ended by itself just now.
+      }
+  }
+  process.exit(code)
+}
+
+/**
+ * Runs a stage to its end; one that fails ends everything. Only a stage that runs alone is heard
+ * while it runs.
+ *
+ * @param {Stage} stage
+ * @param {string} chromium path of the browser
+ * @param {'alone'} [alone]
+ * @returns {Promise<void>}
+ */
+function run([name, command, words], chromium, alone) {
+  console.log(`${name}: begun`)
+  const began = performance.now()
+  const voice = alone ? 'inherit' : 'pipe'
+  const child = spawn(command, words, {
+    stdio: ['ignore', voice, voice],
+    env: { ...process.env, CHROMIUM: chromium },
+    shell: onWindows,
+    // A group of its own, so that it can be ended with all it has started.
+    detached: !onWindows,
+  })
+  /** @type {Buffer[]} */
+  const said = []
+  for (const from of [child.stdout, child.stderr]) from?.on('data', (part) => said.push(part))
+  running.set(child, { name, said })
+  return new Promise((done) => {
+    child.on('error', (problem) => said.push(Buffer.from(`${problem.message}\n`)))
+    child.on('close', (code) => {
+      running.delete(child)
+      if (!alone) console.log(`\n== ${name}`)
+      process.stdout.write(Buffer.concat(said))
+      if (code !== 0) {
+        console.error(`\n${name}: failed`)
+        leave(1)
+      }
+      console.log(`${name}: passed in ${((performance.now() - began) / 1000).toFixed(0)} s`)
+      done()
+    })
+  })
+}
 
 const chromium = browser()
 if (!chromium) {
   console.error(NO_BROWSER)
   process.exit(1)
 }
-for (const [name, command, words] of STEPS) {
-  console.log(`\n== ${name}`)
-  const began = performance.now()
-  if (
-    !run(String(command), /** @type {string[]} */ (words), { ...process.env, CHROMIUM: chromium })
-  ) {
-    console.error(`\n${name}: failed`)
-    process.exit(1)
-  }
-  console.log(`${name}: passed in ${((performance.now() - began) / 1000).toFixed(0)} s`)
-}
+process.on('SIGINT', () => leave(130))
+process.on('SIGTERM', () => leave(143))
+
+const waiting = STAGES.values()
+await Promise.all(
+  Array.from({ length: AT_A_TIME }, async () => {
+    for (const stage of waiting) await run(stage, chromium)
+  }),
+)
+await run(JOURNEYS, chromium, 'alone')
 console.log('\nAll tests passed.')
