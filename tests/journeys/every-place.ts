@@ -1,6 +1,7 @@
 /** Walks every place and looks at how it stands. */
 import { expect, type Page } from '@playwright/test'
-import { breaches, goTo } from './walk.ts'
+import { breaches } from './breaches.ts'
+import { goTo } from './walk.ts'
 
 /**
  * Every place in either light at three widths, held against axe-core; none is wider than its window.

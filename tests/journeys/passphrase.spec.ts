@@ -3,7 +3,8 @@
  * address of a picture outlives what showed it, and the locked screens hold against axe-core.
  */
 import { expect, test } from './journey.ts'
-import { breaches, goTo, hungAndSewn } from './walk.ts'
+import { breaches } from './breaches.ts'
+import { goTo, hungAndSewn } from './walk.ts'
 
 const WORDS = 'calico thimble lantern gate'
 const PHOTO = new URL('../photos/figure-muslin-front.jpg', import.meta.url).pathname

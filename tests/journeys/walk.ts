@@ -1,14 +1,6 @@
 /** The steps of a journey as she takes them: by the words on the screen, through the built app. */
-import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { CATALOGUE, type MeasurementId } from '../../src/measurements/catalogue.ts'
-
-const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
-/** What of WCAG 2.2 A and AA the screen breaks by axe-core (a reference library), each with a place. */
-export async function breaches(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze()
-  return violations.map((v) => `${v.id}: ${v.nodes[0]?.target.join(' ')}`)
-}
 
 /** Opens a place by its line on the tape. */
 export async function goTo(page: Page, place: string): Promise<void> {
