@@ -8,6 +8,7 @@ import { keptForOffline } from './scripts/offline.mjs'
 import { copyModelRuntime } from './scripts/model-runtime.mjs'
 import { languageOf, otherLanguages, wordsOf } from './scripts/words.mjs'
 import { CHROMIUM_FLAGS, findChromium } from './scripts/chromium.mjs'
+import { CAMERA_ROAD } from './scripts/estimate/mode.mjs'
 
 const here = (path: string): string => new URL(path, import.meta.url).pathname
 
@@ -23,6 +24,8 @@ const alias = {
 export default defineConfig(({ mode }) => {
   const language = languageOf(mode)
   const english = language === 'en'
+  // The page of the camera road alone, which the commands build for themselves beside the app.
+  const cameraRoad = mode === CAMERA_ROAD
   return {
     base: './',
     plugins: [
@@ -31,8 +34,8 @@ export default defineConfig(({ mode }) => {
       arucoModule(),
       copyModelRuntime(),
       contentSecurityPolicy(),
-      ...(english ? [otherLanguages()] : []),
-      keptForOffline(language),
+      ...(english && !cameraRoad ? [otherLanguages()] : []),
+      ...(cameraRoad ? [] : [keptForOffline(language)]),
     ],
     optimizeDeps: { exclude: ['js-aruco2'] },
     resolve: { alias },
@@ -56,8 +59,11 @@ export default defineConfig(({ mode }) => {
     },
     test: {
       // A loaded machine is no fault: nothing here measures time.
-      testTimeout: 120_000,
-      hookTimeout: 120_000,
+      testTimeout: 300_000,
+      hookTimeout: 300_000,
+      expect: { poll: { timeout: 60_000 } },
+      // The order of the files is not that of what the last run took, and two runs do not write one file.
+      cache: false,
       projects: [
         {
           extends: true,
@@ -66,6 +72,7 @@ export default defineConfig(({ mode }) => {
             include: ['tests/**/*.test.ts'],
             exclude: ['tests/**/*.svelte.test.ts', 'tests/**/*.de.test.ts', 'tests/journeys/**'],
             environment: 'node',
+            isolate: false,
           },
         },
         {
@@ -75,6 +82,7 @@ export default defineConfig(({ mode }) => {
             name: 'german',
             include: ['tests/**/*.de.test.ts'],
             environment: 'node',
+            isolate: false,
           },
         },
         {

@@ -43,7 +43,7 @@ if (!ready) console.log('skipped: no Chromium or no rendered figure to measure')
 
 describe.skipIf(!ready)('npm run estimate on the rendered figure', () => {
   // The figure's true lengths come from its geometry (tests/photos/figure.json), not from pictures.
-  it('measures it from three photos, as sure as it says', { timeout: 300_000 }, () => {
+  it('measures it from three photos, as sure as it says', () => {
     const folder = mkdtempSync(join(out, 'photos-'))
     const file = join(out, 'estimates.json')
     for (const name of ['figure-front.jpg', 'figure-side.jpg', 'figure-back.jpg', 'figure.json'])

@@ -11,6 +11,7 @@ import { extname, join, resolve, sep } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'vite'
 import { arucoModule } from '../aruco-module.mjs'
+import { CAMERA_ROAD } from './mode.mjs'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const TYPES: Readonly<Record<string, string>> = {
@@ -37,6 +38,7 @@ export async function serveCamera(photos: string): Promise<Served> {
     const input = join(root, 'scripts/estimate/index.html')
     await build({
       root,
+      mode: CAMERA_ROAD,
       logLevel: 'error',
       plugins: [arucoModule()],
       build: { outDir, emptyOutDir: true, minify: false, rollupOptions: { input } },
