@@ -1,4 +1,3 @@
-import { SHEET_WORDS } from './sheet.words.ts'
 import type { Act } from './step.ts'
 
 /** What she reads at the left of the line: the points it joins. */
@@ -9,13 +8,13 @@ export function stepTitle(step: Act): string {
     case 'measure':
     case 'spot':
     case 'slide':
-      return joined(step.from, step.to)
+      return `${step.from}–${step.to}`
     case 'compass':
-      return joined(step.centre, step.to)
+      return `${step.centre}–${step.to}`
     case 'join':
     case 'curve':
     case 'arc':
-      return joined(step.from, step.to)
+      return `${step.from}–${step.to}`
     case 'dart':
       return step.at
     case 'edgeDart':
@@ -39,6 +38,3 @@ export function stepTitle(step: Act): string {
       return 'P'
   }
 }
-
-const joined = (from: string, to: string): string =>
-  `${SHEET_WORDS.point(from)}–${SHEET_WORDS.point(to)}`

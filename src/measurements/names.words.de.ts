@@ -86,24 +86,21 @@ export const MEASURES: Readonly<Record<MeasurementId, MeasureNoun>> = {
   waistToFloor: way('Taille bis Boden'),
   stature: noun('f', 'Körpergröße'),
   flatBustWidth: noun('f', 'Breite', {
-    adjectives: ['flach gemessen'],
+    adjectives: ['flach'],
     after: 'an der Brust',
-    label: 'Breite an der Brust, flach gemessen',
+    label: 'Flache Breite an der Brust',
   }),
   flatWaistWidth: noun('f', 'Breite', {
-    adjectives: ['flach gemessen'],
-    after: 'in der Taille',
-    label: 'Breite in der Taille, flach gemessen',
+    adjectives: ['flach'],
+    after: 'an der Taille',
+    label: 'Flache Breite an der Taille',
   }),
   flatHemWidth: noun('f', 'Breite', {
-    adjectives: ['flach gemessen'],
+    adjectives: ['flach'],
     after: 'am Saum',
-    label: 'Breite am Saum, flach gemessen',
+    label: 'Flache Breite am Saum',
   }),
-  flatBackLength: noun('f', 'Rückenlänge', {
-    adjectives: ['flach gemessen'],
-    label: 'Rückenlänge, flach gemessen',
-  }),
+  flatBackLength: noun('f', 'Rückenlänge', { adjectives: ['flach'], label: 'Flache Rückenlänge' }),
 }
 
 export const MEASURE_NAMES: typeof English = MEASURES

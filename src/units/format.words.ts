@@ -1,6 +1,4 @@
 export const FORMAT_WORDS = {
   /** A change of nothing. */
   same: 'same',
-  /** Between a number and its unit. */
-  gap: ' ',
 }

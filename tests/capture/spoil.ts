@@ -27,21 +27,35 @@ export const turned = (picture: Picture, clockwise: boolean): Picture =>
       ? at(picture, y, picture.height - 1 - x, c)
       : at(picture, picture.width - 1 - y, x, c),
   )
-/** Box blur over 2 r + 1 px each way, twice: nearly a bell. */
+/** Box blur over 2 r + 1 px each way, twice: nearly a bell. Beyond an edge lies the pixel of the edge. */
 export function blurred(picture: Picture, r: number): Picture {
-  const pass = (from: Picture, dx: number, dy: number): Picture =>
-    made(from.width, from.height, (x, y, c) => {
+  const { width, height } = picture
+  const across = (from: Picture): Picture => averaged(from, r, width, 1, height, width)
+  const down = (from: Picture): Picture => averaged(from, r, height, width, width, 1)
+  return down(across(down(across(picture))))
+}
+/** Means of 2 r + 1 px along each of `lines` lines of `length` px; the sum moves on by one in, one out. */
+function averaged(
+  { width, height, data: from }: Picture,
+  r: number,
+  length: number,
+  step: number,
+  lines: number,
+  nextLine: number,
+): Picture {
+  const data = new Uint8ClampedArray(from.length).fill(255)
+  for (let line = 0; line < lines; line++)
+    for (let c = 0; c < 3; c++) {
+      const value = (k: number): number =>
+        from[(line * nextLine + Math.min(length - 1, Math.max(0, k)) * step) * 4 + c] ?? 0
       let sum = 0
-      for (let k = -r; k <= r; k++)
-        sum += at(
-          from,
-          Math.min(from.width - 1, Math.max(0, x + dx * k)),
-          Math.min(from.height - 1, Math.max(0, y + dy * k)),
-          c,
-        )
-      return sum / (2 * r + 1)
-    })
-  return pass(pass(pass(pass(picture, 1, 0), 0, 1), 1, 0), 0, 1)
+      for (let k = -r; k <= r; k++) sum += value(k)
+      for (let k = 0; k < length; k++) {
+        data[(line * nextLine + k * step) * 4 + c] = sum / (2 * r + 1)
+        sum += value(k + r + 1) - value(k - r)
+      }
+    }
+  return { width, height, data }
 }
 /** The person dark, the room behind her bright; `her` is her mask. */
 export const againstLight = (picture: Picture, her: Uint8Array, dark: number): Picture =>

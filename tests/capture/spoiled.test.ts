@@ -85,7 +85,7 @@ describe.skipIf(!ready)('spoiled photos are named', () => {
       return { picture, person }
     }
     good = { front: await read('front'), side: await read('side'), back: await read('back') }
-  }, 300_000)
+  })
   afterAll(async () => {
     model.close()
     await canvas?.close()
@@ -102,7 +102,7 @@ describe.skipIf(!ready)('spoiled photos are named', () => {
       .trim()
   }
 
-  it.each(VIEWS)('%s as it is: nothing to say', { timeout: 120_000 }, async (view) => {
+  it.each(VIEWS)('%s as it is: nothing to say', async (view) => {
     expect(await reasons(view, good[view].picture)).toBe('')
   })
 
@@ -113,7 +113,7 @@ describe.skipIf(!ready)('spoiled photos are named', () => {
   )
   it('counts thirty', () => expect(cases.length).toBe(30))
 
-  it.each(cases)('%s', { timeout: 120_000 }, async (_, view, spoil, reason) => {
+  it.each(cases)('%s', async (_, view, spoil, reason) => {
     expect(await reasons(view, spoil(good[view], good))).toMatch(reason)
   })
 

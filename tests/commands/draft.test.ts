@@ -18,8 +18,6 @@ afterAll(() => rmSync(folder, { recursive: true }))
 
 const run = (...args: string[]) =>
   spawnSync(process.execPath, ['--import', 'tsx', SCRIPT, ...args], { encoding: 'utf8' })
-/** Starting the program takes seconds on a small machine; this is patience, not a claim. */
-const PATIENCE = { timeout: 120_000 }
 
 interface Example {
   measurements: Record<string, unknown>
@@ -31,7 +29,7 @@ let schemas: { input: unknown; numbers: unknown; corrections: Record<string, unk
 beforeAll(() => {
   example = JSON.parse(run('--example').stdout) as Example
   schemas = JSON.parse(run('--schema').stdout) as typeof schemas
-}, 120_000)
+})
 
 const readBack = (change: (file: Example) => void) => {
   const file = structuredClone(example)
@@ -45,24 +43,20 @@ const inputFile = (name: string, text: string): string => {
 }
 
 describe('the command', () => {
-  test.each(['block', 'sleeveless', 'sleeve'])(
-    'the example of the %s runs',
-    (garment) => {
-      const out = join(folder, garment)
-      const given = run('--example', garment).stdout
-      const { status, stdout, stderr } = run(inputFile(`${garment}.json`, given), out)
-      expect({ status, stderr }).toEqual({ status: 0, stderr: '' })
-      const last = stdout.trimEnd().split('\n').at(-1) ?? ''
-      expect(JSON.parse(last.replace(/^RESULT /, ''))).toMatchObject({ garment, refused: [] })
-    },
-    PATIENCE.timeout,
-  )
+  test.each(['block', 'sleeveless', 'sleeve'])('the example of the %s runs', (garment) => {
+    const out = join(folder, garment)
+    const given = run('--example', garment).stdout
+    const { status, stdout, stderr } = run(inputFile(`${garment}.json`, given), out)
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' })
+    const last = stdout.trimEnd().split('\n').at(-1) ?? ''
+    expect(JSON.parse(last.replace(/^RESULT /, ''))).toMatchObject({ garment, refused: [] })
+  })
   test('an example of no garment is refused with the list', () => {
     const { status, stderr } = run('--example', 'cape')
     expect(status).toBe(2)
     expect(stderr).toContain('blouse, block, sleeveless, sleeve')
   })
-  test('the example runs and writes pieces, sheets, steps and numbers', PATIENCE, () => {
+  test('the example runs and writes pieces, sheets, steps and numbers', () => {
     const out = join(folder, 'out')
     const { status, stdout, stderr } = run(inputFile('ex.json', JSON.stringify(example)), out)
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' })
@@ -105,57 +99,53 @@ describe('the command', () => {
     expect(steps).toContain('nobody was measured')
   })
 
-  test(
-    'a refused correction is listed with its place and numbers, and the rest runs',
-    PATIENCE,
-    () => {
-      const out = join(folder, 'refused')
-      const corrections = [
-        { kind: 'turn-choice', choice: 'lengthAdded', by: 500 },
-        { kind: 'close-wedge', piece: 'back', edge: 'sleeveEdge', along: 0.5, width: 6 },
-        { kind: 'withdraw', correction: 'c9' },
-      ]
-      const because = {
-        complaint: 'B8',
-        cause: 'bust shaping',
-        pinned: { how: 'wholeFold', read: 6, share: 1 },
-        watch: 0,
-        round: 1,
-      }
-      const file = {
-        ...example,
-        units: 'in',
-        corrections: corrections.map((c) => (c.kind === 'close-wedge' ? { ...c, because } : c)),
-      }
-      const { status, stdout } = run(inputFile('refused.json', JSON.stringify(file)), out)
-      expect(status).toBe(0)
-      const { findings } = v.parse(
-        DraftNumbersSchema,
-        JSON.parse(readFileSync(join(out, 'numbers.json'), 'utf8')),
-      )
-      expect(findings.filter((f) => f.id.startsWith('refused:'))).toEqual([
-        // The choice goes to 60 mm; 0 + 500 was asked.
-        {
-          id: 'refused:choiceOutOfRange',
-          severity: 'stop',
-          place: 'lengthAdded',
-          value: 500,
-          limit: 60,
-        },
-        { id: 'refused:noDart', severity: 'stop', place: 'back.sleeveEdge', value: 6, limit: null },
-        {
-          id: 'refused:nothingToWithdraw',
-          severity: 'stop',
-          place: 'c9',
-          value: null,
-          limit: null,
-        },
-      ])
-      expect(stdout).toContain('refused  c1: ')
-      expect(stdout.trimEnd().split('\n').at(-1)).toContain('"refused":["c1","c2","c3"]')
-      expect(readFileSync(join(out, 'steps.txt'), 'utf8')).toMatch(/Nape to waist: 15 3\/4 in/)
-    },
-  )
+  test('a refused correction is listed with its place and numbers, and the rest runs', () => {
+    const out = join(folder, 'refused')
+    const corrections = [
+      { kind: 'turn-choice', choice: 'lengthAdded', by: 500 },
+      { kind: 'close-wedge', piece: 'back', edge: 'sleeveEdge', along: 0.5, width: 6 },
+      { kind: 'withdraw', correction: 'c9' },
+    ]
+    const because = {
+      complaint: 'B8',
+      cause: 'bust shaping',
+      pinned: { how: 'wholeFold', read: 6, share: 1 },
+      watch: 0,
+      round: 1,
+    }
+    const file = {
+      ...example,
+      units: 'in',
+      corrections: corrections.map((c) => (c.kind === 'close-wedge' ? { ...c, because } : c)),
+    }
+    const { status, stdout } = run(inputFile('refused.json', JSON.stringify(file)), out)
+    expect(status).toBe(0)
+    const { findings } = v.parse(
+      DraftNumbersSchema,
+      JSON.parse(readFileSync(join(out, 'numbers.json'), 'utf8')),
+    )
+    expect(findings.filter((f) => f.id.startsWith('refused:'))).toEqual([
+      // The choice goes to 60 mm; 0 + 500 was asked.
+      {
+        id: 'refused:choiceOutOfRange',
+        severity: 'stop',
+        place: 'lengthAdded',
+        value: 500,
+        limit: 60,
+      },
+      { id: 'refused:noDart', severity: 'stop', place: 'back.sleeveEdge', value: 6, limit: null },
+      {
+        id: 'refused:nothingToWithdraw',
+        severity: 'stop',
+        place: 'c9',
+        value: null,
+        limit: null,
+      },
+    ])
+    expect(stdout).toContain('refused  c1: ')
+    expect(stdout.trimEnd().split('\n').at(-1)).toContain('"refused":["c1","c2","c3"]')
+    expect(readFileSync(join(out, 'steps.txt'), 'utf8')).toMatch(/Nape to waist: 15 3\/4 in/)
+  })
 
   test.each([
     [
@@ -177,7 +167,7 @@ describe('the command', () => {
       () => [inputFile('bad.json', JSON.stringify({ ...example, papr: 'a4' })), join(folder, 'x')],
       /There is no field "papr"/,
     ],
-  ])('%s: exit 2 and one sentence', PATIENCE, (_name, args, sentence) => {
+  ])('%s: exit 2 and one sentence', (_name, args, sentence) => {
     const { status, stdout, stderr } = run(...args())
     expect(status).toBe(2)
     expect(stdout).toBe('')

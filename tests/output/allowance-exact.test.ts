@@ -2,7 +2,7 @@
  * The cutting line against an offset made by another library and by chords: exact along every
  * edge, and nowhere nearer to its seam line than its allowance.
  */
-import { describe, expect, test, vi } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
 import { GARMENTS, isGarmentId, standardFor } from '../../src/draft/garments.ts'
@@ -20,9 +20,6 @@ import { pathStart } from '../../src/geometry/path.ts'
 import { mm } from '../../src/units/length.ts'
 import { body, INVENTED_BODIES, MIDDLE } from '../bodies.ts'
 import { edgeErrors } from './edge-errors.ts'
-
-/** Chords are compared by brute force; a busy machine needs its time. */
-vi.setConfig({ testTimeout: 120_000 })
 
 const drafted = (numbers = MIDDLE, more: Partial<Choices> = {}) =>
   draft('blouse', body({}, numbers), { ...standardChoices(), ...more })

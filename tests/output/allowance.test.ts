@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { pathLength } from '../../src/geometry/length.ts'
 import { pathEnd, pathStart, type Path } from '../../src/geometry/path.ts'
 import { point } from '../../src/geometry/point.ts'
@@ -17,9 +17,6 @@ import {
 import { parallel } from '../../src/output/parallel.ts'
 import { mm } from '../../src/units/length.ts'
 import { body, INVENTED_BODIES, MIDDLE } from '../bodies.ts'
-
-/** Fonts are parsed and lines compared by brute force; a busy machine needs its time. */
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 })
 
 const CM = { unit: 'cm', inchStep: 8 } as const
 const drafted = (numbers = MIDDLE, more: Partial<Choices> = {}) =>

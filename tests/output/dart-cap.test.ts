@@ -1,5 +1,5 @@
 /** Caps of darts, worked by hand and folded by plain trigonometry. */
-import { describe, expect, test, vi } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { standardChoices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
 import { draft } from '../../src/draft/make.ts'
@@ -12,8 +12,6 @@ import { dartCap, type DartCap, type FoldsTowards } from '../../src/output/dart-
 import { mm } from '../../src/units/length.ts'
 import { body, FULL } from '../bodies.ts'
 import { chordsOf, nearestOn, type Spot } from './reference-offset.ts'
-
-vi.setConfig({ testTimeout: 60_000 })
 
 function capOf(
   upper: Path,

@@ -3,7 +3,7 @@
  * as bezier-js and plain trigonometry draw them.
  */
 import DxfParser, { type IDxf, type IEntity } from 'dxf-parser'
-import { describe, expect, test, vi } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { standardChoices, type Choices } from '../../src/draft/choices.ts'
 import { pieceOf } from '../../src/draft/draft.ts'
 import { draft } from '../../src/draft/make.ts'
@@ -15,8 +15,6 @@ import { plain } from '../../src/output/dxf-writer.ts'
 import { mm } from '../../src/units/length.ts'
 import { body, bookOf, FULL, INVENTED_BODIES, MIDDLE } from '../bodies.ts'
 import { chordsOf, nearestOn, type Spot } from './reference-offset.ts'
-
-vi.setConfig({ testTimeout: 60_000 })
 
 const words = { allowances: MUSLIN_ALLOWANCES, round: 2, garmentName: 'Draped-sleeve blouse' }
 const drafted = (numbers = MIDDLE, more: Partial<Choices> = {}) =>

@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, test, vi } from 'vitest'
+import { beforeAll, describe, expect, test } from 'vitest'
 import { parseConfirmed, preview } from '../../src/measurements/confirmed.ts'
 import { standardChoices } from '../../src/draft/choices.ts'
 import type { Draft } from '../../src/draft/draft.ts'
@@ -14,9 +14,6 @@ import { body, bookOf, MIDDLE, TALL } from '../bodies.ts'
 import { FONT } from './font.ts'
 import { readPdf, type ReadPage, type ReadPdf, type Spot } from './read-pdf.ts'
 import { compared, onBoard, outlines } from './reassemble.ts'
-
-/** Fonts are parsed and lines compared by brute force; a busy machine needs its time. */
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 })
 
 /** A point is 1/72 in (ISO 32000-1, 8.3.2.3) and an inch 25.4 mm (ISO 80000-3). */
 const MM = 25.4 / 72

@@ -11,20 +11,25 @@ export interface Spot {
   readonly y: number
 }
 
-export function spot(s: Segment, t: number): Spot {
+/** Where a segment is at each share of it, 0 to 1. */
+function along(s: Segment): (t: number) => Spot {
   switch (s.kind) {
     case 'line':
-      return { x: s.from.x * (1 - t) + s.to.x * t, y: s.from.y * (1 - t) + s.to.y * t }
-    case 'arc': {
-      const angle = s.start + s.sweep * t
-      return {
-        x: s.centre.x + s.radius * Math.cos(angle),
-        y: s.centre.y + s.radius * Math.sin(angle),
+      return (t) => ({ x: s.from.x * (1 - t) + s.to.x * t, y: s.from.y * (1 - t) + s.to.y * t })
+    case 'arc':
+      return (t) => {
+        const angle = s.start + s.sweep * t
+        return {
+          x: s.centre.x + s.radius * Math.cos(angle),
+          y: s.centre.y + s.radius * Math.sin(angle),
+        }
       }
-    }
     case 'cubic': {
-      const { x, y } = new Bezier([s.from, s.c1, s.c2, s.to].map(({ x, y }) => ({ x, y }))).get(t)
-      return { x, y }
+      const curve = new Bezier([s.from, s.c1, s.c2, s.to].map(({ x, y }) => ({ x, y })))
+      return (t) => {
+        const { x, y } = curve.get(t)
+        return { x, y }
+      }
     }
   }
 }
@@ -33,7 +38,8 @@ export function spot(s: Segment, t: number): Spot {
 export function chordsOf(path: Path, each = 600): Spot[] {
   return path.flatMap((s, k) => {
     const count = s.kind === 'line' ? 1 : each
-    const list = Array.from({ length: count + 1 }, (_, i) => spot(s, i / count))
+    const at = along(s)
+    const list = Array.from({ length: count + 1 }, (_, i) => at(i / count))
     return k === 0 ? list : list.slice(1)
   })
 }
@@ -45,25 +51,42 @@ export interface Near {
   readonly along: number
 }
 
+/** Every chord is tried; only the nearest is written down, because there are many thousands of spots. */
 export function nearestOn(chain: readonly Spot[], p: Spot): Near {
-  let best: Near = { distance: Infinity, at: p, along: 0 }
-  let walked = 0
-  for (let i = 1; i < chain.length; i++) {
-    const [a, b] = [chain[i - 1] as Spot, chain[i] as Spot]
-    const [dx, dy] = [b.x - a.x, b.y - a.y]
+  let least = Infinity
+  let chord = 0
+  let share = 0
+  let a = chain[0]
+  for (let i = 1; a && i < chain.length; i++) {
+    const b = chain[i] as Spot
+    const dx = b.x - a.x
+    const dy = b.y - a.y
     const square = dx * dx + dy * dy
     const t =
       square === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square))
-    const at = { x: a.x + t * dx, y: a.y + t * dy }
-    const distance = Math.hypot(at.x - p.x, at.y - p.y)
-    if (distance < best.distance) best = { distance, at, along: walked + t * Math.sqrt(square) }
-    walked += Math.sqrt(square)
+    const away = (a.x + t * dx - p.x) ** 2 + (a.y + t * dy - p.y) ** 2
+    if (away < least) {
+      least = away
+      chord = i
+      share = t
+    }
+    a = b
   }
-  return best
+  const [from, to] = [chain[chord - 1], chain[chord]]
+  if (!from || !to) return { distance: Infinity, at: p, along: 0 }
+  const at = { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) }
+  const walked = chainLength(chain, chord) + share * Math.hypot(to.x - from.x, to.y - from.y)
+  return { distance: Math.sqrt(least), at, along: walked }
 }
 
-export const chainLength = (chain: readonly Spot[]): number =>
-  chain.reduce(
-    (sum, p, i) => sum + (i === 0 ? 0 : Math.hypot(p.x - chain[i - 1]!.x, p.y - chain[i - 1]!.y)),
-    0,
-  )
+/** Length of the chain, or up to one of its spots, mm. */
+export function chainLength(chain: readonly Spot[], upTo = chain.length): number {
+  let sum = 0
+  let a = chain[0]
+  for (let i = 1; a && i < upTo; i++) {
+    const b = chain[i] as Spot
+    sum += Math.sqrt((b.x - a.x) ** 2 + (b.y - a.y) ** 2)
+    a = b
+  }
+  return sum
+}

@@ -1,5 +1,5 @@
 /** Two windows of one browser on the same work: each sees the other's change, none is lost. */
-import { expect, it, vi } from 'vitest'
+import { expect, it } from 'vitest'
 import { mm } from '../../src/units/length.ts'
 import { bookOf, MIDDLE } from '../bodies.ts'
 import { anotherWindow, seeded } from './draft/seeded.ts'
@@ -8,13 +8,13 @@ it('what one window keeps appears in the other', async () => {
   const { session: left, garment } = await seeded(bookOf(MIDDLE))
   const right = await anotherWindow()
   await left.typeReading('bustGirth', mm(941))
-  await vi.waitFor(() => expect(right.book.bustGirth?.tape.map((r) => r.value)).toContain(941))
+  await expect.poll(() => right.book.bustGirth?.tape.map((r) => r.value)).toContain(941)
   expect(right.changedElsewhere).toBeDefined()
   expect(left.changedElsewhere).toBeUndefined()
   await right.turnChoice(garment, 'lengthAdded', mm(15))
-  await vi.waitFor(() => expect(left.latest(garment)?.choices.lengthAdded).toBe(15))
+  await expect.poll(() => left.latest(garment)?.choices.lengthAdded).toBe(15)
   await left.turnChoice(garment, 'easeBust', mm(30))
-  await vi.waitFor(() => expect(right.latest(garment)?.choices.easeBust).toBe(30))
+  await expect.poll(() => right.latest(garment)?.choices.easeBust).toBe(30)
   expect(right.latest(garment)?.choices.lengthAdded).toBe(15)
 })
 
@@ -30,12 +30,9 @@ it('edits of both at the same moment: the later one is told, or both are kept', 
     right.changeCut(garment, (wishes) => ({ ...wishes, paper: 'a3' })),
   ])
   expect(both).toEqual([true, true])
-  await vi.waitFor(() =>
-    expect([left.garment(garment)?.name, left.garment(garment)?.cutting?.paper]).toEqual([
-      'Named on the left',
-      'a3',
-    ]),
-  )
+  await expect
+    .poll(() => [left.garment(garment)?.name, left.garment(garment)?.cutting?.paper])
+    .toEqual(['Named on the left', 'a3'])
   // Two names at once, or one choice turned twice: one is kept, the other is told so.
   const names = await Promise.all([
     left.changeGarment({ ...hung, name: 'One' }),
@@ -48,11 +45,8 @@ it('edits of both at the same moment: the later one is told, or both are kept', 
     right.turnChoice(garment, 'lengthAdded', mm(25)),
   ])
   expect(turned.filter(Boolean)).toHaveLength(1)
-  await vi.waitFor(() =>
-    expect(left.latest(garment)?.choices.lengthAdded).toBe(
-      right.latest(garment)?.choices.lengthAdded,
-    ),
-  )
+  const lengthAdded = (window: typeof left) => window.latest(garment)?.choices.lengthAdded
+  await expect.poll(() => lengthAdded(left) === lengthAdded(right)).toBe(true)
 })
 
 it('a round begun in both windows is begun once', async () => {
@@ -61,6 +55,6 @@ it('a round begun in both windows is begun once', async () => {
   const right = await anotherWindow()
   const begun = await Promise.all([left.startNext(garment), right.startNext(garment)])
   expect(begun.filter(Boolean)).toHaveLength(1)
-  await vi.waitFor(() => expect(right.roundsOf(garment).map((r) => r.number)).toEqual([1, 2]))
-  await vi.waitFor(() => expect(left.roundsOf(garment).map((r) => r.number)).toEqual([1, 2]))
+  await expect.poll(() => right.roundsOf(garment).map((r) => r.number)).toEqual([1, 2])
+  await expect.poll(() => left.roundsOf(garment).map((r) => r.number)).toEqual([1, 2])
 })

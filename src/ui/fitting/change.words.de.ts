@@ -18,8 +18,8 @@ const WAYS: Readonly<Record<Way, string>> = {
 const POINTS: Readonly<Record<NonNullable<Edit['point']>, string>> = {
   sideNeck: 'Halspunkt',
   shoulderTip: 'Schulterpunkt',
-  underarm: 'Achselpunkt',
-  frontNeck: 'vordere Halsmitte',
+  underarm: 'Unterarmpunkt',
+  frontNeck: 'vorderer Halspunkt',
   nape: 'Nackenpunkt',
   apex: 'Brustpunkt',
   tip: 'Abnäherspitze',
@@ -73,7 +73,7 @@ export const CHANGE_WORDS: typeof English = {
   share: {
     all: 'alles',
     half: 'die Hälfte',
-    of: (inHundred) => `${inHundred}\u00a0%`,
+    of: (inHundred) => `${inHundred} von hundert`,
   },
 
   edit: ({ piece, part, point, way, by, side, follows }) => [

@@ -2,7 +2,7 @@
  * One meeting of two devices as the screen holds it: through a line in memory for what goes wrong,
  * and through the browser's own connection for many megabytes. SHA-256 by the browser.
  */
-import { describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import type { Description } from '../../../src/handover/description.ts'
 import type { Outgoing } from '../../../src/handover/sending.ts'
 import { HandOver, type Means } from '../../../src/ui/handover/handover.svelte.ts'
@@ -51,13 +51,13 @@ async function compared(a: HandOver, b: HandOver): Promise<void> {
   await a.ask()
   expect(await b.answerTo(a.code?.square ?? '')).toBeUndefined()
   expect(await a.join(b.code?.groups.join(' ') ?? '')).toBeUndefined()
-  await vi.waitFor(() => expect([a.stage, b.stage]).toEqual(['comparing', 'comparing']))
+  await expect.poll(() => [a.stage, b.stage]).toEqual(['comparing', 'comparing'])
 }
 async function opened(a: HandOver, b: HandOver): Promise<void> {
   await compared(a, b)
   a.agree()
   b.agree()
-  await vi.waitFor(() => expect([a.stage, b.stage]).toEqual(['open', 'open']))
+  await expect.poll(() => [a.stage, b.stage]).toEqual(['open', 'open'])
 }
 const photo = (name: string, bytes: Uint8Array<ArrayBuffer>): Outgoing => ({
   kind: 'photo',
@@ -97,7 +97,7 @@ describe('what goes wrong is said', () => {
     await b.answerTo(a.code?.square ?? '')
     await a.join(b.code?.square ?? '')
     expect(a.stage).toBe('joining')
-    await vi.waitFor(() => expect([a.stage, a.problem]).toEqual(['over', NOT_JOINED]))
+    await expect.poll(() => [a.stage, a.problem]).toEqual(['over', NOT_JOINED])
     // The one that answered keeps its code up: it cannot know when it is read.
     line.hears[1]?.lost()
     expect(b.stage).toBe('answering')
@@ -125,7 +125,7 @@ it('cut off in the middle: what came is listed, and the rest goes on in the next
   const [small, big] = [noise(1_000), noise(300_000)]
   first.left = 9
   expect(await a.send([photo('small', small), photo('big', big)])).toBe(false)
-  await vi.waitFor(() => expect([a.problem, b.problem]).toEqual([LOST, LOST]))
+  await expect.poll(() => [a.problem, b.problem]).toEqual([LOST, LOST])
   expect(b.arrived.map(({ name }) => name)).toEqual(['small'])
   line = new Line()
   await opened(a, b)
@@ -157,5 +157,5 @@ it('24 MB through the browser’s own connection, both ways at once, byte for by
   const sent = await Promise.all([there, back].map((bytes) => sha(new Blob([bytes]))))
   expect(came.sort()).toEqual(sent.sort())
   a.leave()
-  await vi.waitFor(() => expect([b.stage, b.problem]).toEqual(['over', LOST]))
+  await expect.poll(() => [b.stage, b.problem]).toEqual(['over', LOST])
 })

@@ -1,6 +1,6 @@
 /** Notes that are being typed while another window keeps other notes of the same round. */
 import { tick } from 'svelte'
-import { expect, it, vi } from 'vitest'
+import { expect, it } from 'vitest'
 import { render } from 'vitest-browser-svelte'
 import { noteOf } from '../../../src/rounds/worn.ts'
 import { bookOf, MIDDLE } from '../../bodies.ts'
@@ -19,10 +19,10 @@ it('stay in the field, and both are kept when she leaves it', async () => {
   const round = other.latest(garment)
   if (!round) throw new Error('no round')
   await other.writeNotes(round, 'kept over there')
-  await vi.waitFor(() => expect(session.latest(garment)?.notes).toBe('kept over there'))
+  await expect.poll(() => session.latest(garment)?.notes).toBe('kept over there')
   await expect.element(field).toHaveValue('typed here')
   area().dispatchEvent(new Event('change', { bubbles: true }))
-  await vi.waitFor(() => expect(session.latest(garment)?.notes).toBe('kept over there\ntyped here'))
+  await expect.poll(() => session.latest(garment)?.notes).toBe('kept over there\ntyped here')
   await expect.element(field).toHaveValue('kept over there\ntyped here')
 })
 
@@ -47,10 +47,10 @@ it('of one zone do the same; what was typed and left as it was adds nothing', as
   const round = other.latest(garment)
   if (!round) throw new Error('no round')
   await other.noteZone(round, 'armhole', 'kept over there')
-  await vi.waitFor(() => expect(note()).toBe('kept over there'))
+  await expect.poll(() => note()).toBe('kept over there')
   await expect.element(field).toHaveValue('typed here')
   leave()
-  await vi.waitFor(() => expect(note()).toBe('kept over there\ntyped here'))
+  await expect.poll(() => note()).toBe('kept over there\ntyped here')
   await expect.element(field).toHaveValue('kept over there\ntyped here')
   await expect.element(screen.getByText('Kept: armhole.')).toBeInTheDocument()
   const before = session.latest(garment)?.zoneNotes.length
