@@ -21,7 +21,7 @@ const CARD = {
     page: './de.html',
     file: 'manifest.de.webmanifest',
     description:
-      'Zeichne aus deinen eigenen Maßen, nähe ein Probeteil, sag, was du siehst, und behalte jede Runde.',
+      'Zeichne aus deinen eigenen Maßen, näh ein Probeteil, sag, was du siehst, und behalte jede Runde.',
   },
 }
 

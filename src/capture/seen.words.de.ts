@@ -13,7 +13,7 @@ export const FROM_WORDS: typeof EnglishFrom = {
   ownMark: 'deine eigene Marke',
   elastic: 'Gummiband in der Taille',
   narrowest: 'schmalste Stelle deines Umrisses',
-  startHere: 'üblicher Platz für den Anfang: zieh ihn',
+  startHere: 'üblicher Platz für den Anfang: zieh ihn zurecht',
   waistInFront: 'Taille vom Foto von vorn',
   waistInSide: 'Taille vom Foto von der Seite',
   waistInBack: 'Taille vom Foto von hinten',
@@ -27,13 +27,13 @@ export const FROM_WORDS: typeof EnglishFrom = {
   levelOfDots: 'Höhe der Klebepunkte',
   light: 'Licht auf dem Stoff',
   shouldersAndOutline: 'Schultern und Umriss',
-  usualForBreadth: 'üblicher Platz bei dieser Breite: zieh ihn',
+  usualForBreadth: 'üblicher Platz bei dieser Breite: zieh ihn zurecht',
   neckBreadth: 'Breite des Halses',
   shoulderJoints: 'Schultergelenke',
   usualBesideSide: 'übliche Höhe; das Foto von der Seite zeigt sie besser',
   napeInOutline: 'Nacken im Umriss',
   besideNape: 'neben dem Nackenpunkt',
-  usualLevel: 'übliche Höhe: zieh sie',
+  usualLevel: 'übliche Höhe: zieh sie zurecht',
   foremost: 'vorderste Stelle des Umrisses',
   backAtBust: 'Rückenlinie auf Brusthöhe',
   hindmost: 'hinterste Stelle des Umrisses',
@@ -47,9 +47,9 @@ export const PHOTO_NAMES: typeof EnglishPhotos = {
 }
 
 export const SCALE_WORDS: typeof EnglishScale = {
-  sheetHung: 'Bogen an der Taille',
+  sheetHung: 'Bogen in der Taille',
   sheetHeld: 'Bogen in der Hand',
-  cardHung: 'Karte an der Taille',
+  cardHung: 'Karte in der Taille',
   cardHeld: 'Karte in der Hand',
 }
 
@@ -71,7 +71,7 @@ export const NOTE_WORDS: typeof EnglishNote = {
   heightAlone: 'die Körpergröße allein würde ebenso viel sagen',
   surveysAlone: 'zwei Reihenmessungen von Frauen allein würden ebenso viel sagen',
   fromShoulders:
-    'Schulterknochen und Umfänge der Fotos, Verhältnisse aus zwei Reihenmessungen; die Armfalten sind nicht zu sehen',
+    'Schulterknochen und Umfänge der Fotos, Verhältnisse aus zwei Reihenmessungen; die Armansätze sind nicht zu sehen',
   fromHeight:
     'Größe und Umfänge der Fotos, Verhältnisse aus zwei Reihenmessungen; die hängenden Arme verdecken die Höhe',
 }

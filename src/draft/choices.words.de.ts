@@ -1,17 +1,17 @@
 import { capital } from '../units/capital.ts'
 import type * as English from './choices.words.ts'
 
-const COMMON = 'übliche Praxis, ohne Quelle'
+const COMMON = 'Handwerksbrauch, ohne Quelle'
 
 export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
   easeBust: {
     label: 'Mehrweite je Brustviertel',
     does: 'Bewegungsweite an der Brust, ein Viertel davon auf jeder Hälfte.',
-    source: `${COMMON}; 88 mm rundum liegen im Bereich der Tabellen für Blusen`,
+    source: `${COMMON}; 88 mm rundum liegen im Bereich der Mehrweitentabellen für Blusen`,
   },
   easeWaist: {
     label: 'Mehrweite je Taillenviertel',
-    does: 'Weite an der Taille, ein Viertel davon auf jeder Hälfte.',
+    does: 'Weite in der Taille, ein Viertel davon auf jeder Hälfte.',
     source: COMMON,
   },
   easeHip: {
@@ -69,7 +69,7 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
     label: 'Mehrweite an Rücken- und Brustbreite',
     does: 'Kommt zur Hälfte jeder Breite dazu.',
     source:
-      'ein britischer metrischer Grundschnitt: halbe Rückenbreite und 5 mm; insgesamt 13 bis 25 mm, übliche Praxis',
+      'ein britischer metrischer Grundschnitt: halbe Rückenbreite und 5 mm; insgesamt 13 bis 25 mm, Handwerksbrauch',
   },
   shoulderDart: {
     label: 'hinterer Schulterabnäher',
@@ -78,12 +78,12 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
   },
   underarmDrop: {
     label: 'Tiefe unter der Achsel',
-    does: 'Tiefer fällt weiter und hebt sich weniger.',
+    does: 'Tiefer fällt es weiter, und der Arm hebt sich weniger.',
     source: `${COMMON}; angeschnittene Armlöcher liegen in alten Handbüchern 38 mm und mehr tiefer`,
   },
   overarmDrop: {
     label: 'Ende der Oberarmnaht unter dem Nacken',
-    does: 'Tiefer liegt näher am Arm, der sich dann weniger heben lässt.',
+    does: 'Tiefer liegt der Ärmel näher am Arm, der sich dann weniger heben lässt.',
     source: COMMON,
   },
   lengthAdded: {
@@ -97,12 +97,12 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
     source: COMMON,
   },
   sideIntake: {
-    label: 'höchste Einnahme an der Seite',
+    label: 'größte Taillierung an der Seite',
     does: 'Den Rest nimmt der Abnäher.',
     source: COMMON,
   },
   centreBackMost: {
-    label: 'höchste Einnahme in der hinteren Mitte',
+    label: 'größte Taillierung in der hinteren Mitte',
     does: 'Nur wo Seite und Abnäher für die Taille nicht reichen.',
     source: COMMON,
   },
@@ -113,7 +113,7 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
   },
   backDartTip: {
     label: 'hintere Abnäherspitze unter der Brustlinie',
-    does: 'Null setzt sie auf die Brustlinie.',
+    does: 'Bei null liegt sie auf der Brustlinie.',
     source: COMMON,
   },
   dartSecondMouth: {
@@ -135,12 +135,12 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
     label: 'Schwung der hinteren Ärmelkante',
     does: 'Dreht die Oberarmnaht um den Halspunkt: Ihr Ende steht hinten um so viel höher, und die Ärmelkante wird etwa um so viel weiter. Weniger macht sie enger. Nicht für einen knappen Flügelärmel: Angeschnitten fällt ein weiter Ärmel in Falten.',
     source:
-      'ein angeschnittener Ärmel fällt weit und hebt sich frei, wenn seine Oberarmnaht 20 bis 35° unter der Waagerechten liegt; bei 40 bis 50° hängt er glatt und hebt sich wenig (übliche Praxis)',
+      'ein angeschnittener Ärmel fällt weit und hebt sich frei, wenn seine Oberarmnaht 20 bis 35° unter der Waagerechten liegt; bei 40 bis 50° hängt er glatt und hebt sich wenig (Handwerksbrauch)',
   },
   sweepFront: {
     label: 'Schwung der vorderen Ärmelkante',
     does: 'Dasselbe vorn. Hinten und vorn dürfen verschieden sein; ihre Oberarmnähte bleiben gleich lang.',
-    source: 'wie hinten (übliche Praxis)',
+    source: 'wie hinten (Handwerksbrauch)',
   },
   keyholeLength: {
     label: 'Länge des Tropfens',
@@ -162,7 +162,7 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
     label: 'Drehung des Ärmels',
     does: 'So weit ist der Ärmel im Armloch nach vorn gedreht: Seine oberste Marke und beide Passzeichen sitzen auf der Kugel um ebenso viel weiter hinten. Unter null dreht er nach hinten.',
     source:
-      'ein Merkblatt zur Anprobe: der Fadenlauf hängt mit dem Arm; ein Schneiderbuch setzt für einen nach vorn hängenden Arm den vorderen Punkt höher und den hinteren tiefer',
+      'ein Merkblatt zur Anprobe: Der Fadenlauf hängt mit dem Arm; ein Schneiderbuch setzt für einen nach vorn hängenden Arm den vorderen Punkt höher und den hinteren tiefer',
   },
   sleeveLength: {
     label: 'Ärmellänge',
@@ -170,8 +170,8 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
     source: COMMON,
   },
   sleeveHem: {
-    label: 'Einnahme am Ärmelsaum',
-    does: 'Am Saum insgesamt weggenommen; unter null stellt er aus.',
+    label: 'Verengung am Ärmelsaum',
+    does: 'Am Saum insgesamt weggenommen; ein Wert unter null stellt ihn aus.',
     source: COMMON,
   },
   cuffHeight: {
@@ -180,7 +180,7 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
     source: COMMON,
   },
   cuffFullness: {
-    label: 'in die Manschette eingereiht',
+    label: 'eingereihte Weite an der Manschette',
     does: 'Um so viel ist das Ärmelende länger als die Manschette um den Arm. Null setzt sie glatt an.',
     source: COMMON,
   },
@@ -193,24 +193,24 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
     label: 'Schlitz am Ärmelende',
     does: 'Vom Ärmelende nach oben, in der hinteren Hälfte; beide Kanten öffnen sich für die Hand.',
     source:
-      '202 mm Umfang fassen 95 von 100 Händen von 1.986 Frauen (ANSUR II); Länge allgemein üblich, ohne Quelle',
+      '202 mm Umfang fassen 95 von 100 Händen von 1.986 Frauen (ANSUR II); Länge nach Handwerksbrauch, ohne Quelle',
   },
   skirtFlare: {
-    label: 'Ausstellung je Seite der Rockhälfte',
+    label: 'Saumausstellung je Seite der Rockhälfte',
     does: 'Wie weit der Saum an jeder Seitennaht über die Hüfte hinaus steht.',
     source: COMMON,
   },
   biasGive: {
-    label: 'Nachgeben der Taille am Kreisrock',
+    label: 'Nachgeben der Taille am Tellerrock',
     does: 'Um so viel kürzer wird jede Hälfte der Taille zugeschnitten; eine schräge Kante dehnt sich bis zur Naht zurück.',
     source:
-      'öffentliche Anleitungen für Kreisröcke nehmen insgesamt 6 bis 25 mm weg oder sichern die Kante und nehmen nichts',
+      'öffentliche Anleitungen für Tellerröcke nehmen insgesamt 6 bis 25 mm weg oder sichern die Kante und nehmen nichts',
   },
   ventLength: {
     label: 'Seitenschlitz am Saum',
     does: 'So weit bleibt die Seitennaht vom Saum an offen; null für keinen.',
     source:
-      'eine Anleitung für Blusen von 1922 lässt Schlitze in den Seitennähten offen; Längen übliche Praxis',
+      'eine Anleitung für Blusen von 1922 lässt Schlitze in den Seitennähten offen; Längen nach Handwerksbrauch',
   },
   facingWidth: {
     label: 'Breite eines Belegs',

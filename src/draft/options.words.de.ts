@@ -5,8 +5,8 @@ export const OPTION_WORDS: typeof English = {
     label: 'Länge der Oberarmnaht',
     does: 'Woher die Länge der Oberarmnaht kommt.',
     words: {
-      auto: 'nach dem Maßband, wenn gemessen, sonst von der Achsel her',
-      found: 'von der Achsel her gefunden',
+      auto: 'nach dem Maßband, wenn gemessen, sonst vom Achselpunkt her',
+      found: 'vom Achselpunkt her gefunden',
       struck: 'ein Zirkelschlag vom Halspunkt aus, wie von Hand gezeichnet',
     },
   },
@@ -21,7 +21,7 @@ export const OPTION_WORDS: typeof English = {
   },
   neckShape: {
     label: 'Form des Ausschnitts',
-    does: 'Die Linie des Halsausschnitts. Ein U-Boot-Ausschnitt will breiter und flacher sein, ein tiefer runder tiefer.',
+    does: 'Die Linie des Halsausschnitts. Ein U-Boot-Ausschnitt braucht mehr Breite und weniger Tiefe, ein tiefer runder mehr Tiefe.',
     words: {
       round: 'rund',
       square: 'eckig',
@@ -32,7 +32,7 @@ export const OPTION_WORDS: typeof English = {
   },
   shaping: {
     label: 'Form der Taille',
-    does: 'Abnäher folgen der Taille; gerade fällt es von der Brust.',
+    does: 'Abnäher folgen der Taille; gerade fällt das Stück von der Brust an.',
     words: {
       darts: 'Taillenabnäher',
       straight: 'gerade, ohne Abnäher',
@@ -48,7 +48,7 @@ export const OPTION_WORDS: typeof English = {
   },
   surplus: {
     label: 'was ein Abnäher nicht fasst',
-    does: 'Wohin der Überschuss an der Taille geht, wenn ein Abnäher zu breit wäre.',
+    does: 'Wohin der Überschuss in der Taille geht, wenn ein Abnäher zu breit wäre.',
     words: {
       auto: 'mehr an der Seite, dann ein zweiter Abnäher, dann die hintere Mitte',
       twoDarts: 'gleich ein zweiter Abnäher',
@@ -64,7 +64,7 @@ export const OPTION_WORDS: typeof English = {
       neck: 'im Hals',
       armhole: 'im Armloch',
       french: 'tief in der Seite, schräg nach oben',
-      waist: 'an der Taille',
+      waist: 'in der Taille',
       centreFront: 'in der vorderen Mitte',
     },
   },
@@ -77,7 +77,7 @@ export const OPTION_WORDS: typeof English = {
       neck: 'im Hals',
       armhole: 'im Armloch',
       french: 'tief in der Seite, schräg nach oben',
-      waist: 'an der Taille',
+      waist: 'in der Taille',
       centreFront: 'in der vorderen Mitte',
     },
   },
@@ -105,13 +105,13 @@ export const OPTION_WORDS: typeof English = {
   },
   skirt: {
     label: 'Rock',
-    does: 'Was an der Taille an das Oberteil genäht wird. Ein gerader Rock braucht Schlitze zum Gehen.',
+    does: 'Was in der Taille an das Oberteil genäht wird. Ein gerader Rock braucht Schlitze zum Gehen.',
     words: {
       straight: 'gerade, seine Abnäher treffen die des Oberteils',
       flared: 'ab der Hüfte ausgestellt, seine Abnäher treffen die des Oberteils',
-      quarterCircle: 'Viertelkreis',
-      halfCircle: 'Halbkreis',
-      fullCircle: 'ganzer Kreis',
+      quarterCircle: 'Viertelteller',
+      halfCircle: 'halber Teller',
+      fullCircle: 'ganzer Teller',
     },
   },
   waistFinish: {
@@ -124,7 +124,7 @@ export const OPTION_WORDS: typeof English = {
   },
   sleeveEnd: {
     label: 'Ärmelende',
-    does: 'Eine Manschette fasst die Weite des Ärmels; wo eine Hand nicht hindurchgeht, kommt ein Schlitz dazu. Ein Saum ohne Schlitz bleibt so weit wie eine Hand.',
+    does: 'Eine Manschette fasst die Weite des Ärmels; wo eine Hand nicht hindurchgeht, kommt ein Schlitz dazu. Ein Saum ohne Schlitz bleibt so weit, dass eine Hand hindurchgeht.',
     words: { hem: 'Saum', hemSlit: 'Saum mit eingefasstem Schlitz', cuff: 'Manschette' },
   },
   neckFinish: {

@@ -47,7 +47,7 @@ const dart = (name: string, ...adjectives: readonly string[]): GermanNoun =>
 export const DARTS: Readonly<Record<AnyDart, GermanNoun>> = {
   waistDart: dart('Taillenabnäher'),
   waistDart2: dart('Taillenabnäher', 'zweit'),
-  bustDart: dart('Brustabnäher', 'seitlich'),
+  bustDart: dart('Brustabnäher'),
   bustDart2: dart('Brustabnäher', 'zweit'),
   shoulderDart: dart('Schulterabnäher'),
 }
@@ -169,7 +169,7 @@ export const cuttingSaid: typeof English.cuttingSaid = ({ count, how }) =>
 const CUT_HOW: Readonly<Record<CutOut['how'], string>> = {
   single: '',
   onFold: ', im Stoffbruch',
-  turnedOver: ', einmal gewendet',
-  trueBias: ', im echten Schrägfadenlauf',
+  turnedOver: ', gegengleich',
+  trueBias: ', im schrägen Fadenlauf',
   whole: ', ganz, rechte Seite oben',
 }

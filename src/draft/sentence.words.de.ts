@@ -38,7 +38,7 @@ export const sentence: typeof English = (step, units) => {
     case 'dart': {
       const low =
         step.atHem.mm > 0
-          ? `Darunter ziele mit dem Lineal auf eine Spitze ${fine(step.down)} tiefer und halte am Saum an, dort ${say(step.atHem)} breit: Der Abnäher läuft offen aus`
+          ? `Darunter zieh mit dem Lineal zu einer Spitze ${fine(step.down)} tiefer, aber nur bis zum Saum, dort ${say(step.atHem)} breit: Der Abnäher läuft offen aus`
           : `Untere Spitze ${fine(step.down)} darunter`
       return `Der Abnäher: bei ${step.at} ${fine(step.width)} breit, je zur Hälfte nach beiden Seiten. Obere Spitze ${fine(step.up)} über ${step.at}. ${low}; ${step.why}.`
     }
@@ -47,7 +47,7 @@ export const sentence: typeof English = (step, units) => {
     case 'trace':
       return `Leg Papier über ${PIECES[step.of].den} und zeichne ${undListed(step.edges.map((e) => EDGES[e].den))} durch: ${step.why}.`
     case 'parallel':
-      return `Miss ${EDGES[step.to].vom} aus fingerbreit für fingerbreit ${fine(step.by)} im rechten Winkel ab und zeichne durch die Marken: ${EDGES[step.edge].der}, ${step.why}.`
+      return `Miss ${EDGES[step.to].vom} aus in fingerbreiten Abständen ${fine(step.by)} im rechten Winkel ab und zeichne durch die Marken: ${EDGES[step.edge].der}, ${step.why}.`
     case 'rectangle':
       return `Zeichne ein Rechteck, ${fine(step.long)} lang (${inWords(step.long, units)}) und ${fine(step.wide)} breit: ${step.why}.`
     case 'mitre':
@@ -56,9 +56,9 @@ export const sentence: typeof English = (step, units) => {
       return `Markiere ${step.words}, ${say(step.long)} lang: ${step.why}.`
     case 'moveDart':
       return (
-        `Q liegt dort, wo die Mittellinie des Abnähers am Brustpunkt vorbeigeht. Markiere ${step.at} ${EDGES[step.edge].am}, ${fine(step.along)} von ${step.end} entfernt, am Rand gemessen. ` +
+        `Q liegt dort, wo die Mittellinie des Abnähers am Brustpunkt vorbeigeht. Markiere ${step.at} ${EDGES[step.edge].am}, ${fine(step.along)} von ${step.end} entfernt, an der Kante entlang gemessen. ` +
         `Zieh mit dem Lineal von ${step.at} nach ${step.pivot} und schneide die Linie auf, aber nicht durch ${step.pivot} hindurch. ` +
-        `Falte den Abnäher ${EDGES[step.from].im} zu, bis der Schnitt am Rand ${fine(step.opens)} offen steht. ` +
+        `Falte den Abnäher ${EDGES[step.from].im} zu, bis der Schnitt an der Kante ${fine(step.opens)} offen steht. ` +
         `Die neue Spitze liegt auf der Mittellinie, ${fine(step.tip)} von ${step.pivot}: ${step.why}.`
       )
     case 'part':
@@ -73,10 +73,10 @@ export const sentence: typeof English = (step, units) => {
       return `${step.words}, ${say(step.amount)}: ${step.why}.`
     case 'wedge':
       return (
-        `Markiere P ${EDGES[step.edge].am}, ${say(step.at)} von ${step.from} am Rand entlang. Zieh mit dem Lineal von P ${PIVOT.zum}. ` +
+        `Markiere P ${EDGES[step.edge].am}, ${say(step.at)} von ${step.from} an der Kante entlang. Zieh mit dem Lineal von P ${PIVOT.zum}. ` +
         `Markiere ${say({ ...step.width, mm: mm(step.width.mm / 2) })} nach beiden Seiten von P und verbinde beide Marken mit ${PIVOT.dem}. ` +
         `Schneide vom Saum aus durch die Mitte des Taillenabnähers bis ${PIVOT.zum}, nicht durch ihn hindurch. Falte den Keil zu. ` +
-        `Der Abnäher öffnet sich an der Taille um ${say(step.opens)}; ${EDGES[step.edge].der} ist, glatt gezeichnet, ${say(step.shortens)} kürzer. ${step.why}.`
+        `Der Abnäher öffnet sich in der Taille um ${say(step.opens)}; ${EDGES[step.edge].der} ist, glatt gezeichnet, ${say(step.shortens)} kürzer. ${step.why}.`
       )
   }
 }
@@ -136,12 +136,12 @@ function mitreSentence(
 ): string {
   const slant = `${Math.round(toDegrees(angle))}° zu den langen Kanten`
   const place = apart
-    ? `Markiere die Mitte beider langen Kanten und auf beiden ${fine(apart)} nach jeder Seite: Dort kommen die Ecken hin. Miss bei jeder Eckmarke auf der Kante, die angenäht wird, ${fine(out)} nach beiden Seiten und verbinde beide Marken mit der Eckmarke der anderen Kante: die Eckschräge, ${slant}. `
-    : `Markiere die Mitte beider langen Kanten. Miss auf der Kante, die angenäht wird, ${fine(out)} nach beiden Seiten der Mitte und verbinde beide Marken mit der Mitte der anderen Kante: die Eckschräge, ${slant}. `
+    ? `Markiere die Mitte beider langen Kanten und auf beiden ${fine(apart)} nach jeder Seite: Dort kommen die Ecken hin. Miss bei jeder Eckmarke auf der Kante, die angenäht wird, ${fine(out)} nach beiden Seiten und verbinde beide Marken mit der Eckmarke der anderen Kante: die Gehrung, ${slant}. `
+    : `Markiere die Mitte beider langen Kanten. Miss auf der Kante, die angenäht wird, ${fine(out)} nach beiden Seiten der Mitte und verbinde beide Marken mit der Mitte der anderen Kante: die Gehrung, ${slant}. `
   const fold = apart ? 'bei jeder Eckmarke' : 'quer über die Mitte'
   return (
     place +
-    `Auf der Nahtlinie, ${fine(sewnAt)} innerhalb dieser Kante, ist jede Seite von der Eckschräge bis zu ihrem Ende ${fine(side)} lang. ` +
+    `Auf der Nahtlinie, ${fine(sewnAt)} innerhalb dieser Kante, ist jede Seite von der Gehrung bis zu ihrem Ende ${fine(side)} lang. ` +
     `Falte den Streifen ${fold} rechts auf rechts, näh die beiden Linien von der anderen Kante bis zur Nahtlinie aufeinander und schneide auf ${fine(sewnAt)} zurück: ${why}.`
   )
 }

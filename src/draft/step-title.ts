@@ -1,3 +1,4 @@
+import { SHEET_WORDS } from './sheet.words.ts'
 import type { Act } from './step.ts'
 
 /** What she reads at the left of the line: the points it joins. */
@@ -8,13 +9,13 @@ export function stepTitle(step: Act): string {
     case 'measure':
     case 'spot':
     case 'slide':
-      return `${step.from}–${step.to}`
+      return joined(step.from, step.to)
     case 'compass':
-      return `${step.centre}–${step.to}`
+      return joined(step.centre, step.to)
     case 'join':
     case 'curve':
     case 'arc':
-      return `${step.from}–${step.to}`
+      return joined(step.from, step.to)
     case 'dart':
       return step.at
     case 'edgeDart':
@@ -38,3 +39,6 @@ export function stepTitle(step: Act): string {
       return 'P'
   }
 }
+
+const joined = (from: string, to: string): string =>
+  `${SHEET_WORDS.point(from)}–${SHEET_WORDS.point(to)}`

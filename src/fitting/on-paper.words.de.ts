@@ -9,11 +9,11 @@ export const ON_PAPER_WORDS: typeof English = {
   cutAcross:
     'Rückenteil und Vorderteil gleich. Zieh auf halbem Weg zwischen Brustlinie und Taillenlinie eine Linie rechtwinklig zum Stoffbruch und schneide sie auf.',
   spread: (by) =>
-    `Leg einen Papierstreifen unter den Schnitt und spreize ihn um ${by}, der Stoffbruch in einer Linie. Festkleben.`,
+    `Leg einen Papierstreifen unter die Schnittkanten und zieh sie um ${by} auseinander, der Stoffbruch in einer Linie. Kleb sie fest.`,
   overlap: (by) =>
-    `Schieb die Schnittkanten um ${by} übereinander, der Stoffbruch in einer Linie. Festkleben.`,
+    `Schieb die Schnittkanten um ${by} übereinander, der Stoffbruch in einer Linie. Kleb sie fest.`,
   smoothAcross:
-    'Zieh die Seitennaht glatt über den Schnitt, und die Schenkel der Abnäher wieder gerade von der Spitze zur Öffnung.',
+    'Zieh die Seitennaht glatt über die Klebestelle, und die Schenkel der Abnäher wieder gerade von der Spitze zur Öffnung.',
   markAnew: (letter) => `${letter} neu anzeichnen, wie die Schritte es sagen`,
   letter: (letter, way) => `${letter} ${way}`,
   tip: (words, way) => `${words} ${way}`,

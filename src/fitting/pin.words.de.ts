@@ -25,7 +25,7 @@ export const PLACE_WORDS: typeof EnglishPlaces = {
   cb: 'hintere Mitte',
   side: 'Seitennaht',
   seam: 'eine Naht',
-  allRound: 'rundherum',
+  allRound: 'rundum',
   neck: 'Halsausschnitt',
   shoulder: 'Schulternaht',
   overarm: 'Oberarmnaht',

@@ -13,11 +13,11 @@ export const refusalSaid: typeof English = (why, say) => {
     case 'noDart':
       return `${capital(PIECES[why.piece].der)} hat keinen Taillenabnäher, der den Keil aufnimmt. Nimm erst an der Seite in der Taille weniger weg, damit ein Abnäher gezeichnet wird.`
     case 'noEdge':
-      return `Bei diesem Stück hat ${PIECES[why.piece].der} keine solche Kante (${EDGES[why.edge].bare}). Wähle eine, die es gibt.`
+      return `Bei diesem Stück hat ${PIECES[why.piece].der} keine solche Kante (${EDGES[why.edge].bare}). Wähl eine, die es gibt.`
     case 'wedgeTooWide':
       return `Ein Keil von ${say(why.width)} passt nicht auf ${say(why.reach)} Abstand zum Brustpunkt. Steck ihn noch einmal ab, als flache Falte, die am Brustpunkt endet.`
     case 'wedgeMissesEdge':
-      return `Der Keil läuft über das Ende ${EDGES[why.edge].des} hinaus. Wähle eine Stelle näher an der Mitte.`
+      return `Der Keil läuft über das Ende ${EDGES[why.edge].des} hinaus. Wähl eine Stelle näher an der Mitte.`
     case 'edgeSlants':
       return `Dort läuft ${EDGES[why.edge].der} schräg zu dem Punkt, an dem der Keil endet: Geschlossen nimmt er der Kante ${say(why.most)} und nicht ${say(why.width)}. Steck ihn näher dorthin, wo eine Linie von diesem Punkt die Kante im rechten Winkel trifft.`
     case 'dartTooWide':
@@ -31,13 +31,13 @@ export const refusalSaid: typeof English = (why, say) => {
     case 'noPlace':
       return `${capital(PIECES[why.piece].im)} ist dafür kein Platz: Zu nah endet ${EDGES[why.edge].der}. Nimm in dieser Runde weniger, oder ändere dort erst die Länge oder die Breite.`
     case 'noTip':
-      return `${capital(PIECES[why.piece].der)} hat kein Armloch und keinen Schulterpunkt: Der Ärmel ist angeschnitten. Schwenke stattdessen die Oberarmnaht, versetze den Unterarmpunkt, oder ändere die Mehrweite.`
+      return `${capital(PIECES[why.piece].der)} hat kein Armloch und keinen Schulterpunkt: Der Ärmel ist angeschnitten. Schwenke stattdessen die Oberarmnaht, versetze den Achselpunkt, oder ändere die Mehrweite.`
     case 'noSideDart':
       return `${capital(PIECES[why.piece].der)} hat keinen seitlichen Abnäher, der kleiner werden könnte. Nimm die Weite stattdessen am Taillenabnäher oder an der Seite weg.`
     case 'dartTooSmall':
       return `${capital(PIECES[why.piece].im)} bliebe ein Abnäher von ${say(why.to)} und damit keiner mehr. Nimm in dieser Runde weniger, oder nimm den anderen Abnäher.`
     case 'sideTooShort':
-      return `${say(why.by)} tiefer träfe der Unterarmpunkt ${PIECES[why.piece].des} auf den Abnäher darunter. Versetze erst den seitlichen Abnäher nach unten, oder nimm in dieser Runde weniger.`
+      return `${say(why.by)} tiefer träfe der Achselpunkt ${PIECES[why.piece].des} auf den Abnäher darunter. Versetze erst den seitlichen Abnäher nach unten, oder nimm in dieser Runde weniger.`
     case 'nothingToWithdraw':
       return 'Diese Änderung gilt nicht.'
   }

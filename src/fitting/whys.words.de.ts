@@ -12,7 +12,7 @@ const MOVED: Readonly<Record<'armsForward' | 'armsUp' | 'sit', string>> = {
 export const WHYS_WORDS: typeof English = {
   line: (read) => [`Abgelesen: ${read}. Linien gehen vor Falten: Das spricht dafür.`],
   ease: (level, ease) => ({
-    found: ['Nach den Zahlen ist es ', ease, ` weiter ${roundBody(level)} als das Maßband`],
+    found: ['Nach den Zahlen ist es ', ease, ` ${roundBody(level)} weiter als gemessen`],
     what: LEVELS[level],
   }),
   room: (label, room, halves) => ({
@@ -27,7 +27,7 @@ export const WHYS_WORDS: typeof English = {
     found: ['Die Armkugel ist ', extra, ' länger als das Armloch'],
     what: 'beides',
   }),
-  tight: ({ found }, least) => [...found, '; ', least, ' sind das wenigste. Das spricht dafür.'],
+  tight: ({ found }, least) => [...found, '; ', least, ' sind das Mindeste. Das spricht dafür.'],
   notLoose: ({ found, what }) => [
     ...found,
     `. Weit ist das nicht: Miss zuerst noch einmal nach (${what}).`,
@@ -80,7 +80,7 @@ export const WHYS_WORDS: typeof English = {
     tip,
     ' vor dem Brustpunkt; ',
     least,
-    ' sind das wenigste. Das spricht dafür.',
+    ' sind das Mindeste. Das spricht dafür.',
   ],
   tipFar: (tip) => [
     'Gezeichnet endet der Abnäher ',

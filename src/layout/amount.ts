@@ -4,6 +4,7 @@
  * anywhere in it, 5 % to spare and at least 100 mm, next 0.1 m or ⅛ yd: public sewing lessons on
  * matching repeats and common practice.
  */
+import { FORMAT_WORDS } from '../units/format.words.ts'
 import { inches, mm, type Mm } from '../units/length.ts'
 import { decimals } from '../units/number.ts'
 import type { Cloth } from './cloth.ts'
@@ -80,7 +81,7 @@ const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞']
 /** "1.7 m" or "1⅞ yd"; for amounts in whole steps. */
 export function amountWords(amount: Mm, soldBy: SoldBy): string {
   const steps = Math.round(amount / STEP[soldBy])
-  if (soldBy === 'metre') return `${decimals(steps / 10, 1)} m`
+  if (soldBy === 'metre') return `${decimals(steps / 10, 1)}${FORMAT_WORDS.gap}m`
   const whole = Math.floor(steps / 8)
   return `${whole === 0 && steps % 8 !== 0 ? '' : whole}${EIGHTHS[steps % 8] ?? ''} yd`
 }

@@ -32,11 +32,11 @@ export const LAY_WORDS: typeof Lay = {
   wider: (piece) =>
     `${The(piece)} ist breiter als der Stoff. Nimm einen breiteren Stoff oder gib dem Teil eine Naht.`,
   widerSo: (piece, manner) =>
-    `${The(piece)} ist breiter als der Stoff, wenn er ${MANNER_WORDS[manner]} liegt. Lege den Stoff anders.`,
+    `${The(piece)} ist breiter als der Stoff, wenn er ${MANNER_WORDS[manner]} liegt. Leg den Stoff anders.`,
   repeat: (piece) =>
-    `${The(piece)} ist zu breit: Das Teil lässt sich nicht quer schieben, bis die Mitte auf den Rapport trifft. Nimm einen breiteren Stoff, lege ihn anders oder passe den Rapport nur längs an.`,
+    `${The(piece)} ist zu breit: Das Teil lässt sich nicht quer schieben, bis die Mitte auf den Rapport trifft. Nimm einen breiteren Stoff, leg ihn anders oder passe den Rapport nur längs an.`,
   crosswiseOneWay:
-    'Quer gefaltet läuft die obere Lage andersherum. Lege diesen Stoff einlagig oder längs gefaltet.',
+    'Quer gefaltet läuft die obere Lage andersherum. Leg diesen Stoff einlagig oder längs gefaltet.',
   nothingTwice: 'Nichts wird zweimal geschnitten, also bringt ein Querbruch nichts.',
   nothingOnFold: 'Kein Teil liegt im Stoffbruch, also wird der Stoff nicht gefaltet.',
   allOnFold: 'Jedes Teil liegt im Stoffbruch, also wird der Stoff ganz gefaltet.',
@@ -44,14 +44,14 @@ export const LAY_WORDS: typeof Lay = {
   bordered: 'An einer Webkante läuft eine Bordüre, deshalb liegt dieser Stoff einlagig.',
   noHem: 'Kein Teil endet in einem Saum, also liegt nichts auf der Bordüre.',
   hemOverSelvedge:
-    'Der umgeschlagene Saum würde über die Webkante reichen. Lass den fertigen Saum weiter innen liegen oder wähle einen schmaleren.',
+    'Der umgeschlagene Saum würde über die Webkante reichen. Lass den fertigen Saum weiter innen liegen oder wähl einen schmaleren.',
 }
 
 export const SECTION_WORDS: typeof Sections = {
   single: 'Einlagig, rechte Seite oben',
   foldedAlong: 'Längs gefaltet, rechts auf rechts, Webkante auf Webkante',
   foldedAcross: 'Quer gefaltet, rechts auf rechts, Schnittkante auf Schnittkante',
-  partlyFolded: 'Nur so weit längs gefaltet, wie die halben Teile brauchen',
+  partlyFolded: 'Nur so weit längs gefaltet, wie die halben Teile es brauchen',
 }
 
 const HOW_CUT = {
@@ -94,10 +94,10 @@ export const PLACE_WORDS: typeof Places = {
 
 export const MATCH_AT_WORDS: typeof MatchAt = {
   waist: 'Taille an der Seite',
-  underarm: 'Unterarm an der Seite',
+  underarm: 'Achsel an der Seite',
   hem: 'Saum an der Seite',
 }
-const AT = { waist: 'an der Taille', underarm: 'am Unterarm', hem: 'am Saum' }
+const AT = { waist: 'in der Taille', underarm: 'an der Achsel', hem: 'am Saum' }
 const level = ({ at, skirt }: { readonly at: keyof typeof AT; readonly skirt: boolean }): string =>
   `${AT[at]}${skirt ? ' des Rocks' : ''}`
 
@@ -112,9 +112,9 @@ export const CLOTH_PLAN: typeof ClothPlan = {
   on: (width, manner, length, oneWay) =>
     `Auf ${width} breitem Stoff, ${MANNER_WORDS[manner]}: Die Teile liegen auf ${length}.${oneWay ? ' Alle in einer Richtung.' : ''}`,
   where: 'Wo jedes Teil liegt',
-  nearest: 'Bis zum nächsten Rand jeder Schneidelinie.',
+  nearest: 'Gemessen bis zur nächstgelegenen Stelle jeder Schneidelinie.',
   nearestAlong:
-    'Bis zum nächsten Rand jeder Schneidelinie. Der Fadenlaufpfeil jedes Teils läuft am Stoff entlang.',
+    'Gemessen bis zur nächstgelegenen Stelle jeder Schneidelinie. Der Fadenlaufpfeil jedes Teils läuft am Stoff entlang.',
   repeat: (along, across) =>
     `Rapport ${[
       ...(along === undefined ? [] : [`${along} längs`]),
@@ -142,17 +142,18 @@ export const AMOUNT_WORDS: typeof Amount = {
 export const MARKING_WORDS: typeof Marking = {
   diamond: (dart) => `${DARTS[dart].bare}: beide Spitzen und zu beiden Seiten die breiteste Stelle`,
   edgeDart: (dart, edge) =>
-    `${DARTS[dart].bare}: die Spitze, und knipse seine Schenkel ${EDGES[edge].am} ein`,
+    `${DARTS[dart].bare}: die Spitze, und knips seine Schenkel ${EDGES[edge].am} ein`,
   apex: 'Brustpunkt',
   centre: 'Mitte im Stoffbruch: beide Enden einknipsen',
 }
 
 export const NOTION_WORDS: typeof Notions = {
   zip: (count, opening, sold) =>
-    `${count} Reißverschluss: Die Öffnung ist ${opening} lang, verlange ${sold}.`,
+    `${count} ${count === 1 ? 'Reißverschluss' : 'Reißverschlüsse'}: Die Öffnung ist ${opening} lang, frag nach ${sold}.`,
   biasStrip: (length, square) =>
-    `Schrägstreifen, gekauft oder aus dem Stoff: ${length}, oder ein Quadrat von ${square}, rundherum zu einem Streifen geschnitten.`,
-  buttons: (count) => `${count} Knöpfe, nicht breiter als der Übertritt.`,
+    `Schrägstreifen, gekauft oder aus dem Stoff: ${length}, oder ein Quadrat von ${square}, rundherum zu einem einzigen Streifen geschnitten.`,
+  buttons: (count) =>
+    `${count} ${count === 1 ? 'Knopf' : 'Knöpfe'}, nicht breiter als der Übertritt.`,
   loopButton: (count) =>
     count === 1
       ? `${count} kleiner Knopf und eine Fadenschlinge.`
@@ -171,7 +172,7 @@ const INTERFACED = {
 }
 
 export const WAY_OUT_WORDS: typeof WayOut = {
-  crosswiseFacings: 'Lege die Belege quer; sie dehnen sich dort ein wenig anders.',
+  crosswiseFacings: 'Leg die Belege quer; sie dehnen sich dort ein wenig anders.',
   otherClothFacings: 'Schneide Belege und Streifen aus einem anderen leichten Stoff.',
   centreBackSeam: 'Gib dem Rücken eine Naht in der Mitte.',
 }

@@ -86,21 +86,24 @@ export const MEASURES: Readonly<Record<MeasurementId, MeasureNoun>> = {
   waistToFloor: way('Taille bis Boden'),
   stature: noun('f', 'Körpergröße'),
   flatBustWidth: noun('f', 'Breite', {
-    adjectives: ['flach'],
+    adjectives: ['flach gemessen'],
     after: 'an der Brust',
-    label: 'Flache Breite an der Brust',
+    label: 'Breite an der Brust, flach gemessen',
   }),
   flatWaistWidth: noun('f', 'Breite', {
-    adjectives: ['flach'],
-    after: 'an der Taille',
-    label: 'Flache Breite an der Taille',
+    adjectives: ['flach gemessen'],
+    after: 'in der Taille',
+    label: 'Breite in der Taille, flach gemessen',
   }),
   flatHemWidth: noun('f', 'Breite', {
-    adjectives: ['flach'],
+    adjectives: ['flach gemessen'],
     after: 'am Saum',
-    label: 'Flache Breite am Saum',
+    label: 'Breite am Saum, flach gemessen',
   }),
-  flatBackLength: noun('f', 'Rückenlänge', { adjectives: ['flach'], label: 'Flache Rückenlänge' }),
+  flatBackLength: noun('f', 'Rückenlänge', {
+    adjectives: ['flach gemessen'],
+    label: 'Rückenlänge, flach gemessen',
+  }),
 }
 
 export const MEASURE_NAMES: typeof English = MEASURES

@@ -5,22 +5,22 @@ import type {
 } from './cloth-kind.words.ts'
 
 const COTTON =
-  'Wasche und trockne sie zweimal so, wie das Stück gewaschen wird: Baumwolle läuft immer noch etwas ein.'
+  'Wasch und trockne sie zweimal so, wie das Stück gewaschen wird: Baumwolle läuft auch später noch ein.'
 
 export const CLOTH_KIND_WORDS: typeof Kinds = {
   lightCotton: { name: 'leichte, weiche Baumwolle', prepare: COTTON, mind: [] },
   crispCotton: { name: 'feste Baumwolle', prepare: COTTON, mind: [] },
   rayon: {
     name: 'Viskose',
-    prepare: 'Wasche und trockne sie zweimal: Viskose läuft bei mehreren Wäschen weiter ein.',
+    prepare: 'Wasch und trockne sie zweimal: Viskose läuft bei mehreren Wäschen weiter ein.',
     mind: [
-      'Sie rutscht: Stecke alle Handbreit und schneide auf einem Tisch, nie über seine Kante.',
+      'Sie rutscht: Steck jede Handbreit eine Nadel und schneide auf einem Tisch, nie über seine Kante hinaus.',
     ],
   },
   silk: {
     name: 'Seide',
     prepare:
-      'Wasche oder dämpfe sie so, wie das Stück behandelt wird. Wasser kann Flecken geben: Probiere es an einer Ecke.',
+      'Wasch oder dämpfe sie so, wie das Stück behandelt wird. Wasser kann Flecken geben: Probier es an einer Ecke.',
     mind: [
       'Feine, neue Nadel und feine Stecknadeln: Eine stumpfe zieht Fäden.',
       'Bügle von der linken Seite.',
@@ -28,7 +28,7 @@ export const CLOTH_KIND_WORDS: typeof Kinds = {
   },
   linen: {
     name: 'Leinen',
-    prepare: 'Wasche und trockne es so, wie das Stück gewaschen wird, und bügle es feucht.',
+    prepare: 'Wasch und trockne es so, wie das Stück gewaschen wird, und bügle es feucht.',
     mind: ['Es franst aus: Versäubere jede Kante, bevor die nächste Naht sie kreuzt.'],
   },
 }

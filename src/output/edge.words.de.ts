@@ -19,10 +19,10 @@ export const EDGE_LINES: typeof Lines = {
   width: (group, by, { finish, twice }) =>
     `${capital(group)}: ${finish === undefined ? '' : `${finish}, `}${by}${twice === undefined ? '' : `, zweimal ${twice} tief umgeschlagen`}`,
   mark: (group, by) =>
-    `${capital(group)}: Miss alle Fingerbreit ${by} nach außen, im rechten Winkel zur Linie, und ziehe durch.`,
+    `${capital(group)}: Miss in fingerbreiten Abständen ${by} nach außen, im rechten Winkel zur Linie, und zeichne durch die Marken.`,
   onTheLine: (groups) => `Auf der Linie schneiden: ${groups.map(capital).join(', ')}.`,
   corners: (turnedTwice) =>
-    `Führe an einer Ecke beide Linien weiter, bis sie sich treffen. Schlage das Papier ${turnedTwice ? 'so um wie den Saum, zweimal,' : 'auf der Saumlinie um'} und schneide die Seite durch alle Lagen, damit der umgeschlagene Saum flach liegt. Falte einen Abnäher an einer Kante, bevor du sein Ende schneidest.`,
+    `Führ an einer Ecke beide Linien weiter, bis sie sich treffen. Schlag das Papier ${turnedTwice ? 'so um wie den Saum, zweimal,' : 'auf der Saumlinie um'} und schneide die Seite durch alle Lagen, damit der umgeschlagene Saum flach liegt. Falte einen Abnäher an einer Kante, bevor du sein Ende schneidest.`,
   finished: (group, finish, passes) => `${capital(group)}, ${finish}. ${passes}`,
 }
 
@@ -39,7 +39,7 @@ export const ALLOWANCE_WORDS: typeof Allowance = {
 }
 
 export const MISFIT_WORDS: typeof Misfit = {
-  instead: (finish) => `Was dort geht: ${FINISH_NAMES[finish]}.`,
+  instead: (finish) => `Dort geht: ${FINISH_NAMES[finish]}.`,
   tooLong: (finish, edge, { turned, radius, share, most }) =>
     `${capital(THE_FINISH[finish])} schlägt ${EDGES[edge].am} ${turned} um; die engste Rundung hat dort einen Radius von ${radius}. Die Schnittkante ist ${share} länger als die Linie, auf die sie zu liegen kommt, und mehr als ${most} liegen nicht flach.`,
   deepest: (depth) => `Zweimal umgeschlagen würden höchstens ${depth} Tiefe flach liegen.`,

@@ -3,9 +3,9 @@ import type { PACK_WORDS as English } from './photo-pack.words.ts'
 export const PACK_WORDS: typeof English = {
   check: 'Mit 100 % drucken, nicht an die Seite angepasst. Miss nach:',
   dots: [
-    'Klebepunkte, 19 mm. Male alle in einer kräftigen Farbe aus.',
+    'Punkte, 19 mm. Male alle kräftig in einer Farbe, die sonst fehlt.',
     'Nacken, Halspunkte, Schulter- und Brustpunkte, Taille, Hüfte.',
-    'Die Mitte zählt. Klebe sie flach auf, mit Hautklebeband.',
+    'Die Mitte zählt. Kleb sie flach auf, mit Hautklebeband.',
   ],
   card: 'Taschenkarte',
   cardMetric: '85,6 mm mal 54,0 mm',

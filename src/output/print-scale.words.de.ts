@@ -3,16 +3,16 @@ import type { PRINT_WORDS as English } from './print-scale.words.ts'
 const WAY = { across: 'quer', down: 'längs', both: 'in beiden Richtungen' }
 
 export const PRINT_WORDS: typeof English = {
-  measureAgain: (square) => `Miss das Quadrat von ${square} noch einmal und tippe seine Länge.`,
+  measureAgain: (square) => `Miss das Quadrat von ${square} noch einmal und tipp seine Länge ein.`,
   absurd: (square, said, least, most) =>
-    `Das Quadrat von ${square} würde ${said} messen; zwischen ${least} und ${most} lässt es sich richten. Drucke Seite eins noch einmal mit 100 %, nie an die Seite angepasst, und miss noch einmal.`,
+    `Das Quadrat von ${square} würde ${said} messen; zwischen ${least} und ${most} lässt es sich ausgleichen. Drucke Seite eins noch einmal mit 100 %, nie an die Seite angepasst, und miss noch einmal.`,
   disagree: (way, a, squareA, b, squareB) =>
-    `${way === 'across' ? 'Quer' : 'Längs'} gemessen sind sich die beiden Quadrate nicht einig: ${a} für ${squareA} und ${b} für ${squareB}. Lege das Lineal an die Linien und miss beide noch einmal.`,
-  measureASide: 'Miss eine Seite eines der Quadrate auf Seite eins und tippe ihre Länge.',
+    `${way === 'across' ? 'Quer' : 'Längs'} gemessen stimmen die beiden Quadrate nicht überein: ${a} für ${squareA} und ${b} für ${squareB}. Leg das Lineal an die Linien und miss beide noch einmal.`,
+  measureASide: 'Miss eine Seite eines der Quadrate auf Seite eins und tipp ihre Länge ein.',
   isTrue: (within) => `Der Druck stimmt: auf ${within} genau bei 100 mm.`,
   notTrue: 'Der Druck stimmt nicht.',
   assumed: (way) =>
-    `Nur eine Richtung ist gemessen; ${WAY[way]} wird das Blatt als gleich angenommen. Miss auch das.`,
+    `Nur eine Richtung ist gemessen; ${WAY[way]} gilt das Blatt bis dahin als gleich. Miss auch das.`,
   lineTrue: (long, way) => `Eine Linie von ${long} wird ${WAY[way]} richtig gedruckt.`,
   lineOff: (long, way, by, tooLong) =>
     `Eine Linie von ${long} wird ${WAY[way]} ${by} zu ${tooLong ? 'lang' : 'kurz'} gedruckt.`,
@@ -20,8 +20,8 @@ export const PRINT_WORDS: typeof English = {
   bin: (tiled, steps) => {
     const bin =
       tiled === 1
-        ? 'Seite 1 kommt in den Müll.'
-        : `Die Seiten 1 bis ${tiled} kommen in den Müll, alle.`
+        ? 'Seite 1 kommt ins Altpapier.'
+        : `Die Seiten 1 bis ${tiled} kommen ins Altpapier, alle.`
     if (steps === 0) return bin
     return steps === 1
       ? `${bin} Auf Seite ${tiled + 1} stehen Schritte, sie bleibt.`
@@ -30,5 +30,5 @@ export const PRINT_WORDS: typeof English = {
   corrected: (drawn) =>
     `Für einen Drucker berichtigt: ${drawn.map(({ way, by, larger }) => `${WAY[way]} ${by} ${larger ? 'größer' : 'kleiner'}`).join(' und ')} gezeichnet. Stimmt nur aus diesem Drucker, mit 100 %, und nur, wenn beide Quadrate stimmen.`,
   noSide: (typed, side) =>
-    `„${typed}“ ist keine Seite dieses Quadrats; gezeichnet wurde sie ${side} lang. Lege das Lineal an eine Seite und schreibe, was es sagt, mit der Einheit.`,
+    `„${typed}“ kann keine Seite dieses Quadrats sein; gezeichnet wurde sie ${side} lang. Leg das Lineal an eine Seite und schreib, was es sagt, mit der Einheit.`,
 }

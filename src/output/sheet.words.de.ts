@@ -21,7 +21,7 @@ export const COVER_WORDS: typeof Cover = {
   side4: '4 in, jede Seite',
   how: [
     'Drucke mit 100 %, nie an die Seite angepasst.',
-    'Jedes Blatt: Schneide es an der linken und der oberen dünnen Linie ab, lege es auf die Linien der Blätter davor, Kreuze und Zahlen aufeinander, klebe.',
+    'Jedes Blatt: Schneide es an der linken und der oberen dünnen Linie ab, leg es auf die Linien der Blätter davor, Kreuze und Zahlen aufeinander, und kleb es fest.',
     'Schneide dann die Teile auf der lang gestrichelten Linie aus. Durchgezogene Linien werden genäht.',
     'Eine Seite, die um einen Bleistiftstrich oder mehr abweicht: Diese Blätter stimmen nicht. Aus beiden Längen wird eine Datei, die aus diesem Drucker stimmt.',
   ],
@@ -29,7 +29,7 @@ export const COVER_WORDS: typeof Cover = {
   pieces: 'Teile',
   allowances: 'Zugaben außerhalb der Nahtlinie',
   before: 'Vor dem Zuschneiden',
-  care: 'Sei vorsichtig',
+  care: 'Vorsicht',
   rest: 'Der Rest steht bei den Schritten.',
   piece: (name, cutting) => `${name}. ${cutting}.`,
   map: (sheets, paper) =>
@@ -41,7 +41,7 @@ export const PAPER_WORDS: typeof Paper = {
   across: (paper) => `${paper} quer`,
   noNumber: 'keine Zahl',
   noRoll: (said, least, most) =>
-    `Die Rolle wäre ${said} breit; Rollen gibt es von ${least} bis ${most}. Frag im Laden und tippe die Breite noch einmal.`,
+    `Die Rolle wäre ${said} breit; Rollen gibt es von ${least} bis ${most}. Frag im Laden und tipp die Breite noch einmal ein.`,
 }
 
 export const TILE_WORDS: typeof Tile = {

@@ -18,7 +18,7 @@ export function wrapped(text: string, size: number, width: number, face: Face): 
   const lines: string[] = []
   let now = ''
   let long = 0
-  for (const whole of text.split(/\s+/).filter((w) => w !== '')) {
+  for (const whole of text.split(/[^\S\u00a0]+/).filter((w) => w !== '')) {
     let rest = whole
     let word = withoutSoftHyphens(rest)
     const more = (): string => (now === '' ? word : ` ${word}`)

@@ -4,6 +4,6 @@ const ENDS: Readonly<Record<string, string>> = { upper: 'obere ', lower: 'untere
 
 export const LENGTH_WORDS: typeof English = {
   edge: (piece, edge) => `${piece}, ${edge}`,
-  dart: (piece, dart) => `${piece}, ${dart}, Breite`,
+  dart: (piece, dart) => `${piece}, ${dart}, Inhalt`,
   tip: (piece, dart, end) => `${piece}, ${dart}, ${ENDS[end ?? ''] ?? ''}Spitze`,
 }

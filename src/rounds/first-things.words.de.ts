@@ -24,7 +24,7 @@ export const LINE_WORDS: typeof EnglishLines = {
 export const LIES_WORDS: typeof EnglishLies = {
   waist: {
     true: 'waagerecht, in der Taille',
-    above: 'ringsum über der Taille',
+    above: 'rundum über der Taille',
     frontUp: 'an der vorderen Mitte zu hoch',
     frontDown: 'an der vorderen Mitte zu tief',
     backUp: 'an der hinteren Mitte zu hoch',

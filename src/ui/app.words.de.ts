@@ -4,7 +4,7 @@ export const APP_WORDS: typeof EnglishApp = {
   title: (page) => `${page} · Tapetrue`,
   skip: 'Gleich zur Arbeit',
   notKept: 'Nicht gesichert.',
-  doAgain: 'Noch einmal tun',
+  doAgain: 'Noch einmal',
   agreeLead: 'Maßband und Probeteil sind sich einig.',
   good: 'Gut',
   elsewhereLead: 'In einem anderen Fenster geändert.',
@@ -13,7 +13,7 @@ export const APP_WORDS: typeof EnglishApp = {
   newer: 'Schreib deinen Satz zu Ende; die Seite öffnet sich neu, und alles Gesicherte bleibt.',
   openNewer: 'Neuere Fassung öffnen',
   answered: (measurement, round, complaint) =>
-    `Das Maßband sagt (${measurement}), was Probeteil ${round} gesagt hat: Der Schnitt folgt jetzt der Zahl, und die Änderung für „${complaint}“, die dafür eingesprungen war, ist zurückgenommen.`,
+    `Das Maßband sagt jetzt dasselbe wie Probeteil ${round} (${measurement}): Der Schnitt folgt der Zahl, und die Änderung für „${complaint}“, die dafür eingesprungen war, ist zurückgenommen.`,
 }
 
 export const NO_STORE_WORDS: typeof EnglishNoStore = {

@@ -4,6 +4,7 @@
  */
 import { CLOTH_LENGTH_WORDS } from './cloth-length.words.ts'
 import { formatLength, type UnitChoice } from './format.ts'
+import { FORMAT_WORDS } from './format.words.ts'
 import { inches, mm, type Mm } from './length.ts'
 import { decimals } from './number.ts'
 import type { ParsedLength } from './parse.ts'
@@ -41,7 +42,7 @@ export function parseClothLength(text: string, choice: UnitChoice): ParsedLength
 
 /** "2.30 m"; in inches "2 yd 18 in", whole yards alone. */
 export function clothLengthWords(length: Mm, choice: UnitChoice): string {
-  if (choice.unit === 'cm') return `${decimals(length / 1000, 2)} m`
+  if (choice.unit === 'cm') return `${decimals(length / 1000, 2)}${FORMAT_WORDS.gap}m`
   const yards = Math.floor((length + 1e-6) / YARD)
   const rest = mm(length - yards * YARD)
   if (yards === 0) return formatLength(length, choice)

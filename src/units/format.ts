@@ -32,7 +32,7 @@ const STEPS_PER_CM = 10
 
 /** The printed length, unit included: "41.3 cm", "16 1/4 in", "−0.5 cm". */
 export function formatLength(length: Mm, choice: UnitChoice): string {
-  return `${formatNumber(length, choice)} ${unitMark(choice)}`
+  return `${formatNumber(length, choice)}${FORMAT_WORDS.gap}${unitMark(choice)}`
 }
 
 /**
@@ -43,7 +43,7 @@ export function formatLength(length: Mm, choice: UnitChoice): string {
 export function formatStep(length: Mm, choice: UnitChoice): string {
   const halves = Math.round(length * 2)
   return choice.unit === 'cm' && halves % 2 !== 0
-    ? `${decimals(Math.abs(halves) / 20, 2)} cm`
+    ? `${decimals(Math.abs(halves) / 20, 2)}${FORMAT_WORDS.gap}cm`
     : formatLength(mm(choice.unit === 'cm' ? halves / 2 : length), choice)
 }
 
@@ -67,7 +67,7 @@ export function formatChange(before: Mm, after: Mm, choice: UnitChoice): string 
   const steps = stepsOf(after, choice) - stepsOf(before, choice)
   if (steps === 0) return FORMAT_WORDS.same
   const plus = steps > 0 ? '+' : ''
-  return `${plus}${joinParts(partsOf(steps, choice))} ${unitMark(choice)}`
+  return `${plus}${joinParts(partsOf(steps, choice))}${FORMAT_WORDS.gap}${unitMark(choice)}`
 }
 
 /** How a length is said by the change of two printed numbers, in pieces; sign '' means "same". */

@@ -2,4 +2,6 @@ import type { FORMAT_WORDS as English } from './format.words.ts'
 
 export const FORMAT_WORDS: typeof English = {
   same: 'gleich',
+  /** No line ends between them: DIN 5008, from memory. */
+  gap: '\u00a0',
 }

@@ -5,7 +5,7 @@ export const PARSE_WORDS: typeof English = {
   outside: (said, range) =>
     `${said} liegt nicht im Bereich ${range}. Wähl, was das Maßband sagte, oder lies noch einmal ab.`,
   outsideInEveryUnit: (typed, range, example) =>
-    `„${typed}“ liegt in keiner Einheit bei ${range}. Lies das Maßband noch einmal ab und schreib die Einheit dazu, etwa ${example}.`,
+    `„${typed}“ liegt in keiner Einheit im Bereich ${range}. Lies das Maßband noch einmal ab und schreib die Einheit dazu, etwa ${example}.`,
   moreThanOneUnit: (typed) =>
     `„${typed}“ kann in mehr als einer Einheit gemeint sein. Wähl eine oder schreib die Einheit dahinter.`,
   outsideInHerUnit: (said, range) =>

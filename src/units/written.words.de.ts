@@ -12,7 +12,7 @@ export const WRITTEN_WORDS: typeof English = {
     `Eine Länge kann nicht unter null liegen. Schreib „${without}“ ohne das Minus.`,
   unreadable: (shown) => `„${shown}“ lässt sich nicht als Länge lesen. ${HOW}`,
   afterFeet: (shown) =>
-    `„${shown}“: Nach den Fuß kommen 0 bis 11 7/8 Zoll. Schreib 5' 2 1/2" oder 62 1/2 in.`,
+    `„${shown}“: Hinter der Zahl der Fuß stehen 0 bis 11 7/8 Zoll. Schreib 5' 2 1/2" oder 62 1/2 in.`,
   twoNumbers: (shown, first) =>
     `„${shown}“ sind zwei Zahlen. Schreib einen Bruch wie ${first} 3/8 oder ein Komma wie ${first},3.`,
   noMark: (shown, fraction) =>

@@ -28,7 +28,7 @@ test.each(Object.keys(FINDING_WORDS) as FindingId[])('finding %s is a German sen
   const said = findingSentence(say(id, 'note', 'front.side', 12, 34), CM)
   expect(said).toMatch(SENTENCE)
   expect(said).not.toMatch(ENGLISH)
-  expect(said).not.toMatch(/[{}]|\d\.\d cm/)
+  expect(said).not.toMatch(/[{}]|\d\.\d\u00a0cm/)
   expect(findingSentence({ ...say(id, 'note', 'front.side'), side: 'left' }, CM)).toMatch(
     /^Links: /,
   )
@@ -42,7 +42,7 @@ test.each(Object.keys(UNDRAWABLE_WORDS) as UndrawableId[])(
       CM,
     )
     expect(said).toMatch(
-      /1,2 cm.*2,0 cm.*Noch einmal messen: .*Oder verstellen: Tiefe unter der Achsel\.$/,
+      /1,2\u00a0cm.*2,0\u00a0cm.*Noch einmal messen: .*Oder verstellen: Tiefe unter der Achsel\.$/,
     )
     expect(said).not.toMatch(ENGLISH)
   },
@@ -54,7 +54,7 @@ describe('choices', () => {
     expect(does).toMatch(SENTENCE)
     for (const words of [label, does, source]) expect(words).not.toMatch(ENGLISH)
     expect(outOfRange(id, mm(max + 10), (l) => formatLength(l, CM))).toMatch(
-      /^[A-ZÄÖÜ].* wäre −?\d+,\d cm; möglich ist −?\d+,\d cm bis \d+,\d cm\.$/,
+      /^[A-ZÄÖÜ].* wäre −?\d+,\d\u00a0cm; möglich ist −?\d+,\d\u00a0cm bis \d+,\d\u00a0cm\.$/,
     )
   })
   test.each(OPTION_IDS)('%s gives each of its words in German', (id) => {
@@ -83,7 +83,7 @@ describe('the pieces and their paper', () => {
       expect(piece.words).toMatch(/^[A-ZÄÖÜ]/)
     }
     expect(plain.pieces[0]?.words).toBe('Rückenteil, halb')
-    expect(cuttingSaid({ count: 2, how: 'turnedOver' })).toBe('2× zuschneiden, einmal gewendet')
+    expect(cuttingSaid({ count: 2, how: 'turnedOver' })).toBe('2× zuschneiden, gegengleich')
     for (const { rows } of paperLengths(worn))
       for (const { words } of rows) expect(words).not.toMatch(ENGLISH)
   })
@@ -97,7 +97,7 @@ describe('the pieces and their paper', () => {
     expect(apart.length).toBeGreaterThan(0)
     for (const { words, look } of apart) {
       expect(words).not.toMatch(ENGLISH)
-      expect(look).toMatch(/^(Sieh|Miss|Leg) .*\.$/)
+      expect(look).toMatch(/^(Prüf|Miss|Leg) .*\.$/)
     }
   })
 })
@@ -109,7 +109,7 @@ describe('the proof and the groups of choices', () => {
     for (const { words, holds, found } of rows)
       for (const said of [words, holds, ...found.map((f) => f.sentence)])
         expect(said).not.toMatch(ENGLISH)
-    expect(proofCount(rows)).toMatch(/^(alle \d+ halten|\d+ (hält|halten).*)$/)
+    expect(proofCount(rows)).toMatch(/^(alle \d+ stimmen|\d+ (stimmt|stimmen).*)$/)
   })
   it('says of every group what the draft makes of it', () => {
     for (const { id } of CHOICE_GROUPS)
@@ -117,6 +117,6 @@ describe('the proof and the groups of choices', () => {
         expect(said).not.toMatch(ENGLISH)
         expect(said).not.toMatch(/\d\.\d/)
       }
-    expect(groupFact(blouse, 'length', CM)).toBe('22,0 cm unter der Taille')
+    expect(groupFact(blouse, 'length', CM)).toBe('22,0\u00a0cm unter der Taille')
   })
 })

@@ -66,10 +66,10 @@ describe('refusals', () => {
     const said = (at: number) => refusalSentence(WHYS[at]!, CM)
     expect(said(1)).toContain('Das Rückenteil hat keinen Taillenabnäher')
     expect(said(4)).toContain('das Ende der Seitennaht')
-    expect(said(6)).toContain('Der seitliche Brustabnäher würde 5,1 cm breit')
+    expect(said(6)).toContain('Der Brustabnäher würde 5,1\u00a0cm breit')
     expect(said(9)).toMatch(/^Im Ärmel ist dafür kein Platz: Zu nah endet der Saum\./)
     expect(said(12)).toMatch(/^Im vorderen Rockteil/)
-    expect(said(13)).toContain('der Unterarmpunkt des Rückenteils')
+    expect(said(13)).toContain('der Achselpunkt des Rückenteils')
   })
 })
 
@@ -85,7 +85,7 @@ describe('operations', () => {
       for (const line of paperWork(operation, draft, CM)) {
         expect(line, name).toMatch(/^[A-ZÄÖÜ].*\.$/)
         expect(line, name).not.toMatch(ENGLISH)
-        expect(line, name).toMatch(/cm|Armloch durch die Marke|Achse des seitlichen Abnähers/)
+        expect(line, name).toMatch(/cm|Armloch durch die Marke|Mittellinie des seitlichen Abnähers/)
       }
     }
   })
@@ -99,14 +99,14 @@ describe('operations', () => {
       into: 'bustDart',
     } as const
     expect(operationSaid(op).words).toBe(
-      'Vorderteil: Keil am Armloch geschlossen, in den seitlichen Brustabnäher',
+      'Vorderteil: Keil am Armloch geschlossen, in den Brustabnäher',
     )
     expect(
       asText(
         correctionSaid({ v: 1, id: 'c1', kind: 'operate', operation: op, side: 'left', because }),
         CM,
       ),
-    ).toMatch(/: Vorderteil: Keil am Armloch .*Brustabnäher, 1,0 cm, nur links\.$/)
+    ).toMatch(/: Vorderteil: Keil am Armloch .*Brustabnäher, 1,0\u00a0cm, nur links\.$/)
   })
   test('a turned choice on paper: points go out, in, up and down', () => {
     const [work] = onPaper(
@@ -120,7 +120,7 @@ describe('operations', () => {
       },
       CM,
     )
-    expect(work?.lines.join(' ')).toMatch(/: aus \d+,\d cm wird \d+,\d cm\. .*nach außen/)
+    expect(work?.lines.join(' ')).toMatch(/: aus \d+,\d\u00a0cm wird \d+,\d\u00a0cm\. .*nach außen/)
     for (const line of work?.lines ?? []) expect(line).not.toMatch(ENGLISH)
   })
   test('every note is a German sentence', () => {
@@ -186,7 +186,7 @@ describe('what the rules say of every complaint, as she reads it', () => {
     const said = inHers(INTERACTION_WORDS.comesFrom('N1', 'B9'), CM)
     expect(said).toContain(`„${complaintOf('N1').name}“ kommt von „${complaintOf('B9').name}“`)
     expect(inHers('6 mm bis 13 mm, oder 6 bis 13 mm, oder 7,5 mm', CM)).toBe(
-      '0,6 cm bis 1,3 cm, oder 0,6 cm bis 1,3 cm, oder 0,8 cm',
+      '0,6\u00a0cm bis 1,3\u00a0cm, oder 0,6\u00a0cm bis 1,3\u00a0cm, oder 0,8\u00a0cm',
     )
   })
   test('an edit by line, way and amount', () => {
@@ -201,9 +201,9 @@ describe('what the rules say of every complaint, as she reads it', () => {
       theta: undefined,
       eased: mm(1.56),
     } as const
-    expect(asText(editSaid(edit), CM)).toBe('Vorderteil, Armloch: 1,0 cm nach innen.')
+    expect(asText(editSaid(edit), CM)).toBe('Vorderteil, Armloch: 1,0\u00a0cm nach innen.')
     expect(asText(editSaid({ ...edit, point: 'underarm', side: 'left' }), CM)).toBe(
-      'Vorderteil, Unterarmpunkt am Armloch: 1,0 cm nach innen, nur links.',
+      'Vorderteil, Achselpunkt am Armloch: 1,0\u00a0cm nach innen, nur links.',
     )
   })
 })
@@ -226,6 +226,6 @@ describe('the spoken sentence', () => {
   })
   test('every place stands with its preposition', () => {
     for (const { said } of GAPS.where.words)
-      expect(said).toMatch(/^(am|an|in|über|unter|vorn|hinten|seitlich|mitten)\b|^unter /)
+      expect(said).toMatch(/^(am|an|in|oberhalb|über|unter|vorn|hinten|seitlich|mitten)\b|^unter /)
   })
 })

@@ -87,7 +87,7 @@ describe('days and numbers', () => {
     )
   })
   test('decimals have a comma', () => {
-    expect(SAFE_WORDS.room(12_340_000, 2_000_000_000)).toBe('12,3 MB von 2,0 GB')
+    expect(SAFE_WORDS.room(12_340_000, 2_000_000_000)).toBe('12,3 MB von 2,0 GB belegt')
     expect(SEND_WORDS.megabytes(1_260_000, 3_000_000)).toBe('1,3 von 3,0 MB')
   })
 })
@@ -115,13 +115,13 @@ describe('rounds', () => {
   })
   test('lengths and tips are named piece first', () => {
     expect(lengthWords('front.side')).toBe('Vorderteil, Seitennaht')
-    expect(lengthWords('back.waistDart')).toBe('Rückenteil, Taillenabnäher, Breite')
+    expect(lengthWords('back.waistDart')).toBe('Rückenteil, Taillenabnäher, Inhalt')
     expect(tipWords('front.waistDart.upper')).toBe('Vorderteil, Taillenabnäher, obere Spitze')
   })
   test('a correction says why in one German sentence', () => {
     const [decision] = decisionsOf(english())
     const said = asText(becauseSaid(decision!.correction), CM)
-    expect(said).toMatch(/^Wegen Probeteil 1: .+\. Abgelesen \d+,\d cm \(die ganze Falte\), /)
+    expect(said).toMatch(/^Wegen Probeteil 1: .+\. Abgelesen \d+,\d\u00a0cm \(die ganze Falte\), /)
   })
   test('how every line may lie is said, and never in English', () => {
     for (const line of LINE_IDS)
@@ -139,7 +139,7 @@ describe('rounds', () => {
 describe('refusals', () => {
   test('a full device is told in German, with what to do', () => {
     const error = Object.assign(new Error('full'), { name: 'QuotaExceededError' })
-    expect(failureOf(error).sentence).toMatch(/kein Platz mehr.+Gib ein Foto auf/)
+    expect(failureOf(error).sentence).toMatch(/kein Platz mehr.+Lösch ein Foto/)
   })
   test('a record that does not read is no thing of ours, article and all', () => {
     const moved = { op: 'MOVE', piece: 'hat', point: 'nose', out: mm(1), down: mm(1) }

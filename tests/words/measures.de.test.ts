@@ -52,7 +52,7 @@ describe('the names of measurements', () => {
     })
     expect([MEASURES.shoulderLengthRight.dem, MEASURES.flatBustWidth.des]).toEqual([
       'der rechten Schulterlänge',
-      'der flachen Breite an der Brust',
+      'der flach gemessenen Breite an der Brust',
     ])
     expect([MEASURES.highHipGirth.des, MEASURES.armpitToWaist.des]).toEqual([
       'des Umfangs der hohen Hüfte',
@@ -71,7 +71,7 @@ describe('the names of measurements', () => {
     expect(alone).toMatch(/^[A-ZÄÖÜ].*\.$/)
     for (const place of [start, end])
       expect(place).toMatch(/^(der|die|das|eine|hoch|wo|derselbe|dieselbe|unter) /)
-    // Said after „bewegt“: an accusative, which a masculine noun shows.
+    // Said after „verändert“: an accusative, which a masculine noun shows.
     expect(moves).not.toMatch(/^der /)
     expect(whyNotAgreed(undefined, id)).toMatch(/^(Der|Die|Das) .* ist noch nicht gemessen\.$/)
   })
@@ -82,17 +82,17 @@ describe('the names of measurements', () => {
       tape: [{ value: mm(900), on: '2026-11-25', definition: definition(id) }],
     })
     expect(whyNotAgreed(one('bustGirth'), 'bustGirth')).toBe(
-      'Für den Brustumfang gibt es eine Ablesung. Miss ihn ein zweites Mal.',
+      'Für den Brustumfang gibt es erst eine Ablesung. Miss ihn ein zweites Mal.',
     )
     expect(whyNotAgreed(one('napeToWaist'), 'napeToWaist')).toBe(
-      'Für die Rückenlänge gibt es eine Ablesung. Miss sie ein zweites Mal.',
+      'Für die Rückenlänge gibt es erst eine Ablesung. Miss sie ein zweites Mal.',
     )
   })
 
   it('are held against each other in one case, with a comma in the number', () => {
     const [finding] = orderFindings({ waistGirth: mm(945), bustGirth: mm(930) }, CM)
     expect(finding?.sentence).toBe(
-      'Der Taillenumfang 94,5 cm neben dem Brustumfang 93,0 cm ist ungewöhnlich, so bei 4 von 1000 Frauen. Miss beide noch einmal.',
+      'Der Taillenumfang 94,5\u00a0cm neben dem Brustumfang 93,0\u00a0cm ist ungewöhnlich, so bei 4 von 1000 Frauen. Miss beide noch einmal.',
     )
   })
 })
@@ -128,7 +128,7 @@ describe('what the photos say', () => {
         ),
       ),
     ).toBe(
-      'Foto von der Seite, Bogen an der Taille, von „Nacken im Umriss“ bis „Gummiband in der Taille“; dann hinunter bis zur Taille',
+      'Foto von der Seite, Bogen in der Taille, von „Nacken im Umriss“ bis „Gummiband in der Taille“; dann hinunter bis zur Taille',
     )
   })
 

@@ -90,8 +90,8 @@ describe.each(SHAPES)('%s %j', (garment, choices) => {
         isGerman(said, step.id)
         expect(said, step.id).toMatch(/^[A-ZÄÖÜ].*\.$/)
       }
-      if (step.long !== undefined) expect(planNumbers(step, CM), step.id).toMatch(/^\d+,\d cm/)
-      if (step.allowance) expect(planNumbers(step, CM)).toMatch(/Nahtzugabe \d+,\d cm$/)
+      if (step.long !== undefined) expect(planNumbers(step, CM), step.id).toMatch(/^\d+,\d\u00a0cm/)
+      if (step.allowance) expect(planNumbers(step, CM)).toMatch(/Nahtzugabe \d+,\d\u00a0cm$/)
     }
   })
   it('keeps its cautions: blades, pins, iron', () => {
@@ -116,10 +116,10 @@ describe.each(SHAPES)('%s %j', (garment, choices) => {
 test('a step in numbers', () => {
   const step = { id: 's', kind: 'seam', title: '', lit: [], passes: [] } as const
   expect(planNumbers({ ...step, long: mm(395), times: 2, allowance: mm(16) }, CM)).toBe(
-    '39,5 cm, zweimal; Nahtzugabe 1,6 cm',
+    '39,5\u00a0cm, zweimal; Nahtzugabe 1,6\u00a0cm',
   )
   expect(planNumbers({ ...step, sides: { left: mm(120), right: mm(130) } }, CM)).toBe(
-    'links 12,0 cm, rechts 13,0 cm',
+    'links 12,0\u00a0cm, rechts 13,0\u00a0cm',
   )
   expect(planSentences({ ...step, press: ['zum Rücken hin.'] }, CM)).toEqual([
     'Bügeln: zum Rücken hin.',
@@ -144,8 +144,8 @@ test('a hem that would not lie flat is refused with article and case', () => {
   const { reason } = finishRefusal(edge, 'doubleFoldHem', CM) ?? { reason: '' }
   isGerman(reason, 'hem')
   // By hand: 76 / 200 = 38 %; 0.05 × 200 / 2 = 5 mm.
-  expect(reason).toMatch(/^Der doppelte Saum schlägt am Saum 7,6 cm um;.* 38 % länger/)
-  expect(reason).toMatch(/höchstens 0,5 cm Tiefe/)
+  expect(reason).toMatch(/^Der doppelte Saum schlägt am Saum 7,6\u00a0cm um;.* 38 % länger/)
+  expect(reason).toMatch(/höchstens 0,5\u00a0cm Tiefe/)
 })
 
 describe('the cutting plan', () => {
@@ -162,7 +162,7 @@ describe('the cutting plan', () => {
     const told = { draft: d, parts: cut.parts, plan, wishes, layout: out.layout, sections }
     const lines = clothLines({ ...told, by: 'metre' }, CM)
     for (const { text } of lines) isGerman(text, manner)
-    expect(lines.map((l) => l.text).join(' ')).toMatch(/Zu kaufen: \d,\d m/)
+    expect(lines.map((l) => l.text).join(' ')).toMatch(/Zu kaufen: \d,\d\u00a0m/)
   })
   it('says why a manner does not go', () => {
     const narrow = clothOf({ ...USUAL_CLOTH, oneWay: true }, mm(150))
@@ -175,7 +175,7 @@ describe('the cutting plan', () => {
   it('says what is bought', () => {
     const { items, buy } = amountToBuy(mm(1500), clothOf(wishes), 'metre')
     for (const { words } of items) isGerman(words, 'amount')
-    expect(amountWords(buy, 'metre')).toMatch(/^\d,\d m$/)
+    expect(amountWords(buy, 'metre')).toMatch(/^\d,\d\u00a0m$/)
   })
   it('says where stripes meet and miss', () => {
     const missed = [
@@ -184,7 +184,7 @@ describe('the cutting plan', () => {
       { at: 'hem', skirt: true, off: 0 },
     ] as const
     expect(missedSentence(missed, CM)).toBe(
-      'An der Seite treffen sich die Streifen von Rücken- und Vorderteil an der Taille und am Saum des Rocks. Sie verfehlen sich am Unterarm um 1,2 cm.',
+      'An der Seite treffen sich die Streifen von Rücken- und Vorderteil in der Taille und am Saum des Rocks. Sie verfehlen sich an der Achsel um 1,2\u00a0cm.',
     )
   })
 })
@@ -241,14 +241,14 @@ describe('sheets', () => {
   it('paper, rolls and the check of the print are told in German', () => {
     isGerman(paperWords({ ...PAPERS.a4, width: mm(297), height: mm(210) }, CM), 'across')
     const roll = readRoll(2000, CM)
-    expect(!roll.ok && roll.reason).toMatch(/^Die Rolle wäre 200,0 cm breit/)
+    expect(!roll.ok && roll.reason).toMatch(/^Die Rolle wäre 200,0\u00a0cm breit/)
     const off = readPrint({ mm100: { across: mm(98.5), down: mm(98.5) } }, CM)
     if (!off.ok || !off.correction) throw new Error('98.5 mm for 100 is not true')
     expect(off.words).toContain(
-      'Eine Linie von 50,0 cm wird in beiden Richtungen 7,5 mm zu kurz gedruckt.',
+      'Eine Linie von 50,0\u00a0cm wird in beiden Richtungen 7,5 mm zu kurz gedruckt.',
     )
     expect(binWords(off, { tiled: 13, steps: 6 })).toBe(
-      'Die Seiten 1 bis 13 kommen in den Müll, alle. Auf den Seiten 14 bis 19 stehen Schritte, sie bleiben.',
+      'Die Seiten 1 bis 13 kommen ins Altpapier, alle. Auf den Seiten 14 bis 19 stehen Schritte, sie bleiben.',
     )
     // 1 / 0.985 = 1.0152.
     expect(correctedWords(off.correction)).toMatch(/in beiden Richtungen 1,52 % größer gezeichnet/)

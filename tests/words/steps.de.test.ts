@@ -93,18 +93,18 @@ const HEARD: readonly (readonly [RegExp, (...m: string[]) => string])[] = [
   [/^(Zieh mit dem Lineal|Markiere (den|die|das)) .*/, () => 'Rule it'],
 ]
 function asHeard(german: string): string {
-  const plain = german.replace(/(\d),(\d)/g, '$1.$2')
+  const plain = german.replace(/(\d),(\d)/g, '$1.$2').replaceAll('\u00a0', ' ')
   const row = HEARD.find(([pattern]) => pattern.test(plain))
   if (!row) throw new Error(`nobody could follow: ${german}`)
   return plain
     .replace(row[0], row[1])
     .replace(/Untere Spitze (.*?) darunter/, 'Lower tip $1 below')
-    .replace(/auf eine Spitze (.*?) tiefer/, 'towards a tip $1 down')
+    .replace(/zu einer Spitze (.*?) tiefer/, 'towards a tip $1 down')
 }
 const heardOf = (d: Draft, id: PieceId) =>
   d.steps
     .filter((step) => step.piece === id)
-    .map((step) => `${stepTitle(step)}: ${asHeard(sentence(step, CM))}`)
+    .map((step) => `${stepTitle(step).replace(/\bBP$/, 'apex')}: ${asHeard(sentence(step, CM))}`)
 
 const apart = (p: Spot, q: Spot): number => Math.hypot(p.x - q.x, p.y - q.y)
 function far(chain: readonly Spot[], p: Spot): number {
@@ -246,7 +246,7 @@ describe('every step speaks German', () => {
   it('leaves no English and no hole in a sentence', () => {
     const said = [...new Set(acts.map((act) => sentence(act, CM)))]
     expect(
-      said.filter((s) => ENGLISH.test(s) || /undefined|\d\.\d+ cm| {2}|: \.|, \./.test(s)),
+      said.filter((s) => ENGLISH.test(s) || /undefined|\d\.\d+\u00a0cm| {2}|: \.|, \./.test(s)),
     ).toEqual([])
     expect(said.filter((s) => !/^[A-ZÄÖÜ]/.test(s) || !s.endsWith('.'))).toEqual([])
   })
@@ -262,7 +262,7 @@ describe('every step speaks German', () => {
         CM,
       ),
     ).toBe(
-      'Miss vom Armloch aus fingerbreit für fingerbreit 6,0 cm im rechten Winkel ab und zeichne durch die Marken: die freie Kante, x.',
+      'Miss vom Armloch aus in fingerbreiten Abständen 6,0\u00a0cm im rechten Winkel ab und zeichne durch die Marken: die freie Kante, x.',
     )
     expect(sentence({ verb: 'cutOff', at: 'W', along: 'waistLine', why: 'x' }, CM)).toBe(
       'Schneide das Teil an der Taillenlinie ab, von W bis zur Mitte: x.',

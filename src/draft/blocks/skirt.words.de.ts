@@ -3,9 +3,9 @@ import type { SKIRT_WORDS as English } from './skirt.words.ts'
 export const SKIRT_WORDS: typeof English = {
   waistAtCentre: 'die Taille an der Mitte des Rocks',
   waistOfBodiceAndDarts: 'Taille des Oberteils und die Abnäher',
-  sideAtWaist: 'die Seite an der Taille',
+  sideAtWaist: 'die Seite in der Taille',
   noNarrowerThanWaist: 'nicht schmaler als die Taille',
-  quarterForEqualSides: 'Hüftviertel, so dass beide Seitennähte gleich sind',
+  quarterForEqualSides: 'Hüftviertel, sodass beide Seitennähte gleich sind',
   sideAtHip: 'die Seite an der Hüfte',
   hemAtCentre: 'der Saum an der Mitte',
   onTheFold: 'im Stoffbruch zugeschnitten',

@@ -21,8 +21,8 @@ export const SLEEVE_WORDS: typeof English = {
   drawnUpIntoCuff: 'gerade, eingereiht und an die Manschette genäht',
   sewnToFrontSeam: 'an die vordere Naht genäht',
   marks: {
-    K: 'das vordere Passzeichen: von hier bis zur Achsel wird nichts eingehalten',
+    K: 'das vordere Passzeichen: Von hier bis zur Achsel wird nichts eingehalten',
     L: 'das hintere Passzeichen',
-    S: 'diese Marke trifft die Schulternaht: der Ärmel ist im Armloch gedreht, seine Naht unter dem Arm auch',
+    S: 'diese Marke trifft die Schulternaht: Der Ärmel ist im Armloch gedreht, seine Naht unter dem Arm auch',
   },
 }

@@ -37,12 +37,12 @@ export const ARMHOLE_WORDS: typeof English = {
       3: 'an der Seite zu weit',
     },
     tests: {
-      1: 'Stecke die Seitennaht höher. Ist es dann gut?',
+      1: 'Steck die Seitennaht höher. Ist es dann gut?',
       2: 'Ist es gut, wenn du am Schulterpunkt absteckst?',
       3: 'Ist es gut, wenn du die Seitennaht tiefer absteckst?',
     },
     trueAfter: ['Armloch', 'Armkugel an der Achsel', 'Seite'],
-    doNot: 'Füll nicht nur vorn auf.',
+    doNot: 'Füll das Armloch nicht nur vorn auf.',
   },
   A3: {
     said: ['hinten am Armloch steht eine Schlaufe ab'],
@@ -54,8 +54,8 @@ export const ARMHOLE_WORDS: typeof English = {
       3: 'kein Abnäher in der hinteren Schulter',
     },
     never:
-      'Ein hinten abstehendes Armloch nimmst du nicht an der Seite weg: Das nimmt die Weite, die die Brust braucht. Stecke einen flachen Keil vom Armloch zum Schulterblatt ab.',
-    tests: { 1: 'Stecke einen flachen Keil vom Armloch zum Schulterblatt ab. Ist es dann gut?' },
+      'Ein hinten abstehendes Armloch nimmst du nicht an der Seite weg: Das nimmt die Weite, die die Brust braucht. Steck einen flachen Keil vom Armloch zum Schulterblatt ab.',
+    tests: { 1: 'Steck einen flachen Keil vom Armloch zum Schulterblatt ab. Ist es dann gut?' },
     trueAfter: [
       'Armloch',
       'Schulter: so lang wie die vordere und ihre Einhalteweite',
@@ -91,6 +91,6 @@ export const ARMHOLE_WORDS: typeof English = {
       2: 'Liegt die Falte im Ärmel und nicht im Oberteil?',
     },
     trueAfter: ['Armloch und vordere Armkugel um ebenso viel'],
-    doNot: 'Höhle nicht den Rücken aus.',
+    doNot: 'Höhle nicht das hintere Armloch aus.',
   },
 }

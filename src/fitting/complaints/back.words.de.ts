@@ -36,7 +36,7 @@ export const BACK_WORDS: typeof English = {
       4: 'hintere Mitte nicht geformt, Taille zu weit',
     },
     tests: {
-      1: 'Stecke an der hinteren Mitte eine Querfalte ab, zur Seite auf null. Hängt der Saum waagerecht?',
+      1: 'Steck an der hinteren Mitte eine Querfalte ab, zur Seite auf null. Hängt der Saum waagerecht?',
       2: 'Zieh den Stoff glatt nach unten. Ist es unter der Taille eng?',
       3: 'Laufen die Falten ins Vorderteil weiter?',
     },
@@ -89,7 +89,7 @@ export const BACK_WORDS: typeof English = {
       2: 'hinterer Schulterabnäher zu groß',
     },
     tests: {
-      1: 'Stecke quer über den Rücken eine Falte ab, bis die Querfalten weg sind. Sitzt der Hals noch bequem?',
+      1: 'Steck quer über den Rücken eine Falte ab, bis die Querfalten weg sind. Sitzt der Halsausschnitt noch bequem?',
       2: 'Endet die Falte an der Spitze des Schulterabnähers?',
     },
     trueAfter: ['Schulter', 'Halsausschnitt', 'Seiten gleich lang'],
@@ -104,7 +104,7 @@ export const BACK_WORDS: typeof English = {
       2: 'hintere Mitte nicht geformt',
     },
     tests: {
-      1: 'Stecke auf den Abnäherlinien Längsfalten ab. Liegt es an?',
+      1: 'Steck auf den Abnäherlinien Längsfalten ab. Liegt es an?',
       2: 'Ist es mit einem Kniff an der hinteren Mitte besser?',
     },
     trueAfter: ['Taillennaht', 'Abnäher darunter'],

@@ -21,7 +21,7 @@ export const BUST_WORDS: typeof English = {
       1: 'Öffne beide Seitennähte von der Achsel bis zur Taille, mit einem Lot an der Seite. Weicht nur die vordere Kante zurück?',
       2: 'Weichen vordere und hintere Kante gleich zurück?',
       3: 'Weicht nur die hintere Kante zurück?',
-      4: 'Bleiben die Kanten zu, und zielt der Abnäher an der vollsten Stelle vorbei?',
+      4: 'Bleiben die Kanten zu, und zielt der Abnäher an der stärksten Stelle vorbei?',
     },
     trueAfter: [
       'Taille',
@@ -51,7 +51,7 @@ export const BUST_WORDS: typeof English = {
     },
     trueAfter: ['Seitennähte gleich lang bei gefaltetem Abnäher', 'Taillennaht', 'Saum'],
     doNot:
-      'Verlängere nicht nur den Saum in der Mitte: Der Abnäher bleibt dann zu klein. Senke nicht den Rücken.',
+      'Verlängere nicht nur den Saum in der Mitte: Der Abnäher bleibt dann zu klein. Setz dafür nicht den Rücken tiefer.',
   },
   B3: {
     said: [
@@ -68,9 +68,9 @@ export const BUST_WORDS: typeof English = {
       3: 'Brustpunkt in anderer Höhe gezeichnet',
     },
     tests: {
-      1: 'Stecke eine senkrechte Falte durch den Brustpunkt bis zur Taille ab. Verschwinden die Falten, und sitzen die Schultern richtig?',
+      1: 'Steck eine senkrechte Falte durch den Brustpunkt bis zur Taille ab. Verschwinden die Falten, und sitzen die Schultern richtig?',
       2: 'Ist hinten ebenso viel lose Weite?',
-      3: 'Zielt der Abnäher über oder unter die vollste Stelle?',
+      3: 'Zielt der Abnäher über oder unter die stärkste Stelle?',
     },
     trueAfter: [
       'Taille',
@@ -83,7 +83,7 @@ export const BUST_WORDS: typeof English = {
   B4: {
     said: ['der Abnäher ist spitz', 'der Abnäher läuft über die Brust'],
     where: 'Abnäherspitzen',
-    sign: 'Die Spitze liegt an der vollsten Stelle oder dahinter und drückt sich spitz durch.',
+    sign: 'Die Spitze liegt an der stärksten Stelle oder dahinter und drückt sich spitz durch.',
     causes: { 1: 'Abnäher zu lang', 2: 'Brustpunkt weiter weg als gezeichnet' },
     tests: {
       1: 'Zeichne den Brustpunkt auf dem Probeteil an. Trifft ihn die Mittellinie des Abnähers, und ist nur die Spitze zu nah?',
@@ -95,7 +95,7 @@ export const BUST_WORDS: typeof English = {
   B5: {
     said: ['Brustpunkt an der falschen Stelle', 'Abnäher zu hoch', 'Abnäher zu tief'],
     where: 'Brustabnäher und Taillenabnäher',
-    sign: 'Der Abnäher zielt über oder unter die vollste Stelle; auf der anderen Seite davon ist es lose oder spannt.',
+    sign: 'Der Abnäher zielt über oder unter die stärkste Stelle; auf der anderen Seite davon ist es lose oder spannt.',
     causes: {
       1: 'Brustpunkt in anderer Höhe als gezeichnet',
       2: 'Schultern fallen stärker ab, und alles hängt tief',
@@ -125,7 +125,7 @@ export const BUST_WORDS: typeof English = {
     },
     trueAfter: ['Taillennaht', 'Abnäherschenkel'],
     doNot:
-      'Drehe den Abnäher nicht mehr als 10 Grad um seine offene Seite: Verschieb ihn lieber, wie er ist.',
+      'Dreh den Abnäher nicht mehr als 10 Grad um seine Öffnung: Verschieb ihn lieber, wie er ist.',
   },
   B7: {
     said: [
@@ -142,11 +142,11 @@ export const BUST_WORDS: typeof English = {
       4: 'Spitze zu nah am Brustpunkt',
     },
     advice: {
-      2: 'Nähe die letzten Stiche am Bruch entlang aus; der Schnitt bleibt.',
+      2: 'Näh die letzten Stiche am Bruch entlang aus; der Schnitt bleibt.',
       3: 'Bügle ihn über etwas Rundem; der Schnitt bleibt.',
     },
     tests: {
-      1: 'Ist der Winkel des Abnähers über 22 Grad oder seine offene Seite über 44 mm breit?',
+      1: 'Ist der Winkel des Abnähers über 22 Grad oder seine Öffnung über 44 mm breit?',
       2: 'Liegt der Abnäher gut, wenn er fein ausgenäht und über einer Rundung gebügelt ist?',
     },
     trueAfter: ['beide Abnäher'],
@@ -173,9 +173,9 @@ export const BUST_WORDS: typeof English = {
       5: 'Das Armloch ist genäht länger als gezeichnet. Sichere es gleich nach dem Zuschneiden mit einer Stütznaht; der Schnitt bleibt.',
     },
     never:
-      'Ein abstehendes Armloch nimmst du nicht an der Seitennaht weg: Das macht die Brust eng, und es steht weiter ab. Stecke am Armloch einen flachen Keil ab, zum Brustpunkt hin auf null.',
+      'Ein abstehendes Armloch nimmst du nicht an der Seitennaht weg: Das macht die Brust eng, und es steht weiter ab. Steck am Armloch einen flachen Keil ab, zum Brustpunkt hin auf null.',
     tests: {
-      1: 'Stecke einen flachen Keil ab, breit am Armloch, zum Brustpunkt hin auf null. Ist es dann gut, und bleibt die Seite im Lot?',
+      1: 'Steck einen flachen Keil ab, breit am Armloch, zum Brustpunkt hin auf null. Ist es dann gut, und bleibt die Seite im Lot?',
       2: 'Ist es besser, wenn du am Schulterpunkt absteckst?',
       3: 'Ist es gut, wenn du die Seitennaht anhebst?',
       4: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
@@ -202,7 +202,7 @@ export const BUST_WORDS: typeof English = {
       3: 'gebeugte Haltung, der Körper ist vorn kurz',
     },
     tests: {
-      1: 'Stecke in der Mitte eine Querfalte ab, zum Armloch auf null. Liegt alles glatt?',
+      1: 'Steck in der Mitte eine Querfalte ab, zum Armloch auf null. Liegt alles glatt?',
       2: 'Muss die Falte bis über das Armloch weiterlaufen?',
     },
     trueAfter: ['Mitte gerade', 'Halsausschnitt', 'vordere Schulter', 'Beleg'],
@@ -215,7 +215,7 @@ export const BUST_WORDS: typeof English = {
     sign: 'Lose Weite längs zwischen Hals und Armloch.',
     causes: { 1: 'Brustbreite zu groß', 2: 'Schulter zu lang' },
     tests: {
-      1: 'Stecke von der Schultermitte aus eine Längsfalte ab. Endet sie oberhalb der Brust?',
+      1: 'Steck von der Schultermitte aus eine Längsfalte ab. Endet sie oberhalb der Brust?',
       2: 'Liegt die Schulternaht außerhalb des Knochens?',
     },
     trueAfter: ['Armloch', 'vordere Armkugel'],
@@ -265,7 +265,7 @@ export const BUST_WORDS: typeof English = {
       1: 'Taillenabnäher zu schmal oder zu kurz',
       2: 'eine tiefe Mulde unter der Brust',
     },
-    tests: { 1: 'Stecke an der Abnäherlinie unter der Brust ab. Verschwindet die lose Weite?' },
+    tests: { 1: 'Steck an der Abnäherlinie unter der Brust ab. Verschwindet die lose Weite?' },
     trueAfter: ['Abnäherschenkel gleich lang', 'Taille'],
     doNot: 'Forme nichts oberhalb des Brustpunkts.',
   },
@@ -281,7 +281,7 @@ export const BUST_WORDS: typeof English = {
     tests: {
       1: 'Heb das Vorderteil am Halsende der Schulter an. Ist es dann gut?',
       2: 'Ist es nur mit einer Falte in der Taille gut?',
-      3: 'Zielt der Abnäher unter die vollste Stelle?',
+      3: 'Zielt der Abnäher unter die stärkste Stelle?',
     },
     trueAfter: ['Schulter', 'Halsausschnitt', 'Passzeichen am Armloch'],
     doNot: 'Schieb den Überschuss nicht unter die Taillennaht.',

@@ -5,7 +5,7 @@ export const DRAPED_WORDS: typeof English = {
   D1: {
     said: ['der Flügelärmel steht ab', 'steht von der Schulter hoch'],
     where: 'äußere Schulter, Ärmelkante',
-    sign: 'Die Kante steht waagerecht ab, oben zwischen Arm und Ärmel ist eine Höhlung.',
+    sign: 'Die Kante steht waagerecht ab, oben zwischen Arm und Ärmel ist ein Hohlraum.',
     causes: {
       1: 'Oberarmnaht zu flach gezeichnet',
       2: 'Stoff zu steif',
@@ -13,7 +13,7 @@ export const DRAPED_WORDS: typeof English = {
     },
     advice: { 2: 'Versuch es mit weicherem Stoff oder forme weniger; der Schnitt bleibt.' },
     tests: {
-      1: 'Stecke an der Oberarmnaht entlang eine Falte ab, an der Kante breit. Legt sich der Ärmel an?',
+      1: 'Steck an der Oberarmnaht entlang eine Falte ab, an der Kante breit. Legt sich der Ärmel an?',
       2: 'Steht der Ärmel auch in weichem Stoff ab?',
     },
     trueAfter: ['Oberarmnaht glatt vom Halspunkt aus', 'Ärmelkante', 'Achsel'],
@@ -66,7 +66,7 @@ export const DRAPED_WORDS: typeof English = {
       1: 'Ein angeschnittener Ärmel legt sich in Falten, wenn der Arm hängt. Lass sie, außer es ist zu viel.',
     },
     tests: {
-      1: 'Stecke die Falte an der Achsel ab. Lässt sich der Arm noch heben?',
+      1: 'Steck die Falte an der Achsel ab. Lässt sich der Arm noch heben?',
       2: 'Legt es sich, wenn du die Kante enger machst?',
     },
     trueAfter: ['Seitenrundung', 'Seitennähte gleich lang'],
@@ -92,7 +92,7 @@ export const DRAPED_WORDS: typeof English = {
     doNot: 'Schneide nicht nur die längere Seite zurück.',
   },
   D6: {
-    said: ['man sieht den BH, wenn ich den Arm hebe'],
+    said: ['man sieht den BH, wenn ich den Arm heb'],
     where: 'Öffnung unter dem Arm',
     sign: 'Eine weite Öffnung unter dem Arm.',
     causes: { 1: 'Achselpunkt zu tief', 2: 'Öffnung zu groß' },

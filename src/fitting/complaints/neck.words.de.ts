@@ -22,7 +22,7 @@ export const NECK_WORDS: typeof English = {
       4: 'Die Kante ist genäht länger als gezeichnet. Sichere sie gleich nach dem Zuschneiden mit einer Stütznaht; der Schnitt bleibt.',
     },
     tests: {
-      1: 'Stecke einen flachen Keil ab, breit an der Halskante, zum Brustpunkt hin auf null. Liegt die Kante dann an, und zieht sonst nichts?',
+      1: 'Steck einen flachen Keil ab, breit an der Halskante, zum Brustpunkt hin auf null. Liegt die Kante dann an, und zieht sonst nichts?',
       2: 'Liegt die Halskante nur mit einer waagerechten Falte oberhalb der Brust glatt?',
       3: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
       4: 'Liegt das Halsende der Schulternaht vom Hals entfernt?',
@@ -69,7 +69,7 @@ export const NECK_WORDS: typeof English = {
     },
     advice: { 5: 'Sichere die hintere Halskante mit einer Stütznaht; der Schnitt bleibt.' },
     tests: {
-      1: 'Stecke kleine Fältchen beiderseits der hinteren Mitte ab. Liegt es glatt, und bleibt der Saum waagerecht?',
+      1: 'Steck kleine Fältchen beiderseits der hinteren Mitte ab. Liegt es glatt, und bleibt der Saum waagerecht?',
       2: 'Liegt es mit einem einzigen Kniff an der Mittelnaht glatt, und bleibt die Mitte gerade?',
       3: 'Hebt die Falte hinten den Saum, oder spannt es über den Schulterblättern?',
       4: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',

@@ -19,7 +19,7 @@ export const SHOULDER_WORDS: typeof English = {
       3: 'Leg die Polster ein, mit denen du es tragen willst, und sieh noch einmal hin; der Schnitt bleibt.',
     },
     tests: {
-      1: 'Stecke die Naht am Schulterpunkt tiefer ab, zum Hals auf null. Verschwinden die Falten vorn und hinten?',
+      1: 'Steck die Naht am Schulterpunkt tiefer ab, zum Hals auf null. Verschwinden die Falten vorn und hinten?',
       2: 'Verschwinden die Falten, wenn du den Überstand am Schulterpunkt einschlägst?',
     },
     trueAfter: [
@@ -78,7 +78,7 @@ export const SHOULDER_WORDS: typeof English = {
       3: 'Armkugel zu niedrig',
     },
     tests: {
-      1: 'Schneide die Armlochnaht oben auf. Gehen die Kanten dort auseinander?',
+      1: 'Trenn die Armlochnaht oben auf. Gehen die Kanten dort auseinander?',
       2: 'Gehen die Kanten vor allem am Schulterblatt oder vorn an der Brust auseinander?',
     },
     trueAfter: ['Armloch', 'Armkugel'],
@@ -141,7 +141,7 @@ export const SHOULDER_WORDS: typeof English = {
       3: 'Hüften verschieden hoch',
     },
     advice: {
-      2: 'Die Falten wandern mit dem Stück: Nähe es neu, beide Seiten gleich. Der Schnitt bleibt.',
+      2: 'Die Falten wandern mit dem Stück: Näh es neu, beide Seiten gleich. Der Schnitt bleibt.',
       3: 'Die Schultern sind gleich hoch. Zeichne den Saum vom Boden aus an; die Schulter bleibt.',
     },
     tests: {

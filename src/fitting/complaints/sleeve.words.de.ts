@@ -27,7 +27,7 @@ export const SLEEVE_WORDS: typeof English = {
       2: 'zu viel Einhalteweite in der Armkugel',
     },
     tests: {
-      1: 'Stecke quer über die Armkugel eine Falte ab. Liegt der Ärmel glatt?',
+      1: 'Steck quer über die Armkugel eine Falte ab. Liegt der Ärmel glatt?',
       2: 'Ist es eher gekräuselt als gefaltet?',
     },
     trueAfter: ['Länge der Armkugel'],
@@ -55,13 +55,13 @@ export const SLEEVE_WORDS: typeof English = {
     advice: { 2: 'Schneide den Ärmel im Fadenlauf neu zu; der Schnitt bleibt.' },
     tests: {
       1: 'Trenne die Armkugel oberhalb der Passzeichen auf und dreh sie, bis der Fadenlauf lotrecht hängt. Hat sie sich verschoben?',
-      2: 'Liegt der angezeichnete Fadenlauf neben dem Faden?',
+      2: 'Weicht der angezeichnete Fadenlauf vom Faden ab?',
     },
     trueAfter: ['Passzeichen', 'untere Ärmelnaht'],
     doNot: 'Dreh nicht nur die obere Hälfte einer eingehaltenen Armkugel.',
   },
   L5: {
-    said: ['das Oberteil geht hoch, wenn ich den Arm hebe', 'ich bekomme den Arm nicht hoch'],
+    said: ['das Oberteil geht hoch, wenn ich den Arm heb', 'ich bekomme den Arm nicht hoch'],
     where: 'Achsel',
     sign: 'Hebst du den Arm, gehen Seitennaht und Saum mit hoch.',
     causes: {
@@ -71,7 +71,7 @@ export const SLEEVE_WORDS: typeof English = {
       4: 'Ärmel unter dem Arm zu kurz',
     },
     tests: {
-      1: 'Stecke das Armloch höher. Ist es besser?',
+      1: 'Steck das Armloch höher. Ist es besser?',
       2: 'Ist es besser, wenn die untere Hälfte des Ärmels herausgetrennt ist?',
     },
     trueAfter: ['Armloch', 'Armkugel', 'Nähte'],

@@ -28,7 +28,7 @@ export const WAIST_WORDS: typeof English = {
       2: 'auch vom Hals zum Armloch zu lang',
     },
     tests: {
-      1: 'Stecke 60 mm über der Taille rundum eine Querfalte ab. Verschwinden die Falten?',
+      1: 'Steck 60 mm über der Taille rundum eine Querfalte ab. Verschwinden die Falten?',
       2: 'Liegen auch über der Achselhöhe Falten?',
     },
     trueAfter: ['Seite', 'Abnäher'],
@@ -56,7 +56,7 @@ export const WAIST_WORDS: typeof English = {
     where: 'Taille',
     sign: 'Längsfalten, über die ganze Breite der Taille verteilt.',
     causes: { 1: 'zu wenig Weite weggenommen' },
-    tests: { 1: 'Stecke an Abnähern und Seiten ab. Liegt es an?' },
+    tests: { 1: 'Steck an Abnähern und Seiten ab. Liegt es an?' },
     trueAfter: ['Taille'],
     doNot: 'Lass rund um die Taille 19 mm bis 25 mm Mehrweite.',
   },
@@ -174,7 +174,7 @@ export const WAIST_WORDS: typeof English = {
       2: 'zu wenig Mehrweite an der Hüfte',
     },
     tests: {
-      1: 'Liegt die Spitze unter der vollsten Stelle?',
+      1: 'Liegt die Spitze unter der stärksten Stelle?',
       2: 'Wird es flach, wenn du die Seite an der Hüfte öffnest?',
     },
     trueAfter: ['Abnäherschenkel'],

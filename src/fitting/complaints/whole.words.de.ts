@@ -4,7 +4,7 @@ import type { WHOLE_WORDS as English } from './whole.words.ts'
 const SCALE =
   'Miss das Prüfquadrat auf einem gedruckten Blatt. Es hat nicht das Maß, das darin steht: Drucke in voller Größe, schneide neu zu; der Schnitt bleibt.'
 const ALLOWANCE =
-  'Miss eine Nahtzugabe nach: Sie wurde zu schmal oder zu breit genäht. Nähe neu; der Schnitt bleibt.'
+  'Miss eine Nahtzugabe nach: Sie wurde zu schmal oder zu breit genäht. Näh neu; der Schnitt bleibt.'
 const ANEW =
   'Mehr als 40 mm im Umfang werden nicht an den Nähten geändert: Miss Brust, Taille und Hüfte noch einmal mit dem Maßband und zeichne neu.'
 
@@ -78,7 +78,7 @@ export const WHOLE_WORDS: typeof English = {
       3: 'Körper oder Unterwäsche sind anders als vorher',
     },
     advice: {
-      1: 'Behalte den Schnitt. Wähle für diesen Stoff mehr oder weniger Mehrweite.',
+      1: 'Behalte den Schnitt. Wähl für diesen Stoff mehr oder weniger Mehrweite.',
       2: ALLOWANCE,
       3: 'Miss Brust, Taille und Hüfte noch einmal mit dem Maßband, bevor etwas geändert wird.',
     },

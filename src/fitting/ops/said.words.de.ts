@@ -3,7 +3,7 @@ import type { NamedPlace, WedgeLevel } from './operation.ts'
 import type { NOTE_WORDS as EnglishNotes, operationWords as English } from './said.words.ts'
 
 const LEVEL: Readonly<Record<WedgeLevel, string>> = {
-  chest: 'über der Brust',
+  chest: 'oberhalb der Brust',
   blade: 'über den Schulterblättern',
   nape: 'unter dem Nackenpunkt',
   waist: 'über der Taille',
@@ -13,7 +13,7 @@ const PLACE: Readonly<Record<NamedPlace, string>> = {
   shoulderTip: 'Schulterpunkt',
   sideNeck: 'Halspunkt',
   neckAtCentre: 'Halsausschnitt in der Mitte',
-  underarm: 'Unterarmpunkt',
+  underarm: 'Achselpunkt',
 }
 
 export const operationWords: typeof English = (op) => {
@@ -23,7 +23,7 @@ export const operationWords: typeof English = (op) => {
     case 'WEDGE':
       return `${PIECES[op.piece].bare}: Mitte ${LEVEL[op.level]} ${op.by > 0 ? 'länger' : 'kürzer'}, an der Kante gegenüber null`
     case 'STRIP':
-      return `${PIECES[op.piece].bare}: in der Breite ${op.by > 0 ? 'weiter' : 'schmaler'}`
+      return `${PIECES[op.piece].bare}: quer ${op.by > 0 ? 'breiter' : 'schmaler'}`
     case 'DROP':
       return `Vorderteil: über der Brust ${op.by > 0 ? 'länger' : 'kürzer'}, mit dem seitlichen Abnäher`
     case 'BUST':
@@ -34,7 +34,7 @@ export const operationWords: typeof English = (op) => {
         ...(op.out === 0 ? [] : [op.out > 0 ? 'nach außen' : 'nach innen']),
         ...(op.down === 0 ? [] : [op.down > 0 ? 'nach unten' : 'nach oben']),
       ]
-      return `${whose}: ${PLACE[op.point]} ${ways.join(' und ')}${op.carries ? ', der Unterarmpunkt mit' : ''}`
+      return `${whose}: ${PLACE[op.point]} ${ways.join(' und ')}${op.carries ? ', der Achselpunkt mit' : ''}`
     }
     case 'SWAP':
       return `Naht über die Schulter ${op.by > 0 ? 'nach vorn' : 'nach hinten'}`

@@ -23,24 +23,24 @@ export const DRAWN_WORDS: typeof English = {
   slants: ({ piece, edge, closes, width, across }) =>
     `${capital(EDGES[edge].der)} ${PIECES[piece].des} läuft dort schräg zum ${piece === 'front' ? 'Brustpunkt' : 'Schulterblattpunkt'}: Um die Kante ${width} mm ${closes ? 'kürzer' : 'länger'} zu machen, ist der Keil ${across} mm breit, und der Abnäher öffnet sich um so viel mehr.`,
   takenUp: (into, opens, wider, level, taken) => {
-    const dart = into === 'front.bustDart' ? 'seitliche Brustabnäher' : 'Taillenabnäher'
+    const dart = into === 'front.bustDart' ? 'Brustabnäher' : 'Taillenabnäher'
     const below =
       wider === undefined
         ? 'lässt die Weite unter der Taille, wie sie ist'
         : `gibt ${roundBody(level)} ${wider} mm dazu`
     return taken
       ? `Der ${dart} nimmt es auf: Er öffnet sich um ${opens} mm und ${below}.`
-      : `Nimmt es stattdessen der ${dart} auf, öffnet er sich um ${opens} mm und ${below}. Welcher von beiden, wählst du.`
+      : `Nimmt es stattdessen der ${dart} auf, öffnet er sich um ${opens} mm und ${below}. Welcher von beiden es sein soll, wählst du.`
   },
   noSuchPart:
     'Dieses Stück hat kein solches Teil, das sich ändern ließe. Sieh dir die anderen Ursachen der Beobachtung an.',
   oneSide:
-    'Das versetzt die Mittellinie, die beiden Seiten gehört. Steck beide Seiten ab, oder such die Ursache an der Schulter oder der Seite von dieser.',
+    'Das versetzt die Mittellinie, die beide Hälften teilen. Steck beide Hälften ab, oder such die Ursache an der Schulter oder an der Seitennaht dieser Hälfte.',
   noWidthAcross:
-    'Der Ärmel ist angeschnitten: Eine Breite quer darüber gibt es nicht. Ändere die Mehrweite an der Brust, oder lass die Oberarmnaht höher.',
+    'Der Ärmel ist angeschnitten: Eine Breite quer darüber gibt es nicht. Ändere die Mehrweite an der Brust, oder setz die Oberarmnaht höher.',
   noArmhole:
-    'Der Ärmel ist angeschnitten: Ein Armloch gibt es nicht. Schwenke die Oberarmnaht, oder versetze den Unterarmpunkt.',
+    'Der Ärmel ist angeschnitten: Ein Armloch gibt es nicht. Schwenke die Oberarmnaht, oder versetze den Achselpunkt.',
   noSuchCap: 'So hoch ist keine Armkugel dieser Breite. Ändere zuerst die Breite des Ärmels.',
   noElbowDart:
-    'Der Ärmel ist ohne Abnäher am Ellenbogen gezeichnet. Halte die hintere Naht ein, oder mach den Ärmel länger.',
+    'Der Ärmel ist ohne Abnäher am Ellbogen gezeichnet. Halte die hintere Naht ein, oder mach den Ärmel länger.',
 }

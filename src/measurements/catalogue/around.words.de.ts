@@ -4,11 +4,11 @@ const SAME_PLACE = 'dieselbe Stelle, einmal herum'
 
 export const AROUND_WORDS: typeof English = {
   bustGirth: {
-    from: 'der vollere Brustpunkt',
+    from: 'der Brustpunkt der volleren Seite',
     to: 'derselbe Brustpunkt, einmal herum',
     words: 'Waagerecht um den Körper, über beide Brustpunkte und die Schulterblätter.',
     alone:
-      'Trag den BH, zu dem das Stück gehört. Führe das Maßband hinter dir herum, leg es waagerecht über die Brustpunkte und prüfe es in zwei Spiegeln, von vorn und von der Seite. Atme aus, dann lies ab.',
+      'Trag den BH, den du unter dem Stück tragen wirst. Führ das Maßband hinter dir herum, leg es waagerecht über die Brustpunkte und prüf es in zwei Spiegeln, von vorn und von der Seite. Atme aus, dann lies ab.',
     moves: 'die Weite und den Abnäher',
   },
   highBustGirth: {
@@ -44,11 +44,11 @@ export const AROUND_WORDS: typeof English = {
     moves: 'die Weite unter der Taille',
   },
   hipGirth: {
-    from: 'die Seite, wo das Gesäß am vollsten ist',
+    from: 'die Seite, an der stärksten Stelle des Gesäßes',
     to: SAME_PLACE,
-    words: 'Waagerecht um den Körper, wo das Gesäß von der Seite gesehen am vollsten ist.',
+    words: 'Waagerecht um den Körper, von der Seite gesehen über die stärkste Stelle des Gesäßes.',
     alone:
-      'Stell dich seitlich zum Spiegel, Füße zusammen. Such die vollste Höhe des Gesäßes, halte das Maßband dort waagerecht, lies ab.',
+      'Stell dich seitlich zum Spiegel, Füße zusammen. Such die stärkste Stelle des Gesäßes, halte das Maßband dort waagerecht, lies ab.',
     moves: 'die Saumweite',
   },
   neckBaseGirth: {
@@ -56,7 +56,7 @@ export const AROUND_WORDS: typeof English = {
     to: 'derselbe Punkt, einmal herum',
     words: 'Um den Halsansatz, über den Nackenpunkt und die Halsgrube.',
     alone:
-      'Leg eine feine Kette oder Schnur dorthin, wo eine Halskette liegt, über den Nackenpunkt. Zeichne an, wo sie sich trifft, nimm sie ab und leg sie gerade an ein Lineal. Nie fest binden.',
+      'Leg eine feine Kette oder Schnur dorthin, wo eine Halskette liegt, über den Nackenpunkt. Zeichne an, wo ihre Enden sich treffen, nimm sie ab und leg sie gerade an ein Lineal. Binde sie nie eng zu.',
     moves: 'den Halsausschnitt',
   },
   headGirth: {
@@ -71,7 +71,7 @@ export const AROUND_WORDS: typeof English = {
     to: SAME_PLACE,
     words: 'Um den Oberarm direkt unter der Achsel, rechtwinklig zum Arm, der Arm hängt.',
     alone:
-      'Halte das Maßband mit einer Klammer zur Schlinge geschlossen, schieb sie mit der anderen Hand hoch, lass den Arm hängen, zieh die Schlinge an, lies im Spiegel ab.',
+      'Halte das Maßband mit einer Klammer zur Schlinge geschlossen, schieb sie mit der anderen Hand hoch, lass den Arm hängen, zieh die Schlinge, bis sie anliegt, lies im Spiegel ab.',
     moves: 'die Öffnung des Ärmels',
   },
   armholeGirth: {
@@ -79,7 +79,7 @@ export const AROUND_WORDS: typeof English = {
     to: 'derselbe Punkt, einmal herum',
     words: 'Über den Schulterknochen, vorn hinunter, unter dem Arm durch und hinten hinauf.',
     alone:
-      'Kleb das Nullende mit Pflaster auf den Schulterknochen, führe das Maßband unter dem Arm durch und wieder hinauf. Lass den Arm hängen, bevor du im Spiegel abliest.',
+      'Kleb das Nullende mit Pflaster auf den Schulterknochen, führ das Maßband unter dem Arm durch und wieder hinauf. Lass den Arm hängen, bevor du im Spiegel abliest.',
     moves: 'die Tiefe der Ärmelöffnung',
   },
   slipThroughGirth: {

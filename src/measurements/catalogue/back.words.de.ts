@@ -6,14 +6,14 @@ export const BACK_WORDS: typeof English = {
     to: 'die Schnur in der Taille',
     words: 'In der hinteren Mitte vom Nackenpunkt bis zur Schnur, auf der Haut.',
     alone:
-      'Beuge den Kopf, um den Nackenpunkt zu finden, dann halte ihn wieder aufrecht. Kleb das Nullende mit Pflaster darauf und lass das Maßband hängen. Stell dich mit dem Rücken an eine Türkante, damit es auf der Haut liegt. Greif es dort, wo es auf die Schnur trifft.',
+      'Beuge den Kopf vor und taste nach dem Wirbel, der hervortritt: Das ist der Nackenpunkt. Halte den Kopf wieder aufrecht. Kleb das Nullende mit Pflaster darauf und lass das Maßband hängen. Stell dich mit dem Rücken an eine Türkante, damit es auf der Haut liegt. Greif es mit zwei Fingern dort, wo es auf die Schnur trifft.',
     moves: 'die Länge des Rückenteils',
   },
   sideNeckOverBladeToWaist: {
     from: 'der Halspunkt',
     to: 'die Schnur in der Taille, hinten',
     words:
-      'Vom Halspunkt über die vollste Stelle des Schulterblatts gerade hinunter bis zur Schnur.',
+      'Vom Halspunkt über die höchste Stelle des Schulterblatts gerade hinunter bis zur Schnur.',
     alone:
       'Kleb das Nullende mit Pflaster auf den Halspunkt, wirf das Maßband über die Schulter und lass es über das Schulterblatt hängen. Lies es an der Schnur ab, auf einem Foto oder mit zwei Spiegeln.',
     moves: 'die Balance im Rücken',

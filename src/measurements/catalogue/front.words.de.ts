@@ -6,7 +6,7 @@ export const FRONT_WORDS: typeof English = {
     to: 'die Schnur in der Taille, vorn',
     words: 'Vom Halspunkt über den Brustpunkt, dann gerade hinunter bis zur Schnur.',
     alone:
-      'Halte das Nullende dorthin, wo die Halsschnur die Schulterlinie kreuzt. Führe das Maßband über den Brustpunkt und lass es gerade zur Schnur fallen. Lies es im Spiegel ab, die Arme hängen.',
+      'Halte das Nullende dorthin, wo die Halsschnur die Schulterlinie kreuzt. Führ das Maßband über den Brustpunkt und lass es gerade zur Schnur fallen. Lies es im Spiegel ab, die Arme hängen.',
     moves: 'die Länge des Vorderteils',
   },
   sideNeckToApex: {

@@ -14,7 +14,7 @@ export const SHOULDER_WORDS: typeof English = {
     to: 'der Schulterpunkt',
     words: 'Oben auf der Schulter entlang vom Halspunkt bis zum äußeren Schulterknochen.',
     alone:
-      'Lass die Halsschnur an. Heb den Arm: das Grübchen ist das Ende des Knochens; kleb dort einen Punkt auf. Lass den Arm hängen und leg das Maßband von der Schnur zum Punkt.',
+      'Lass die Halsschnur an. Heb den Arm: Das Grübchen ist das Ende des Knochens; kleb dort einen Punkt auf. Lass den Arm hängen und leg das Maßband von der Schnur zum Punkt.',
     moves: 'die Schulter und das Armloch',
   },
   sideNeckToSleeveEdge: {

@@ -25,7 +25,7 @@ export const SIDE_WORDS: typeof English = {
     words:
       'An der Seite auf der Haut hinunter von der Schnur bis dorthin, wo der Umfang der hohen Hüfte gemessen ist.',
     alone:
-      'Lass ein zweites Gummiband an der hohen Hüfte. Häng das Maßband an der Seite zwischen beide.',
+      'Lass ein zweites Gummiband auf der hohen Hüfte sitzen. Lass das Maßband an der Seite vom einen zum anderen hängen.',
     moves: 'die Höhe der hohen Hüfte',
   },
   waistToHip: {
@@ -33,7 +33,8 @@ export const SIDE_WORDS: typeof English = {
     to: 'die Höhe des Hüftumfangs',
     words:
       'An der Seite auf der Haut hinunter von der Schnur bis dorthin, wo der Hüftumfang gemessen ist.',
-    alone: 'Lass ein zweites Gummiband an der Hüfte. Häng das Maßband an der Seite zwischen beide.',
+    alone:
+      'Lass ein zweites Gummiband auf der Hüfte sitzen. Lass das Maßband an der Seite vom einen zum anderen hängen.',
     moves: 'die Höhe der Hüfte',
   },
   waistToFloor: {
@@ -41,7 +42,7 @@ export const SIDE_WORDS: typeof English = {
     to: 'der Boden',
     words: 'An der Seite von der Schnur gerade bis zum Boden, ohne Schuhe.',
     alone:
-      'Häng das Maßband von der Schnur, ein kleines Gewicht am Ende, und lies es an der Schnur ab.',
+      'Häng ein kleines Gewicht an das Ende des Maßbands, lass es von der Schnur bis auf den Boden hängen und lies an der Schnur ab.',
     moves: 'die Länge eines Kleids',
   },
   stature: {

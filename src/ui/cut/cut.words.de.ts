@@ -26,7 +26,7 @@ export const CUT_WORDS: typeof Cut = {
   tapeBook: 'Maßbuch öffnen',
   openDraft: 'Schnitt öffnen',
   toTheRail: 'Zurück zur Stange',
-  absent: 'Dieses Stück hängt nicht auf der Stange.',
+  absent: 'Dieses Stück hängt nicht an der Stange.',
   absentWhy: 'Vielleicht ist es abgenommen, oder die Adresse gehört zu einem anderen Gerät.',
   notForCloth: 'Noch nicht für den Stoff.',
   undrawable: 'Diese Zahlen lassen sich nicht zusammen zeichnen.',
@@ -46,7 +46,7 @@ export const CUT_WORDS: typeof Cut = {
   onPaper: (round) => `Runde ${round} ist auf Papier und bleibt, wie sie ist.`,
   saved: (name, pageOne, sheets, steps) =>
     `Gespeichert als ${name}: ${pageOne ? 'Seite eins, ' : ''}${sheetsSaid(sheets)}, ${steps} mit Schritten.`,
-  sewIt: ['Nähe es, dann', 'sag, was du siehst', '.'],
+  sewIt: ['Näh es, dann', 'sag, was du siehst', '.'],
   ask: (round) =>
     `Speichern bringt Runde ${round} auf Papier: Von da an bleibt sie, wie sie ist, und Änderungen kommen in Runde ${round + 1}.`,
   savePdf: 'PDF speichern',
@@ -54,7 +54,7 @@ export const CUT_WORDS: typeof Cut = {
   drawnByHand: 'Es ist von Hand gezeichnet',
   muslinOnly: 'Nur für ein Probeteil, nicht für den Stoff.',
   muslinFirst: 'Erst für ein Probeteil.',
-  proofHolds: 'Die Prüfung hält. Trotzdem erst ein Probeteil: Stoff kommt nicht wieder.',
+  proofHolds: 'Die Prüfung ist bestanden. Trotzdem erst ein Probeteil: Stoff kommt nicht wieder.',
   goesOnPaper: (round) => `Kommt Runde ${round} auf Papier?`,
   goesOnPaperWhy: (round) =>
     `Von da an bleiben ihre Zahlen, wie sie sind, und jede Änderung kommt in Runde ${round + 1}.`,
@@ -69,7 +69,7 @@ export const MAKING_WORDS: typeof Making = {
     'Die Blätter ließen sich hier nicht machen. Speichere stattdessen die Zeichnung oder die Schritte.',
   noType:
     'Die Schrift für die Blätter war nicht zu lesen. Öffne diese Seite einmal mit Netz und versuch es noch einmal.',
-  nothingAsked: 'Es wurden keine Seiten verlangt.',
+  nothingAsked: 'Es waren keine Seiten gefragt.',
   title: (garment, round) => `${garment}, Runde ${round}`,
 }
 
@@ -93,13 +93,13 @@ export const PAPER_SHEET: typeof Paper = {
 export const CHECK_WORDS: typeof Check = {
   before: 'Miss beide Quadrate, bevor du schneidest.',
   squares: (metric, inch) =>
-    `Auf Seite eins stehen ein Quadrat von ${metric} und eines von ${inch}. Drucke mit 100 %, nie an die Seite angepasst. Weicht ein Quadrat um mehr als einen Bleistiftstrich ab, stimmen die Blätter nicht: Stelle 100 % ein und drucke Seite eins noch einmal.`,
+    `Auf Seite eins stehen ein Quadrat von ${metric} und eines von ${inch}. Drucke mit 100\u00a0%, nie an die Seite angepasst. Weicht ein Quadrat um mehr als einen Bleistiftstrich ab, stimmen die Blätter nicht: Stell 100\u00a0% ein und drucke Seite eins noch einmal.`,
   title: 'Stimmt der Druck?',
   corrected: 'für einen Drucker berichtigt',
-  how: 'Drucke erst Seite eins. Lege das Lineal an beide Quadrate und tippe, was ihre Seiten messen, auf einen halben Millimeter.',
+  how: 'Drucke erst Seite eins. Leg das Lineal an beide Quadrate und tipp ein, was ihre Seiten messen, auf einen halben Millimeter genau.',
   onePrinter: 'Dateien werden für einen Drucker gemacht.',
-  trueSize: 'Zurück zur wahren Größe',
-  square: { mm100: 'Quadrat 100 mm', inch4: 'Quadrat 4 in' },
+  trueSize: 'Zurück zur Originalgröße',
+  square: { mm100: 'Quadrat 100\u00a0mm', inch4: 'Quadrat 4 in' },
   way: { across: 'Quer', down: 'Längs' },
   save: 'Berichtigte Datei speichern',
   again: 'Miss noch einmal.',
@@ -111,7 +111,7 @@ export const HAND_WORDS: typeof Hand = {
   stepsOnly:
     'Für die Schritte brauchst du Lineal, Winkel, Zirkel und Bleistift; sie allein bringen die Runde nicht auf Papier.',
   saveSteps: 'Schritte speichern (Text)',
-  projector: 'Teile mit einem Projektor werfen',
+  projector: 'Teile mit dem Beamer projizieren',
   drawn: 'Ich habe es von Hand gezeichnet',
   savedSteps: (name) => `Die Schritte sind als ${name} gespeichert.`,
   drawings: 'Zeichnungen für Plotter oder Copyshop',

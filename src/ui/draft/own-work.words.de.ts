@@ -22,7 +22,7 @@ export const OWN_WORK_WORDS: typeof English.OWN_WORK_WORDS = {
 
 export const LIKED_FIELDS: typeof English.LIKED_FIELDS = {
   bust: 'Quer, unter den Armlöchern',
-  waist: 'Quer, an der Taille',
+  waist: 'Quer, in der Taille',
   highHip: 'Quer, an der hohen Hüfte',
   hip: 'Quer, an der Hüfte',
   backLength: 'Hintere Mitte, Halsnaht bis Saum',
@@ -31,7 +31,7 @@ export const LIKED_FIELDS: typeof English.LIKED_FIELDS = {
 export const LIKED_GARMENT_WORDS: typeof English.LIKED_GARMENT_WORDS = {
   title: 'Ein Stück, das du magst',
   noneLaidFlat: 'keines aufgelegt',
-  how: 'Gewebt, geschlossen, auf den Tisch gelegt und glatt gestrichen, ohne zu ziehen. Keine Maschenware: Sie dehnt sich, und ihre Mehrweite wirkt zu klein.',
+  how: 'Aus Webware, geschlossen, auf den Tisch gelegt und glatt gestrichen, ohne zu ziehen. Keine Maschenware: Sie dehnt sich, und ihre Mehrweite wirkt zu klein.',
   belowTheWaist: (field, length) => `${field}, ${length} unter der Taille`,
   outside: (least, most) => `Möglich ist ${least} bis ${most}: Miss beides noch einmal.`,
   draftHasIt: 'Der Schnitt hat es.',

@@ -32,15 +32,15 @@ export const PROOF_WORDS: typeof English.PROOF_WORDS = {
   proof: 'Prüfung',
   count: (holding, asking, notes) =>
     asking + notes === 0
-      ? `alle ${holding} halten`
+      ? `alle ${holding} stimmen`
       : [
-          `${holding} ${holding === 1 ? 'hält' : 'halten'}`,
-          ...(asking > 0 ? [`${asking} ${asking === 1 ? 'fragt' : 'fragen'}`] : []),
+          `${holding} ${holding === 1 ? 'stimmt' : 'stimmen'}`,
+          ...(asking > 0 ? [`${asking} offen`] : []),
           ...(notes > 0 ? [`${notes} zu wissen`] : []),
         ].join(', '),
   opensNow: (sentence, opening) => `${sentence} Jetzt: ${opening}.`,
   eitherSide: (left, right) => `Links: ${left} Rechts: ${right}`,
-  holds: 'Hält.',
+  holds: 'Stimmt.',
   showIt: (place) => `Zeigen: ${place}`,
   severity: (severity) => `${SEVERITY_WORDS[severity]}.`,
 
@@ -61,7 +61,7 @@ export const PROOF_WORDS: typeof English.PROOF_WORDS = {
     chooseOther: 'Andere Öffnung wählen',
     lookAtDarts: 'Abnäher ansehen',
     turnNeck: 'Hals verstellen',
-    turnUnderarm: 'Achsel verstellen',
+    turnUnderarm: 'Achselpunkt verstellen',
     turnSleeve: 'Ärmel verstellen',
     chooseSleeveEnd: 'Schlitz oder Manschette wählen',
     widenFront: 'Vorderteil breiter machen',

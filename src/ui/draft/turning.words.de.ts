@@ -70,8 +70,8 @@ export const TURNING_WORDS: typeof English.TURNING_WORDS = {
 
   corrected: (change) => `Änderungen haben es um ${change} verstellt.`,
   source: (source) => `${source}.`,
-  whatDoesItMove: 'Was bewegt es?',
-  whatDoesMove: (label) => `Was bewegt „${label}“?`,
+  whatDoesItMove: 'Was ändert es?',
+  whatDoesMove: (label) => `Was ändert „${label}“?`,
   tooFar: (label) =>
     `${capital(label)}: So weit treffen sich die Linien nicht mehr. Es bleibt, wie es war.`,
   doNotMeet: (words) =>
@@ -83,7 +83,7 @@ export const TURNING_WORDS: typeof English.TURNING_WORDS = {
   fitPicked: (word) => `Passform: ${word}`,
   neitherFit: 'Deine eigenen Mehrweiten: weder bequem noch anliegend.',
   fullerBust:
-    'Die Brust ist viel voller als die Oberbrust: Das Vorderteil darf etwas vom Rückenteil nehmen.',
+    'Der Brustumfang ist viel größer als der Oberbrustumfang: Das Vorderteil darf etwas vom Rückenteil nehmen.',
   frontWider: (length) => `Vorn ${length} breiter`,
 
   sewnEase: (unit) => `Genähte Mehrweite rundum, ${unit}`,
@@ -96,10 +96,10 @@ export const TURNING_WORDS: typeof English.TURNING_WORDS = {
   holdsThisEase: ' enthält diese Mehrweite',
   notGiven: 'nicht angegeben',
 
-  waysToTakeIn: 'Wege, die Taille einzunehmen',
+  waysToTakeIn: 'Wege, in der Taille Weite wegzunehmen',
   oneTooWide: (now, unit) =>
     `Ein Abnäher wäre zu breit. Jetzt: ${now}. ${unit === 'cm' ? 'Zentimeter' : 'Zoll'} auf jeder Hälfte.`,
-  takenInAt: 'Eingenommen an',
+  takenInAt: 'Weggenommen an',
   side: 'Seite',
   backDarts: 'Abnäher hinten',
   frontDarts: 'Abnäher vorn',

@@ -12,6 +12,6 @@ export const EXAMPLE_WORDS: typeof English = {
   banner: 'Erfundenes Beispiel',
   lead: 'Das ist ein erfundenes Beispiel.',
   about:
-    'Körper, Probeteile und Beobachtungen sind ausgedacht. Von dir ist nichts darin, und was du hier änderst, geht mit, wenn es abgenommen wird.',
+    'Körper, Probeteile und Beobachtungen sind ausgedacht. Von dir ist nichts darin, und was du hier änderst, verschwindet mit ihm, wenn es abgenommen wird.',
   takeDown: 'Beispiel abnehmen',
 }

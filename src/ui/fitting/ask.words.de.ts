@@ -54,7 +54,7 @@ export const ASK_WORDS: typeof English = {
   },
   read: (word) => capital(word),
   fromFold: 'Vom Stoffbruch, entlang der Kante',
-  fromUnderarm: 'Vom Unterarmpunkt, entlang der Kante',
+  fromUnderarm: 'Vom Achselpunkt, entlang der Kante',
   middleOfFold: 'Wo die Mitte der Falte liegt.',
   underNought: 'Unter null geht es andersherum.',
   usual: (from, to) => ['Üblich auf dem halben Teil: ', from, ' bis ', to, '.'],
@@ -63,7 +63,7 @@ export const ASK_WORDS: typeof English = {
   degrees: (most) => `${plainNumber(most)}°`,
   share: 'Vom Abgesteckten ändern',
   shareWhy: 'Ein Probeteil wird oft zu eng abgesteckt; der Rest zeigt sich beim nächsten.',
-  most: 'Das meiste einer Runde',
+  most: 'Höchstens in einer Runde',
   mostWhy: 'Was darüber ist, siehst du dir beim nächsten Probeteil wieder an.',
   asUsual: 'Wieder wie üblich',
 }

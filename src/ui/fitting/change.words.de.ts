@@ -18,8 +18,8 @@ const WAYS: Readonly<Record<Way, string>> = {
 const POINTS: Readonly<Record<NonNullable<Edit['point']>, string>> = {
   sideNeck: 'Halspunkt',
   shoulderTip: 'Schulterpunkt',
-  underarm: 'Unterarmpunkt',
-  frontNeck: 'vorderer Halspunkt',
+  underarm: 'Achselpunkt',
+  frontNeck: 'vordere Halsmitte',
   nape: 'Nackenpunkt',
   apex: 'Brustpunkt',
   tip: 'Abnäherspitze',
@@ -73,7 +73,7 @@ export const CHANGE_WORDS: typeof English = {
   share: {
     all: 'alles',
     half: 'die Hälfte',
-    of: (inHundred) => `${inHundred} von hundert`,
+    of: (inHundred) => `${inHundred}\u00a0%`,
   },
 
   edit: ({ piece, part, point, way, by, side, follows }) => [

@@ -13,7 +13,7 @@ export const DECIDE_WORDS: typeof English = {
     'Ist die Frage beantwortet, steht hier, worauf es hinausläuft. Geändert wird erst, wenn du es sagst.',
   nothing: 'Am Schnitt ist nichts zu ändern.',
   open: 'Eines ist noch offen.',
-  twoWays: 'Zwei Wege, wähle einen.',
+  twoWays: 'Zwei Wege, wähl einen.',
   whichDart: 'Welcher Abnäher nimmt es auf?',
   whichDartDoes: 'Von jedem beide Zahlen; sonst ist alles gleich.',
   dart: (dart) => DARTS[dart].bare,
@@ -40,7 +40,7 @@ export const DECIDE_WORDS: typeof English = {
 
   halfPieces: 'Halbe Teile',
   round: (round) => `Runde ${round}`,
-  willBe: 'Wird',
+  willBe: 'Nachher',
   piece: 'Schnittteil',
   pieces: { front: 'Vorn', back: 'Rücken' },
   drawing: (piece, changed) => `${piece}: ${changed}`,

@@ -33,7 +33,7 @@ export const SAY_WORDS: typeof English = {
   findLabel: 'Die Beobachtung in diesen Worten finden',
   keepWords: 'Diese Worte als Notiz behalten',
 
-  pickOne: 'Das spricht für eines davon. Wähle, was du siehst.',
+  pickOne: 'Das spricht für eines davon. Wähl, was du siehst.',
   nothingHeard:
     'Aus diesen Worten ist nichts herauszuhören. Sag, wo es ist und was der Stoff dort tut.',
   several: (parts) =>
@@ -58,7 +58,7 @@ export const SAY_WORDS: typeof English = {
   lines: 'Linien gehen vor Falten. Wie liegen sie?',
   notLookedAt: 'noch nicht angesehen',
   linesLead: 'Fang mit dem an, was die Linien sagen.',
-  linesText: 'Viele Falten gehen, sobald die Linien richtig liegen.',
+  linesText: 'Viele Falten verschwinden, sobald die Linien richtig liegen.',
 
   movements: 'Bewegungsprobe',
   movementsHow:

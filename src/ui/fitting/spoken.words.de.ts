@@ -18,7 +18,7 @@ export const WHERE_WORDS: typeof EnglishWhere = {
   sideOfNeck: word('seitlich am Hals'),
   shoulderSeam: word('Schulternaht', 'an der Schulternaht'),
   shoulderTip: word('Schulterpunkt', 'am Schulterpunkt'),
-  upperChest: word('über der Brust'),
+  upperChest: word('oberhalb der Brust'),
   bust: word('Brust', 'an der Brust'),
   bustDart: word('Brustabnäher', 'am Brustabnäher'),
   underBust: word('unter der Brust'),
@@ -35,7 +35,7 @@ export const WHERE_WORDS: typeof EnglishWhere = {
   sleeveOpening: word('Ärmelöffnung unter dem Arm', 'an der Ärmelöffnung unter dem Arm'),
   sleeveCap: word('Armkugel', 'an der Armkugel'),
   upperArm: word('Oberarm', 'am Oberarm'),
-  elbow: word('Ellenbogen', 'am Ellenbogen'),
+  elbow: word('Ellbogen', 'am Ellbogen'),
   sleeveSeam: word('Ärmelnaht', 'an der Ärmelnaht'),
   sleeveHem: word('Ärmelsaum', 'am Ärmelsaum'),
   sideSeam: word('Seitennaht', 'an der Seitennaht'),
@@ -55,7 +55,7 @@ export const SIDES_WORDS: typeof EnglishSides = {
   bothSides: word('beide Seiten', 'auf beiden Seiten'),
   leftSide: word('linke Seite', 'auf der linken Seite'),
   rightSide: word('rechte Seite', 'auf der rechten Seite'),
-  allRound: word('rundherum'),
+  allRound: word('rundum'),
 }
 export const CLOTH_WORDS: typeof EnglishCloth = {
   loose: word('lose'),
@@ -79,7 +79,7 @@ export const FOLDS_WORDS: typeof EnglishFolds = {
 export const TOWARDS_WORDS: typeof EnglishTowards = {
   bustTip: word('Brustpunkt', 'zum Brustpunkt hin'),
   waist: word('Taille', 'zur Taille hin'),
-  underarm: word('Unterarm', 'zum Unterarm hin'),
+  underarm: word('Achsel', 'zur Achsel hin'),
   neck: word('Hals', 'zum Hals hin'),
   hem: word('Saum', 'zum Saum hin'),
 }

@@ -30,7 +30,7 @@ export const BRING_WORDS: typeof EnglishBring = {
   show: 'Nimm den größeren Bildschirm oder das Gerät ohne Kamera. Es zeigt ein Quadrat, das das andere liest.',
   showKey: 'Hier einen Code zeigen',
   readTitle: 'Dieses liest zuerst',
-  read: 'Seine Kamera liest das Quadrat des anderen, dann zeigt es eine Antwort. Ohne Kamera wird der Code getippt.',
+  read: 'Seine Kamera liest das Quadrat des anderen, dann zeigt es eine Antwort. Ohne Kamera wird der Code eingetippt.',
   readKey: 'Code des anderen lesen',
 }
 
@@ -53,14 +53,14 @@ export const CODE_SHOWN_WORDS: typeof EnglishShown = {
 export const CODE_READ_WORDS: typeof EnglishRead = {
   firstTitle: 'Code des anderen Geräts lesen',
   answerTitle: 'Antwort des anderen Geräts lesen',
-  orType: 'Oder tippe den Code, den das andere Gerät zeigt.',
+  orType: 'Oder tipp den Code ein, den das andere Gerät zeigt.',
   notTaken: 'Nicht genommen.',
   noCamera: 'Hier ist keine Kamera.',
   point: 'Richte sie auf das Quadrat am anderen Bildschirm, sodass es das halbe Bild füllt.',
   opening: 'Die Kamera wird geöffnet.',
   picture: 'Bild der Kamera',
-  typed: 'Oder tippe den Code des anderen Geräts, in Gruppen zu fünf',
-  nothingTyped: 'Noch ist nichts getippt.',
+  typed: 'Oder tipp den Code des anderen Geräts ein, in Gruppen zu fünf',
+  nothingTyped: 'Noch ist nichts eingetippt.',
   take: 'Diesen Code nehmen',
   back: 'Zurück',
 }
@@ -90,7 +90,7 @@ export const SEND_WORDS: typeof EnglishSend = {
     'Maßbuch, Stücke, Runden und Einstellungen. Drüben kommt alles zu dem dazu, was da ist; nichts wird überschrieben.',
   withPhotos: (count) => `mit den Fotos, die hier noch gesichert sind: ${count}`,
   busy: 'Gerade geht etwas hinüber.',
-  choosePhoto: 'Wähle erst ein Foto.',
+  choosePhoto: 'Wähl erst ein Foto.',
   noGarment: 'An der Stange hängt noch kein Stück.',
   send: 'Hinüberschicken',
   sending: 'Geht hinüber',
@@ -141,7 +141,7 @@ export const ARRIVED_WORDS: typeof EnglishArrived = {
 export const GOODS_WORDS: typeof EnglishGoods = {
   photo: (view, day) => `${view === 'closeUp' ? 'Nahaufnahme' : `Foto ${FROM[view]}`}, ${day}`,
   kept: 'Gesichert.',
-  letGoThere: 'Es wurde dort schon aufgegeben und bleibt es.',
+  letGoThere: 'Es wurde dort schon gelöscht und bleibt es.',
   noJpeg: 'Das ist kein JPEG-Foto, darum wurde es nicht genommen.',
   inMeasure: (view) => `Es liegt beim Messen bereit, als Foto ${FROM[view]}.`,
   asFile: 'Es lässt sich als Datei speichern.',

@@ -16,7 +16,7 @@ export const GLOSSARY_WORDS: typeof English = {
   },
   bias: {
     word: 'schräger Fadenlauf',
-    says: 'Schräg zu den Fäden, im halben rechten Winkel. In dieser Richtung dehnt sich Stoff am meisten; Schrägstreifen werden so geschnitten.',
+    says: 'Schräg zu den Fäden, im Winkel von 45°. In dieser Richtung dehnt sich Stoff am meisten; Schrägstreifen werden so geschnitten.',
   },
   block: {
     word: 'Grundschnitt',
@@ -32,7 +32,7 @@ export const GLOSSARY_WORDS: typeof English = {
   },
   cap: {
     word: 'Armkugel',
-    says: 'Der runde obere Teil des Ärmels. Ist er länger als das Armloch, wird der Unterschied eingehalten: das ist die Einhalteweite.',
+    says: 'Der runde obere Teil des Ärmels. Ist er länger als das Armloch, wird der Unterschied eingehalten: Das ist die Einhalteweite.',
   },
   complaint: {
     word: 'Beobachtung',
@@ -60,7 +60,7 @@ export const GLOSSARY_WORDS: typeof English = {
   },
   nape: {
     word: 'Nackenpunkt',
-    says: 'Der Knochen hinten am Halsansatz, der hervortritt, wenn der Kopf sich beugt. Hier beginnt die Rückenlänge.',
+    says: 'Der Wirbel hinten am Halsansatz, der hervortritt, wenn der Kopf sich beugt. Hier beginnt die Rückenlänge.',
   },
   notch: {
     word: 'Passzeichen',

@@ -2,8 +2,8 @@ import type { FOLD_WORDS as EnglishFolds, PART_WORDS as EnglishParts } from './p
 
 export const PART_WORDS: typeof EnglishParts = {
   same: 'gleich',
-  was: 'War',
-  willBe: 'Wird',
+  was: 'Vorher',
+  willBe: 'Nachher',
   change: 'Differenz',
   column: (head, unit) => `${head}, ${unit}`,
   dotsApart: (spacing) => `Von Punkt zu Punkt ${spacing}`,

@@ -21,7 +21,8 @@ export const LOCK_WORDS: typeof EnglishLock = {
     takeOff: 'Die Fotos liegen wieder offen da, wie auf jedem Gerät.',
   },
   notDone: 'Nicht ausgeführt.',
-  notAlike: 'Die beiden sind nicht gleich. Tippe die neue Passphrase zweimal, beide Male gleich.',
+  notAlike:
+    'Die beiden sind nicht gleich. Tipp die neue Passphrase zweimal ein, beide Male gleich.',
   asItIs: 'Bisherige Passphrase',
   fresh: (characters) => `Neue Passphrase, mindestens ${characters} Zeichen`,
   onceMore: 'Dieselbe noch einmal',
@@ -40,8 +41,8 @@ export const LOCKED_WORDS: typeof EnglishLocked = {
   haveForgotten: 'Ich habe sie vergessen',
   notOpened: 'Nicht geöffnet.',
   forgotten:
-    'Ohne sie öffnet sie niemand, auch diese Seite nicht. Jede Zahl bleibt: Maßbuch, Schnitte, Runden und was du geschrieben hast. Nur die verschlossenen Fotos lassen sich aufgeben, um neu anzufangen; eine Datei, die du mit Fotos gespeichert hast, öffnet sich weiter mit ihrer eigenen Passphrase.',
-  letGo: 'Die verschlossenen Fotos endgültig aufgeben',
+    'Ohne sie öffnet sie niemand, auch diese Seite nicht. Jede Zahl bleibt: Maßbuch, Schnitte, Runden und was du geschrieben hast. Nur die verschlossenen Fotos lassen sich löschen, um neu anzufangen; eine Datei, die du mit Fotos gespeichert hast, öffnet sich weiter mit ihrer eigenen Passphrase.',
+  letGo: 'Die verschlossenen Fotos endgültig löschen',
   leave: 'Verschlossen lassen',
   one: 'Dieses Foto ist verschlossen. Öffne deine Fotos mit ihrer Passphrase.',
   notHere:

@@ -32,7 +32,7 @@ export const FIRST_WORDS: typeof EnglishFirst = {
   measureKey: 'Jetzt messen',
   numbersTitle: 'Ich habe meine Maße',
   numbers:
-    'Tippe sie ins Maßbuch, in Zentimetern oder Zoll, jedes so, wie du es zweimal abgelesen hast. Etwa zehn Minuten.',
+    'Tipp sie ins Maßbuch, in Zentimetern oder Zoll, jedes so, wie du es zweimal abgelesen hast. Etwa zehn Minuten.',
   numbersKey: 'Maße eintippen',
   lookTitle: 'Erst ansehen',
   look: 'Eine erfundene Bluse mit zwei fertigen Probeteilen zum Durchgehen. Sie lässt sich spurlos wieder abnehmen.',
@@ -85,7 +85,7 @@ export const CARE_WORDS: typeof EnglishCare = {
     'Maßband oder Schnur nie fest um den Hals binden. Kinder nie mit beidem allein lassen.',
     'Trockene Hände am Bügeleisen, und danach den Stecker ziehen.',
     'Weite Ärmel bleiben hängen: weg von Flamme, Herd und laufender Nadel.',
-    'Der weite Schnitt ist nicht für Nachtwäsche von Kindern.',
-    'Das ist ein Werkzeug zum Schneidern und kein medizinisches. Sagen örtliche Regeln oder ein zugelassener Beruf etwas anderes, gelten sie zuerst.',
+    'Der weite Schnitt ist nicht für Kindernachtwäsche.',
+    'Das ist ein Werkzeug zum Schneidern und kein medizinisches. Sagen örtliche Vorschriften oder die Regeln des Handwerks etwas anderes, gehen sie vor.',
   ],
 }

@@ -3,12 +3,13 @@ import type { SAFE_WORDS as English } from './safe-keeping.words.ts'
 const comma = (number: number): string => number.toFixed(1).replace('.', ',')
 
 export const SAFE_WORDS: typeof English = {
-  title: 'Aufheben',
-  room: (usedBytes, quotaBytes) => `${comma(usedBytes / 1e6)} MB von ${comma(quotaBytes / 1e9)} GB`,
+  title: 'Verwahren',
+  room: (usedBytes, quotaBytes) =>
+    `${comma(usedBytes / 1e6)} MB von ${comma(quotaBytes / 1e9)} GB belegt`,
   about:
     'Alles liegt in diesem Browser auf diesem Gerät. Eine Datei davon ist deine zweite Kopie; sie verlässt das Gerät nur dorthin, wohin du sie legst.',
   fullLead: 'Der Platz für diese Seite ist fast aufgebraucht.',
-  full: 'Sichere alles in eine Datei, dann gib Fotos auf, deren Zahlen gesichert sind.',
+  full: 'Sichere alles in eine Datei, dann lösch Fotos, deren Zahlen gesichert sind.',
   promised: 'Dieser Browser hat versprochen, die Arbeit zu behalten, wenn das Gerät voll wird.',
   notPromisedLead: 'Dieser Browser hat nicht versprochen, die Arbeit zu behalten.',
   notPromised:

@@ -13,7 +13,7 @@ export const COMPARE_WORDS: typeof EnglishCompare = {
   pair: (before, after) => `Runde ${before} mit Runde ${after}`,
   about: 'Was ein Probeteil gelehrt hat, neben dem, was das nächste daraus gemacht hat.',
   below: 'Unten',
-  onTop: 'Obenauf',
+  onTop: 'Oben',
   emptyTitle: 'Eine Runde allein liegt noch über keiner anderen.',
   empty:
     'Hat ein Probeteil zu einer Änderung geführt, liegt die nächste Runde hier über dieser: die alten Linien als Heftstich, Geändertes violett, dazu jede Zahl, die sich verschoben hat.',
@@ -23,7 +23,7 @@ export const COMPARE_WORDS: typeof EnglishCompare = {
   startNext: (round) => `Runde ${round} von hier beginnen`,
   putOnPaper: (round) => `Runde ${round} zu Papier bringen`,
   inView: 'Im Blick',
-  parts: { pieces: 'Teile', body: 'Körper', changes: 'Neues', record: 'Akte' },
+  parts: { pieces: 'Teile', body: 'Körper', changes: 'Neues', record: 'Protokoll' },
   round: (number) => `Runde ${number}`,
   roundStanding: (number, standing) => `Runde ${number}, ${standing}`,
   onPaper: (day) => `zu Papier gebracht am ${day}`,

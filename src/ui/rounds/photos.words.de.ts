@@ -47,12 +47,12 @@ export const SLOT_WORDS: typeof EnglishSlot = {
   stay: 'Fotos bleiben auf diesem Gerät. Wurde eines aus Dateien gewählt, kann es auch in einer Galerie oder einer Cloud liegen; sieh dort nach, wenn es verschwinden soll.',
   round: (number) => `Runde ${number}`,
   muslinFrom: (round, view) => `Probeteil ${round} ${FROM[view]}`,
-  letGo: 'Dieses Foto aufgeben',
-  letGoLabel: (view, round) => `Foto ${FROM[view]} von Runde ${round} aufgeben`,
+  letGo: 'Dieses Foto löschen',
+  letGoLabel: (view, round) => `Foto ${FROM[view]} von Runde ${round} löschen`,
   alsoWith: (rounds) =>
     `Es liegt auch bei ${rounds
       .map(({ number, elsewhere }) => `Runde ${number}${elsewhere ? ' eines anderen Stücks' : ''}`)
-      .join(', ')}: Gibst du es auf, ist es auch dort weg.`,
+      .join(', ')}: Löschst du es, ist es auch dort weg.`,
   opened: 'Das Foto wird geöffnet.',
   removed: (day) =>
     `Foto entfernt am ${day}. Die Zahlen der Runde bleiben. Eine früher mit Fotos gespeicherte Datei kann es noch enthalten.`,
@@ -68,7 +68,7 @@ export const SLOT_WORDS: typeof EnglishSlot = {
   ofMuslin: (round) => `von Probeteil ${round}`,
   opening: 'Das Foto wird geöffnet.',
   notKeptLead: 'Nicht gesichert.',
-  notKept: 'Das Foto wurde nicht gesichert. Wähle es noch einmal.',
+  notKept: 'Das Foto wurde nicht gesichert. Wähl es noch einmal.',
 }
 
 export const CLOSE_UP_WORDS: typeof EnglishCloseUp = {
@@ -78,8 +78,8 @@ export const CLOSE_UP_WORDS: typeof EnglishCloseUp = {
   shows: (zone) => (zone ? ZONE_WORDS[zone] : 'Probeteil'),
   removed: (day) => `Foto entfernt am ${day}.`,
   alt: (round, shows) => `Probeteil ${round}, Nahaufnahme: ${shows}`,
-  letGo: 'Aufgeben',
-  letGoLabel: (shows) => `Nahaufnahme aufgeben: ${shows}`,
+  letGo: 'Löschen',
+  letGoLabel: (shows) => `Nahaufnahme löschen: ${shows}`,
 }
 
 export const WAY_WORDS: typeof EnglishWays = {
@@ -174,11 +174,11 @@ function list(views: readonly View[]): string {
 }
 
 export const READING_WORDS: typeof EnglishReading = {
-  fetching: 'Das Modell, das Schultern und Hüften findet, wird geholt: 13 MB, einmal.',
+  fetching: 'Das Modell, das Schultern und Hüften findet, wird geholt: 13\u00a0MB, einmal.',
   reading: (at, of, round) => `Foto ${at} von ${of} wird gelesen: Runde ${round}.`,
   read: 'Die Fotos sind gelesen.',
   stopped: 'Angehalten. Was gelesen ist, bleibt; mach weiter, wann du magst.',
   failed:
-    'Die Fotos konnten nicht gelesen werden: Das Modell kam nicht an, oder dieser Browser sperrt WebAssembly. Verbinde dich einmal und versuche es wieder. Bis dahin liegen die Fotos nebeneinander.',
+    'Die Fotos konnten nicht gelesen werden: Das Modell kam nicht an, oder dieser Browser sperrt WebAssembly. Verbinde dich einmal und versuch es wieder. Bis dahin liegen die Fotos nebeneinander.',
   gone: 'Ein Foto ist verschlossen oder nicht in diesem Browser und kann nicht gelesen werden.',
 }

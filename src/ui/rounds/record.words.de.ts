@@ -12,7 +12,7 @@ import type {
 } from './record.words.ts'
 
 export const RECORD_WORDS: typeof EnglishRecord = {
-  title: 'Die Akte',
+  title: 'Das Protokoll',
   fact: 'eine Runde auf Papier bleibt, wie sie ist',
   round: 'Runde',
   option: (number, standing) => `${number}, ${standing}`,
@@ -21,7 +21,7 @@ export const RECORD_WORDS: typeof EnglishRecord = {
   goesOn: (round, from) => `Runde ${round ?? ''} geht von Runde ${from} aus weiter.`,
   muslinIs: (round) => `Probeteil ${round}:`,
   sewnOf: 'Genäht aus',
-  clothSuch: 'gebleichter Nessel, 2 m',
+  clothSuch: 'gebleichter Nessel, 2\u00a0m',
   movements: 'Bewegungen',
   noMovements: 'In diesem Probeteil wurde noch keine versucht; die Anprobe fragt danach.',
   putOnPaper: 'Zu Papier gebracht',
@@ -42,8 +42,8 @@ export const PAPER_WORDS: typeof EnglishPaper = {
   sheets: 'Blätter zum Kleben',
   roll: 'ein großer Bogen',
   byHand: 'von Hand gezeichnet',
-  projector: 'mit dem Projektor geworfen',
-  drawing: 'eine Zeichnung für einen Cutter',
+  projector: 'mit dem Beamer projiziert',
+  drawing: 'eine Zeichnung für eine Schneidemaschine',
   cuttingPlan: 'der Auflageplan',
   sewingPlan: 'der Nähplan',
 }
@@ -103,8 +103,8 @@ export const SHEET_WORDS: typeof EnglishSheet = {
   garment: 'Stück',
   drawing: 'Die Bogen werden gezeichnet.',
   notLoaded:
-    'Die Datei konnte nicht erstellt werden: Ein Teil dieses Programms wurde nicht geladen. Lade die Seite neu und versuche es noch einmal.',
-  saveRound: (round) => `Bogen von Runde ${round} speichern (PDF)`,
+    'Die Datei konnte nicht erstellt werden: Ein Teil dieses Programms wurde nicht geladen. Lade die Seite neu und versuch es noch einmal.',
+  saveRound: (round) => `Anprobebogen von Runde ${round} speichern (PDF)`,
   saveHistory: (rounds) => `Verlauf speichern, ${rounds} Runden (PDF)`,
   withPhotos:
     'Meine Fotos in die Datei aufnehmen, Gesichter unter Papier. Ohne dieses Häkchen verlässt kein Foto diesen Browser.',

@@ -32,7 +32,7 @@ export const WISHES_WORDS: typeof Wishes = {
   leaveOut: (width) => `${width} weglassen`,
   lies: 'Er liegt',
   shortest: 'wie es am kürzesten wird',
-  oneWay: 'Strich, Schimmer oder ein Druck mit Oben',
+  oneWay: 'Strich, Schimmer oder ein Druck mit Oben und Unten',
   oneWayMeans: 'Alle Teile liegen in einer Richtung.',
   repeat: 'Streifen, Karos oder ein Rapport',
   repeatAlong: 'Rapport längs',
@@ -48,7 +48,7 @@ export const WISHES_WORDS: typeof Wishes = {
   shrinkAlong: 'Längs',
   shrinkAcross: 'Quer',
   shrinkHow:
-    'Nicht bekannt: Schneide ein Quadrat, miss es, wasche und trockne es wie später das Stück, miss noch einmal.',
+    'Nicht bekannt: Schneide ein Quadrat, miss es, wasch und trockne es wie später das Stück, miss noch einmal.',
   squareBefore: 'Quadrat vorher',
   alongAfter: 'Längs, nachher',
   acrossAfter: 'Quer, nachher',
@@ -61,7 +61,7 @@ export const WISHES_WORDS: typeof Wishes = {
   soldBy: 'Verkauft nach',
   sold: { metre: 'Metern', yard: 'Yards' },
   outside: (label, min, max, example) =>
-    `${label}: von ${min} bis ${max}. Schreibe eine Zahl, etwa ${example}.`,
+    `${label}: von ${min} bis ${max}. Schreib eine Zahl, etwa ${example}.`,
 }
 
 export const LAYOUT_WORDS: typeof Layout = {
@@ -81,7 +81,7 @@ export const LAYOUT_WORDS: typeof Layout = {
   drawing: (pieces) =>
     `Auflageplan, ${pieces.length} Teile: ${pieces.join(', ')}. Jeder Platz steht in der Liste.`,
   none: 'Kein Auflageplan.',
-  noneWhy: 'Er ließ sich hier nicht machen. Wähle eine andere Breite oder lege den Stoff anders.',
+  noneWhy: 'Er ließ sich hier nicht machen. Wähl eine andere Breite oder leg den Stoff anders.',
   doNotLie: 'Die Teile haben auf diesem Stoff keinen Platz.',
   laying: 'Die Teile werden aufgelegt.',
   search: 'Suche auf dieser Breite',
@@ -113,11 +113,11 @@ export const WIDTHS_WORDS: typeof Widths = {
 export const HAVE_WORDS: typeof Have = {
   title: 'Stoff, den du hast',
   have: 'Ich habe',
-  example: { cm: '2,30 m', inch: '2 1/2 yd' },
+  example: { cm: '2,30\u00a0m', inch: '2 1/2 yd' },
   width: 'bei einer Breite von',
   of: (length, width) => `${length} bei ${width} Breite`,
   fits: 'Reicht er?',
-  trying: 'Die Auflagepläne werden probiert.',
+  trying: 'Die Auflagepläne werden durchprobiert.',
   sayHowMuch: 'Sag, wie viel du hast.',
   stop: 'Anhalten',
   notTried: 'Nicht probiert.',
@@ -131,7 +131,7 @@ export const HAVE_WORDS: typeof Have = {
   ways: 'Was reichen würde, jedes für sich',
   then: (manner, length) => `Dann reichen ${length}, ${manner}.`,
   noWay:
-    'Weder Belege aus anderem Stoff noch eine Naht in der hinteren Mitte noch 10 cm weniger würden reichen.',
+    'Weder Belege aus anderem Stoff noch eine Naht in der hinteren Mitte noch 10\u00a0cm weniger würden reichen.',
   shorter: {
     sleeveLength: (by) => `Mach den Ärmel um ${by} kürzer.`,
     lengthBelowWaist: (by) => `Mach das Stück um ${by} kürzer.`,

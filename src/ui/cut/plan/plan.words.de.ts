@@ -6,7 +6,7 @@ export const PLAN_LEAF: typeof Plan = {
   order: 'Die Reihenfolge',
   done: (done, steps) => `${done} von ${steps} fertig`,
   next: (step, title) => `Als Nächstes Schritt ${step}: ${title}.`,
-  allDone: 'Jeder Schritt ist getan. Hänge es auf die Stange und sieh es noch einmal an.',
+  allDone: 'Jeder Schritt ist getan. Häng es an die Stange und sieh es noch einmal an.',
   anew: 'Den Plan von vorn beginnen',
   stepDone: (step) => `Schritt ${step} ist fertig`,
   onPaper: 'Auf Papier',
@@ -33,6 +33,6 @@ export const KIND_WORDS: typeof Kind = {
   beforePrinting: 'Die Zugaben ändern sich mit. Mach es, bevor das Papier gedruckt ist.',
   drape: 'Fallprobe an einem Quadrat',
   drapeHow: (square) =>
-    `Schneide fadengerade ein Quadrat von ${square}. Stecke die Mitte einer Seite an einen Türrahmen und lass es hängen. Miss zwischen den beiden unteren Ecken.`,
+    `Schneide fadengerade ein Quadrat von ${square}. Steck die Mitte einer Seite an einen Türrahmen und lass es hängen. Miss zwischen den beiden unteren Ecken.`,
   apart: 'Abstand der unteren Ecken',
 }

@@ -16,7 +16,7 @@ export const TAPE_BOOK_WORDS: typeof English = {
     `Die Kamera schlägt vor. Dein Maßband entscheidet. ${agreed} von ${needed} nötigen Zahlen ${agreed === 1 ? 'ist' : 'sind'} bestätigt.`,
   cameraAndTape: 'Kamera und Maßband',
   which: 'Welche Zahlen',
-  foot: 'Kreideband: was die Kamera meint, 9 von 10 Mal. Senkrechte Striche: dein Maßband. Ein Schnitt entsteht immer nur aus den Strichen.',
+  foot: 'Kreideband: was die Kamera meint, in 9 von 10 Fällen. Senkrechte Striche: dein Maßband. Ein Schnitt entsteht immer nur aus den Strichen.',
 }
 
 export const GROUP_WORDS: typeof EnglishGroups = {
@@ -40,7 +40,7 @@ export const BOOK_TABLE_WORDS: typeof EnglishTable = {
 }
 
 export const BOOK_ROW_WORDS: typeof EnglishRow = {
-  moves: (what) => `bewegt ${what}`,
+  moves: (what) => `verändert ${what}`,
   field: (label, reading) => `${label}, Band ${reading}`,
   notTaped: 'fehlt',
   onceMore: 'noch einmal',
@@ -57,7 +57,7 @@ export const MEASURE_SHEET_WORDS: typeof EnglishSheet = {
   alone: 'Allein.',
   camera: (value, pm) => `Kamera ${value} ±${pm}.`,
   basis: (basis) => `${basis}.`,
-  tapeIsRight: (on) => `Am ${DATE_WORDS.day(on)} hast du gesagt: das Maßband hat recht.`,
+  tapeIsRight: (on) => `Am ${DATE_WORDS.day(on)} hast du gesagt: Das Maßband hat recht.`,
   tapeDecides: 'Das Maßband entscheidet.',
   unusual: 'Ungewöhnlich zusammen.',
   notYet: 'Noch nicht im Schnitt',
@@ -79,7 +79,7 @@ export const DOUBT_WORDS: typeof EnglishDoubt = {
   less: (on, name, by) => doubt(on, name, `spricht für ${by} weniger`),
 }
 const doubt = (on: string, name: string, says: string): string =>
-  `„${name}“ vom ${DATE_WORDS.day(on)} ${says}. Miss noch einmal. Gibt das Maßband dem recht, nimm die Änderung zurück, die dafür stand: der Schnitt folgt der Zahl.`
+  `„${name}“ vom ${DATE_WORDS.day(on)} ${says}. Miss noch einmal. Gibt das Maßband dem recht, nimm die Änderung zurück, die dafür stand: Der Schnitt folgt der Zahl.`
 
 export const DIFFERS_WORDS: typeof EnglishDiffers = {
   lead: (apart) => `Maßband und Foto liegen ${apart} auseinander.`,

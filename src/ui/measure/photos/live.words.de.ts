@@ -78,7 +78,7 @@ export const LIVE_WORDS: typeof English = {
 
 export const LIVE_TROUBLE: typeof EnglishTrouble = {
   noHints: 'Die Hinweise sind nicht angekommen. Die Taste zum Herunterzählen nimmt ohne sie auf.',
-  away: 'Die Kamera wurde losgelassen, weil diese Seite nicht zu sehen war. Starte sie neu.',
+  away: 'Die Kamera wurde freigegeben, weil diese Seite nicht zu sehen war. Starte sie neu.',
   lost: 'Die Kamera ist ausgegangen. Sieh nach Stecker oder Abdeckung und starte sie neu.',
   noPicture: 'Die Kamera gab kein Bild. Stell dich noch einmal hin.',
 }

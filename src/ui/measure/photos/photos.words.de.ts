@@ -72,7 +72,7 @@ export const DESK_WORDS: typeof EnglishDesk = {
     side: 'Tipp zuerst auf dem Foto von der Seite die vier Ecken an.',
     back: 'Tipp zuerst auf dem Foto von hinten die vier Ecken an.',
   },
-  fetching: 'Das Modell, das Nacken und Taille findet, wird geholt: 13 MB, einmalig.',
+  fetching: 'Das Modell, das Nacken und Taille findet, wird geholt: 13\u00a0MB, einmalig.',
   stopped: 'Angehalten. Nichts ist verloren; lies sie, wann du magst.',
   reading: {
     front: 'Das Foto von vorn wird gelesen.',
@@ -122,7 +122,7 @@ const tapCorners = (whose: string, next: string): string =>
   `Tipp die Ecken ${whose} an, im Uhrzeigersinn von oben links. Jetzt: ${next.toLowerCase()}.`
 
 export const ESTIMATE_TABLE_WORDS: typeof EnglishEstimates = {
-  about: (unit) => `Neun von zehn Mal liegt das Maßband innerhalb von ±. Alles in ${unit}.`,
+  about: (unit) => `In neun von zehn Fällen liegt das Maßband innerhalb von ±. Alles in ${unit}.`,
   length: 'Länge',
   camera: 'Kamera sagt',
   checks: (count) =>

@@ -13,11 +13,11 @@ export const PREPARATION_WORDS: typeof EnglishPreparation = {
   },
   figure: (view, words) => `Ansicht ${view.toLowerCase()}: ${words}`,
   clothes: 'Enge Kleidung in einer Farbe. Haare hoch, Nacken frei. Schuhe aus.',
-  cord: 'Eine Schnur oder ein Gummiband in der Taille, ringsum waagerecht. Anders ist die Taille nicht zu sehen, und dort beginnen die meisten Längen.',
+  cord: 'Eine Schnur oder ein Gummiband in der Taille, rundum waagerecht. Anders ist die Taille nicht zu sehen, und dort beginnen die meisten Längen.',
   dots: 'Wenn du magst: Klebepunkte in einer kräftigen Farbe an Nackenpunkt, Halspunkt, Schulterpunkten, Brustpunkten, Mitte der Taille und Hüfte. Ein Punkt ist genauer als eine Schätzung.',
   cameraDrawn:
-    'Die Kamera steht auf einem Hocker oder Regal in Höhe der Taille, 2,5 m entfernt, aufrecht und waagerecht.',
-  distance: '2,5 m',
+    'Die Kamera steht auf einem Hocker oder Regal in Höhe der Taille, 2,5\u00a0m entfernt, aufrecht und waagerecht.',
+  distance: '2,5\u00a0m',
   atWaist: 'in Höhe der Taille',
   camera: 'Kamera.',
   cameraStands:
@@ -31,7 +31,7 @@ export const PRINT_WORDS: typeof EnglishPrint = {
   title: 'Zum Drucken für die Fotos',
   fileName: (paper) => `zum-drucken-fuer-die-fotos-${paper}.pdf`,
   saved:
-    'Gespeichert: zwei Seiten. Druck sie mit 100 % und miss dann das schwarze Quadrat: 10,0 cm in beide Richtungen; und den Balken auf Seite zwei: 10,0 cm.',
+    'Gespeichert: zwei Seiten. Druck sie mit 100\u00a0% und miss dann das schwarze Quadrat: 10,0\u00a0cm in beide Richtungen; und den Balken auf Seite zwei: 10,0\u00a0cm.',
   notLoaded:
     'Die Seite ließ sich nicht machen: Ein Teil dieses Programms wurde nicht geladen. Lade neu und versuch es noch einmal.',
 }
