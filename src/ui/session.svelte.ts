@@ -85,6 +85,7 @@ export class Session extends Work {
   notePhoto = this.#rounds.notePhoto
   noteWorn = this.#rounds.noteWorn
   noteZone = this.#rounds.noteZone
+  nameCloth = this.#rounds.nameCloth
   writeNotes = this.#rounds.writeNotes
   turnChoice = this.#changes.turnChoice
   changeChoices = this.#changes.changeChoices

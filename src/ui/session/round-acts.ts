@@ -8,7 +8,7 @@ import {
   type Round,
   type Seen,
 } from '../../rounds/round.ts'
-import { noteOf, type PaperWork, type Worn } from '../../rounds/worn.ts'
+import { clothOf, noteOf, type PaperWork, type Worn } from '../../rounds/worn.ts'
 import type { Zone } from '../../rounds/zones.ts'
 import type { PhotoView } from '../../storage/schema/photo.ts'
 import { notesWritten } from '../undo/act-words.ts'
@@ -86,6 +86,12 @@ export class RoundActs {
       const both = bothTexts(noteOf(round, zone), noteOf(now, zone), text.trim())
       return withWorn(now, 'zoneNotes', { zone, text: both, on: this.#work.today() })
     })
+  /** What the muslin was sewn of, as `writeNotes` does it; one line. */
+  nameCloth = (round: Round, name: string): Promise<boolean> =>
+    this.#open.changeRound(round, (now) => {
+      const both = bothTexts(clothOf(round), clothOf(now), name.trim(), '; ')
+      return withWorn(now, 'cloths', { text: both, on: this.#work.today() })
+    })
   /** `round` as the screen shows it; where its notes were changed meanwhile both texts are kept. */
   writeNotes = (round: Round, notes: string): Promise<boolean> => {
     const write = (from: string, to: string) => {
@@ -104,5 +110,5 @@ export class RoundActs {
 }
 
 /** What she wrote over `from`, behind what another window put there meanwhile. */
-const bothTexts = (from: string, now: string, to: string): string =>
-  now === from || now === to ? to : [now, to].filter((text) => text !== '').join('\n')
+const bothTexts = (from: string, now: string, to: string, between = '\n'): string =>
+  now === from || now === to ? to : [now, to].filter((text) => text !== '').join(between)

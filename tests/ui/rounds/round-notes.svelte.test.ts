@@ -2,7 +2,7 @@
 import { tick } from 'svelte'
 import { expect, it } from 'vitest'
 import { render } from 'vitest-browser-svelte'
-import { noteOf } from '../../../src/rounds/worn.ts'
+import { clothOf, noteOf } from '../../../src/rounds/worn.ts'
 import { bookOf, MIDDLE } from '../../bodies.ts'
 import { anotherWindow, seeded } from '../draft/seeded.ts'
 import NotesInApp from './NotesInApp.svelte'
@@ -59,4 +59,30 @@ it('of one zone do the same; what was typed and left as it was adds nothing', as
   leave()
   await expect.element(field).toHaveValue('kept over there\ntyped here')
   expect(session.latest(garment)?.zoneNotes.length).toBe(before)
+})
+
+it('of the cloth do the same, on one line', async () => {
+  const { session, garment } = await seeded(bookOf(MIDDLE))
+  await session.putOnPaper(garment)
+  const other = await anotherWindow()
+  const screen = await render(NotesInApp, { session, garment })
+  const field = screen.getByRole('textbox', { name: 'Sewn of' })
+  const input = () => field.element() as HTMLInputElement
+  input().value = 'calico'
+  input().dispatchEvent(new InputEvent('input', { bubbles: true }))
+  const round = other.latest(garment)
+  if (!round) throw new Error('no round')
+  await other.writeNotes(round, 'kept over there')
+  await vi.waitFor(() => expect(session.latest(garment)?.notes).toBe('kept over there'))
+  await expect.element(field).toHaveValue('calico')
+  await other.nameCloth(round, 'lawn, 2 m')
+  const cloth = () => {
+    const now = session.latest(garment)
+    return now && clothOf(now)
+  }
+  await vi.waitFor(() => expect(cloth()).toBe('lawn, 2 m'))
+  await expect.element(field).toHaveValue('calico')
+  input().dispatchEvent(new Event('change', { bubbles: true }))
+  await vi.waitFor(() => expect(cloth()).toBe('lawn, 2 m; calico'))
+  await expect.element(field).toHaveValue('lawn, 2 m; calico')
 })
