@@ -13,11 +13,11 @@ import {
   pathStart,
   type Path,
 } from '../geometry/path.ts'
-import { add, between, point, quarterTurn, scale, type Point } from '../geometry/point.ts'
+import { add, between, point, quarterTurn, rotate, scale, type Point } from '../geometry/point.ts'
 import { at, line } from '../geometry/segment.ts'
 import { project } from '../geometry/project.ts'
 import { SAME_POINT } from '../geometry/tolerance.ts'
-import { boxHeight, boxOf, boxOfPoints, boxWidth } from '../geometry/box.ts'
+import { boxesMeet, boxHeight, boxOf, boxOfPoints, boxWidth, type Box } from '../geometry/box.ts'
 import {
   outline,
   pairedId,
@@ -64,6 +64,13 @@ export interface PieceWords {
 export function pieceDrawing(piece: Piece, words: PieceWords): PieceDrawing {
   const cutting = words.allowances && cuttingLine(piece, words.allowances, words.hemDepth)
   const cut = cutting?.ok ? cutting : undefined
+  const points = pointsNear(piece, cut?.path ?? outline(piece)).flatMap(([name, at]) =>
+    pointMarks(piece, name, at),
+  )
+  const covered = [
+    ...points.filter((m) => m.kind === 'text'),
+    ...piece.inner.flatMap((l) => (l.name === 'fold' ? [pathMark('inner', l.path)] : [])),
+  ]
   const marks: PieceMark[] = [
     ...levelMarks(piece, cut),
     ...plumbMarks(piece, cut),
@@ -74,10 +81,10 @@ export function pieceDrawing(piece: Piece, words: PieceWords): PieceDrawing {
     ...piece.inner.flatMap((l) => innerMarks(piece, l)),
     ...foldMarks(piece),
     ...grainMarks(piece),
-    ...pointsNear(piece, cut?.path ?? outline(piece)).flatMap(([name, at]) =>
-      pointMarks(piece, name, at),
-    ),
-    ...piece.edges.filter((e) => e.role !== 'fold').flatMap((e) => edgeName(piece, e, words)),
+    ...points,
+    ...piece.edges
+      .filter((e) => e.role !== 'fold')
+      .flatMap((e) => edgeName(piece, e, words, covered)),
     ...nameMarks(piece, words),
   ]
   if (!cutting) return { piece, marks, cut: outline(piece) }
@@ -111,31 +118,57 @@ function cutMarks(piece: Piece, cutting: Extract<CuttingLine, { ok: true }>): Pi
 const onSeam = (piece: Piece, p: Point): boolean =>
   project(outline(piece), p).distance < SAME_POINT * 100
 
-/** Along the edge and inside it, never upside down; not where the edge is shorter than its name. */
-function edgeName(piece: Piece, e: Edge, words: PieceWords): TextMark[] {
-  const path = e.path
-  const length = pathLength(path)
-  const place = placeAt(path, length * 0.62)
-  const way = tangentAtPlace(path, place)
-  const at = pointAtLength(path, length * 0.62)
-  const inward = quarterTurn(way)
-  const flipped = way.x < -1e-9 || (Math.abs(way.x) <= 1e-9 && way.y < 0)
-  const read = flipped ? scale(way, -1) : way
-  // The foot of the type is away from the edge where the words hang under it.
-  const gap = flipped ? EDGE_GAP : EDGE_GAP + SIZE.small * 0.75
+/** Where the name of an edge may stand: share of its length, and how much farther in. */
+const NAME_PLACES = [
+  { share: 0.62, farther: 0 },
+  { share: 0.38, farther: 0 },
+  { share: 0.75, farther: SIZE.letter },
+  { share: 0.25, farther: SIZE.letter },
+] as const
+
+/**
+ * Along the edge and inside it, where it covers least of letters and folds, never upside down; not
+ * where the edge is shorter than its name.
+ */
+function edgeName(
+  piece: Piece,
+  e: Edge,
+  words: PieceWords,
+  others: readonly PieceMark[],
+): TextMark[] {
   const cutHere =
     words.allowances !== undefined &&
     !piece.cutAsDrawn &&
     allowanceOf(piece, e, words.allowances) === 0
   const text = MARK_WORDS.edge(e.name, e.side, cutHere)
-  const name = textMark(text, add(at, scale(inward, gap)), SIZE.small, {
+  const length = pathLength(e.path)
+  const names = NAME_PLACES.map(({ share, farther }) => nameAlong(e, text, length * share, farther))
+  const room = names.map((name) => roomAlong(name, name))
+  if (boxWidth(room[0]!) > length) return []
+  const covers = names.map(
+    (name, i) => others.filter((o) => boxesMeet(room[i]!, roomAlong(o, name))).length,
+  )
+  return [names[covers.indexOf(Math.min(...covers))]!]
+}
+
+function nameAlong(e: Edge, text: string, along: number, farther: number): TextMark {
+  const way = tangentAtPlace(e.path, placeAt(e.path, along))
+  const flipped = way.x < -1e-9 || (Math.abs(way.x) <= 1e-9 && way.y < 0)
+  const read = flipped ? scale(way, -1) : way
+  // The foot of the type is away from the edge where the words hang under it.
+  const gap = farther + (flipped ? EDGE_GAP : EDGE_GAP + SIZE.small * 0.75)
+  const at = add(pointAtLength(e.path, along), scale(quarterTurn(way), gap))
+  return textMark(text, at, SIZE.small, {
     angle: Math.atan2(read.y, read.x),
     anchor: 'middle',
     tone: 'soft',
     of: { edge: e.name },
   })
-  return boxWidth(boxOfPoints(reach({ ...name, angle: 0 }))) > length ? [] : [name]
 }
+
+/** The room of a mark along and across a text. */
+const roomAlong = (mark: PieceMark, text: TextMark): Box =>
+  boxOfPoints(reach(mark).map((p) => rotate(p, text.at, -text.angle)))
 
 /** In the open cloth of a body or sleeve; in a facing half way across it. */
 function nameMarks(piece: Piece, words: PieceWords): PieceMark[] {
@@ -194,7 +227,7 @@ const REACH = 500
 const NAME_AT: Partial<Readonly<Record<PairedId, readonly [number, number]>>> = {
   sleeve: [0.72, 0.65],
   slitFacing: [0.76, 0.4],
-  cuff: [0.3, 0.16],
+  cuff: [0.3, 0.12],
   sleeveBinding: [0.75, 0.42],
 }
 /** Share of a facing from its fold, clear of the grain line in its middle. */

@@ -8,17 +8,24 @@ export interface Face {
 const SOFT_HYPHEN = '\u00ad'
 export const withoutSoftHyphens = (text: string): string => text.replaceAll(SOFT_HYPHEN, '')
 
+/** "41.3 cm", "16 1/4 in", "1⅛ yd", "5 %": a number stays on one line with its fraction and its unit. */
+const BEFORE_UNIT = /(?<=[\d⅛¼⅜½⅝¾⅞]) (?=(?:\d+\/\d+ )?(?:cm|mm|m|in|yd|%)(?!\p{L}))/gu
+const NO_BREAK = '\u00a0'
+const spaced = (text: string): string => text.replaceAll(NO_BREAK, ' ')
+
 /**
  * Lines no wider than `width`. A word that does not fit on its line is parted at a soft hyphen
- * where it has one; a word wider than a line is broken where it must be.
+ * where it has one; a word wider than a line is broken where it must be. A number is not parted from
+ * its unit.
  */
 export function wrapped(text: string, size: number, width: number, face: Face): string[] {
   if (!(width > size)) throw new Error(`wrap: a column of ${width} mm for type of ${size} mm`)
-  const wide = (said: string): number => face.width(said, size)
+  const wide = (said: string): number => face.width(spaced(said), size)
   const lines: string[] = []
   let now = ''
   let long = 0
-  for (const whole of text.split(/[^\S\u00a0]+/).filter((w) => w !== '')) {
+  const words = text.replace(BEFORE_UNIT, NO_BREAK).split(/[^\S\u00a0]+/)
+  for (const whole of words.filter((w) => w !== '')) {
     let rest = whole
     let word = withoutSoftHyphens(rest)
     const more = (): string => (now === '' ? word : ` ${word}`)
@@ -45,7 +52,7 @@ export function wrapped(text: string, size: number, width: number, face: Face): 
     now = broken.at(-1) ?? ''
     long = wide(now)
   }
-  return now === '' ? lines : [...lines, now]
+  return (now === '' ? lines : [...lines, now]).map(spaced)
 }
 
 /** As much of the word as fits, with its hyphen, and what is left of it; '' where nothing fits. */

@@ -21,6 +21,7 @@ import { selfIntersections } from '../../src/geometry/self-intersection.ts'
 import { cuttingLine } from '../../src/output/allowance.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
 import { notches } from '../../src/output/notch.ts'
+import { pieceDrawing } from '../../src/output/piece-drawing.ts'
 import { pieceSvg } from '../../src/output/svg.ts'
 import { mm } from '../../src/units/length.ts'
 import { body, bodyOf, INVENTED_BODIES, MIDDLE } from '../bodies.ts'
@@ -249,4 +250,25 @@ test.each(['sleeve', 'cuff', 'sleeveBinding'] as const)('the %s is drawn as befo
   const { allowances } = cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' })
   const words = { allowances, round: 2, standing: 'confirmed' } as const
   await expect(pieceSvg(pieceOf(d, id), words)).toMatchFileSnapshot(`../golden/cuffed-${id}.svg`)
+})
+
+// The printed face: letters are 0.5 of their height wide in the mean, from memory.
+test.each([25, 30, 40, 60])('a cuff of %i mm: the name of its end covers no letter', (high) => {
+  const d = sleeved({ ...LONG, cuffHeight: mm(high) })
+  const { allowances } = cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' })
+  const texts = pieceDrawing(pieceOf(d, 'cuff'), { allowances }).marks.filter(
+    (m) => m.kind === 'text',
+  )
+  const name = texts.find((t) => t.of && 'edge' in t.of && t.of.edge === 'start')!
+  // The end stands upright: its name runs down the paper, half of it on either side of its place.
+  const half = (name.text.length * 0.5 * name.size) / 2
+  const covers = texts.filter(
+    ({ of, at, size }) =>
+      of &&
+      'point' in of &&
+      Math.abs(at.x + size / 4 - name.at.x) < size / 4 + name.size &&
+      at.y > name.at.y - half &&
+      at.y - size < name.at.y + half,
+  )
+  expect(covers.map((t) => t.text)).toEqual([])
 })

@@ -21,3 +21,14 @@ test('a word is parted at a soft hyphen only where it does not fit, and none is 
 test('a word without one is broken where it must be', () => {
   expect(wrapped('Zuschneideliste', 1, 10, FACE)).toEqual(['Zuschneide', 'liste'])
 })
+
+test('a number stays on one line with its fraction and its unit', () => {
+  // The International System of Units, 9th edition, 5.4.3: a space between number and unit, which
+  // belong together. By hand: "begins 2.3" is 10 long, "begins 2.3 cm" 13.
+  expect(wrapped('begins 2.3 cm on', 1, 12, FACE)).toEqual(['begins', '2.3 cm on'])
+  expect(wrapped('cut 16 1/4 in long', 1, 10, FACE)).toEqual(['cut', '16 1/4 in', 'long'])
+  expect(wrapped('buy 1⅛ yd', 1, 8, FACE)).toEqual(['buy', '1⅛ yd'])
+  // No unit: a word that only begins like one.
+  expect(wrapped('cut 2 more', 1, 8, FACE)).toEqual(['cut 2', 'more'])
+  expect(wrapped('Round 3 mm', 1, 10, FACE).join(' ')).toBe('Round 3 mm')
+})
