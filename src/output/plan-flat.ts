@@ -6,7 +6,7 @@ import type { Draft } from '../draft/draft.ts'
 import type { ClothAdvice } from './cloth-kind.ts'
 import type { Cutting } from './cutting.ts'
 import { sewnRows, type PlanStep } from './plan-step.ts'
-import { FLAT_WORDS as W } from './sewing-plan.words.ts'
+import { FLAT_WORDS as W, LAST_WORDS } from './sewing-plan.words.ts'
 import { STAY_OUTSIDE } from './stay.ts'
 
 export interface Planned {
@@ -30,9 +30,7 @@ export function prepareSteps(cloth: ClothAdvice, warning: string | undefined): P
       title: W.ready(cloth.name),
       lit: [],
       passes: [[cloth.prepare], W.straighten],
-      ...(warning || cloth.mind.length > 0
-        ? { mind: [...(warning ? [warning] : []), ...cloth.mind] }
-        : {}),
+      mind: [...(warning ? [warning] : []), ...cloth.mind, LAST_WORDS.iron],
     },
     {
       id: 'prepare.cut',
@@ -65,7 +63,7 @@ export function staySteps(on: Planned): PlanStep[] {
       title: W.stay,
       lit: edges,
       passes: [W.stayRow(mm(STAY_OUTSIDE), neck, armholes)],
-      mind: [W.staySoon],
+      mind: [W.staySoon, W.machine],
     },
   ]
 }

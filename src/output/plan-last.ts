@@ -9,7 +9,7 @@ export const tryOn = (id: 'tacked' | 'hem', { openings }: Draft): PlanStep => ({
   title: W[id],
   lit: [],
   passes: id === 'hem' ? W.hemHow : W.tackedHow,
-  ...(openings.length > 0 ? { mind: [W.pinShut] } : {}),
+  mind: [...(openings.length > 0 ? [W.pinShut] : []), W.pins],
 })
 
 export const lastSteps = (): PlanStep[] => [

@@ -1,6 +1,9 @@
 /** Seams and edges of the body and the sleeve, in the order of the plan. */
 import { mm } from '../units/length.ts'
-import type { EdgeName, Piece } from '../draft/piece.ts'
+import { CHOICES } from '../draft/choices.ts'
+import { edge, type EdgeName, type Piece } from '../draft/piece.ts'
+import { pathEnd, pathStart } from '../geometry/path.ts'
+import { cross, dot, subtract, unit, type Point } from '../geometry/point.ts'
 import { atEdge } from './by-edge.ts'
 import { finishAs, type FinishId } from './finish.ts'
 import type { Pass } from './pass.ts'
@@ -96,6 +99,7 @@ export function hangSteps(on: Planned): PlanStep[] {
   const [half] = pieces
   if (!half) return []
   const over = half.edges.find((e) => e.name === 'overarm' || e.name === 'shoulder')
+  const struck = pieces.map(sleeveRadius).filter((s) => s !== undefined)
   return [
     {
       id: 'hang.sleeveEdge',
@@ -104,7 +108,7 @@ export function hangSteps(on: Planned): PlanStep[] {
       lit: pieces.map((p): Lit => ({ piece: p.id, edge: 'sleeveEdge' })),
       passes: [
         W.hangADay,
-        W.measureSleeveEdge,
+        ...(struck.length === pieces.length ? [...struck, W.cutDropped] : [W.measureSleeveEdge]),
         ...(over ? [W.drafted(edgeLong(half, over.name), over.name)] : []),
       ],
       hours: 24,
@@ -112,6 +116,31 @@ export function hangSteps(on: Planned): PlanStep[] {
     },
   ]
 }
+
+/**
+ * How its arc was struck: its centre lies on the overarm, in the drafting of a sleeve cut in one. An
+ * edge that a correction drew anew has none that she could measure from.
+ */
+function sleeveRadius(half: Piece): Pass | undefined {
+  const over = half.edges.find((e) => e.name === 'overarm')
+  const [arc, other] = edge(half, 'sleeveEdge').path.flatMap((s) =>
+    s.kind === 'arc' && s.radius > ROUNDED_CORNER ? [s] : [],
+  )
+  if (!over || !arc || other) return undefined
+  const [neck, end] = [pathStart(over.path), pathEnd(over.path)].sort((a, b) => a.x - b.x) as [
+    Point,
+    Point,
+  ]
+  const way = unit(subtract(end, neck))
+  const to = subtract(arc.centre, neck)
+  if (Math.abs(cross(way, to)) > OFF_THE_SEAM) return undefined
+  const from = dot(way, to)
+  return W.radius(half.id, mm(Math.abs(from) < OFF_THE_SEAM ? 0 : from), mm(arc.radius))
+}
+/** A smaller arc is the rounded corner of the underarm: its choice ends there. */
+const ROUNDED_CORNER = CHOICES.cornerRadius.max
+/** Less cannot be seen on a tape, mm. */
+const OFF_THE_SEAM = 1
 
 /** A skirt cut from a circle drops where it hangs on the bias; its radius is measured again. */
 export function hangHemSteps(on: Planned): PlanStep[] {

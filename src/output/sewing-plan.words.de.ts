@@ -1,7 +1,7 @@
 import { capital } from '../units/capital.ts'
 import type { AnyDart, EdgeName, PieceId } from '../draft/piece.ts'
 import { DARTS, EDGES, PIECES } from '../draft/piece.words.de.ts'
-import type { Mm } from '../units/length.ts'
+import { mm, type Mm } from '../units/length.ts'
 import { says } from './pass.ts'
 import type {
   FLAT_WORDS as Flat,
@@ -37,6 +37,8 @@ export const FLAT_WORDS: typeof Flat = {
     ...says`Stütznaht durch eine Lage, normaler Stich, ${outside} außerhalb der Nahtlinie: `,
     `am Halsausschnitt ${neck === 'vee' ? 'von der Spitze des V nach oben' : 'von der Schulter zur Mitte'}${armholes ? ', am Armloch von der Schulter nach unten' : ''}.`,
   ],
+  machine:
+    'An der Maschine: Finger neben dem Füßchen, Haare und lose Ärmel zurückgebunden, zum Einfädeln ausgeschaltet.',
   staySoon: 'Sobald das Papier ab ist, bevor das Teil hängt oder viel bewegt wird.',
   interface: 'Einlage auf die Belege',
   fuse: says`Leg die Einlage ohne Nahtzugaben auf die linke Seite jedes Belegs und bügle sie auf.`,
@@ -122,6 +124,16 @@ export const SEAM_WORDS: typeof Seam = {
   hangSleeves: 'Ärmelkanten aushängen lassen',
   hangADay: says`Häng es einen Tag und eine Nacht auf eine Büste oder einen Bügel.`,
   measureSleeveEdge: says`Miss die Ärmelkante noch einmal vom Halspunkt aus, markiere sie auf der Länge des Schnitts und schneide ab, was sich ausgehängt hat.`,
+  radius: (piece, from, radius) => [
+    `${capital(PIECES[piece].bare)}: `,
+    ...(from < 0
+      ? says`Von einem Punkt in der Linie der Oberarmnaht, ${mm(-from)} vor dem Halspunkt, `
+      : from === 0
+        ? says`Vom Halspunkt aus `
+        : says`Von einem Punkt auf der Oberarmnaht, ${from} vom Halspunkt, `),
+    ...says`liegt die Kante laut Schnitt überall ${radius} entfernt, bis zur Ecke unter dem Arm.`,
+  ],
+  cutDropped: says`Miss diesen Radius an jeder Handbreit nach, markiere ihn und schneide ab, was sich ausgehängt hat.`,
   drafted: (long: Mm, edge: EdgeName) => [
     ...says`Laut Schnitt: ${long} entlang `,
     `${EDGES[edge].dem}.`,
@@ -170,6 +182,7 @@ export const LAST_WORDS: typeof Last = {
   hemHow: [
     says`Zieh an, was du dazu tragen wirst, steh gerade und lass den Saum vom Boden aus markieren, oder zeichne ihn auf einem Tisch waagerecht an.`,
   ],
+  pins: 'Stecknadeln zeigen von dir weg, keine am Hals oder unter dem Arm. Zähle sie, wenn du es ausgezogen hast.',
   pinShut: 'Steck die Öffnung auf ihrer Linie zu.',
   press: 'Letztes Bügeln',
   pressHow: [

@@ -2,7 +2,7 @@
 import { capital } from '../units/capital.ts'
 import type { AnyDart, EdgeName, PieceId } from '../draft/piece.ts'
 import { DART_WORDS, EDGE_WORDS, PIECE_WORDS } from '../draft/piece.words.ts'
-import type { Mm } from '../units/length.ts'
+import { mm, type Mm } from '../units/length.ts'
 import { says } from './pass.ts'
 
 const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1)
@@ -34,6 +34,8 @@ export const FLAT_WORDS = {
     ...says`One layer, ordinary stitch, ${outside} outside the seam line: `,
     `the neck ${neck === 'vee' ? 'from the point of the V up' : 'from the shoulder to the centre'}${armholes ? ', the armhole from the shoulder down' : ''}.`,
   ],
+  machine:
+    'At the machine: fingers beside the foot, hair and loose sleeves tied back, switched off to thread it.',
   staySoon: 'As soon as the paper is off, before the piece is hung or handled.',
   interface: 'Interface the facings',
   fuse: says`Lay the interfacing on the wrong side of each facing, without its allowances, and press it on.`,
@@ -122,6 +124,17 @@ export const SEAM_WORDS = {
   hangSleeves: 'Let the sleeve edges hang',
   hangADay: says`Hang it on a form or a hanger for a day and a night.`,
   measureSleeveEdge: says`Measure the sleeve edge again from the side neck, mark it to the drafted length and cut what has dropped.`,
+  /** @param from where its centre lies; before the side neck where that is less than nothing */
+  radius: (piece: PieceId, from: Mm, radius: Mm) => [
+    `${capital(PIECE_WORDS[piece])}: `,
+    ...(from < 0
+      ? says`from a point in line with the overarm seam, ${mm(-from)} before the side neck, `
+      : from === 0
+        ? says`from the side neck `
+        : says`from a point on the overarm seam, ${from} from the side neck, `),
+    ...says`the edge was drafted at ${radius} all round, as far as the corner at the underarm.`,
+  ],
+  cutDropped: says`Measure that radius again at every hand’s width, mark it and cut what has dropped.`,
   drafted: (long: Mm, edge: EdgeName) => [
     ...says`Drafted: ${long} along the `,
     `${EDGE_WORDS[edge]}.`,
@@ -167,6 +180,7 @@ export const LAST_WORDS = {
   hemHow: [
     says`Wear what is worn with it, stand straight, have the hem marked from the floor or lay it level on a table.`,
   ],
+  pins: 'Pins point away from you, none at the neck or under the arm. Count them when it is off.',
   pinShut: 'Pin the opening shut on its line.',
   press: 'Last press',
   pressHow: [

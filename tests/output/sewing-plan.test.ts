@@ -7,6 +7,7 @@ import { sewnLength } from '../../src/draft/piece.ts'
 import { toSew } from '../../src/draft/to-cut.ts'
 import { correctedDraft } from '../../src/fitting/apply.ts'
 import { pathLength } from '../../src/geometry/length.ts'
+import { distance } from '../../src/geometry/point.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
 import { clothWarning, drapes } from '../../src/output/cloth-kind.ts'
 import { clothOffers } from '../../src/output/cloth-offers.ts'
@@ -242,6 +243,30 @@ describe('order of sewing', () => {
     const hang = planned('blouse').find((s) => s.id === 'hang.sleeveEdge')
     expect(hang?.hours).toBe(24)
   })
+
+  test.each(INVENTED_BODIES)(
+    'the radius of the sleeve edge is told as %s drafts it',
+    (_, numbers) => {
+      // By hand: the step of the draft strikes the edge from its lettered point K, or from S.
+      const d = drafted('blouse', {}, numbers)
+      const steps = sewingPlan(d, cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), 'rayon')
+      const said = planSentences(
+        steps.find((s) => s.id === 'hang.sleeveEdge')!,
+        {
+          unit: 'cm',
+          inchStep: 8,
+        },
+      )
+      for (const id of ['back', 'front'] as const) {
+        const { S, K, T } = d.pieces.find((p) => p.id === id)!.points
+        const centre = K ?? S!
+        const cm = (v: number) => formatLength(mm(v), { unit: 'cm', inchStep: 8 })
+        const own = said.find((t) => t.toLowerCase().startsWith(`${id}: `))
+        expect(own).toContain(`drafted at ${cm(distance(centre, T!))} all round`)
+        expect(own).toContain(cm(distance(centre, S!)))
+      }
+    },
+  )
 })
 
 describe('completeness', () => {
@@ -306,6 +331,10 @@ describe('cloth', () => {
     expect(steps.find((s) => s.id === 'prepare.cut')?.mind?.join()).toMatch(
       /cut away from your hand/,
     )
+    expect(steps.find((s) => s.id === 'prepare.cloth')?.mind?.join()).toMatch(/iron burns/)
+    expect(steps.find((s) => s.id === 'stay')?.mind?.join()).toMatch(/fingers beside the foot/)
+    for (const id of ['tryOn.tacked', 'tryOn.hem'])
+      expect(steps.find((s) => s.id === id)?.mind?.join()).toMatch(/Pins point away from you/)
   })
 })
 
