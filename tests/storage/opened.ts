@@ -1,12 +1,9 @@
 /** A store on an IndexedDB of its own, so that no test meets the rows of another. */
 import { IDBFactory, IDBKeyRange } from 'fake-indexeddb'
-import { expect, vi } from 'vitest'
+import { expect } from 'vitest'
 import { openStore, type Store, type StoreOptions } from '../../src/storage/store.ts'
 import type { Kept } from '../../src/storage/failure.ts'
 import type { Loaded, LoadedPhotos } from '../../src/storage/load.ts'
-
-// Each test drafts and stores whole rounds; this is patience on a busy machine, no claim of speed.
-vi.setConfig({ testTimeout: 60_000 })
 
 export const device = (): IDBFactory => new IDBFactory()
 export const TODAY = '2026-11-25'
