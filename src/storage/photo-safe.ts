@@ -31,6 +31,12 @@ export type PhotosAre = 'open' | 'unlocked' | 'locked'
 /** Told after each photo: how many of how many. */
 export type Told = (done: number, all: number) => void
 
+/** The round that shows a photo, made from all rows of its garment; where it may not be kept neither is the photo. */
+export interface ShownBy {
+  readonly garmentId: string
+  readonly row: (beside: readonly unknown[]) => Kept<RoundRow>
+}
+
 /** Another window may change a photo between reading and writing, hardly three times in a row. */
 const TRIES = 5
 
@@ -69,11 +75,15 @@ export class PhotoSafe {
     )
   }
 
-  /** Changes one photo, or adds it; gives it as it is shown. */
+  /**
+   * Changes one photo, or adds it; gives it as it is shown. The round is kept in
+   * the same transaction: both or neither.
+   */
   async change(
     sha256: string,
     change: (before: KeptPhoto | undefined) => Kept<KeptPhoto>,
     pixels?: PixelsRow,
+    shownBy?: ShownBy,
   ): Promise<Kept<KeptPhoto>> {
     for (let tries = 0; tries < TRIES; tries++) {
       const found = await this.#found(sha256)
@@ -85,7 +95,13 @@ export class PhotoSafe {
       if (!next.ok) return next
       const unfit = unfitFor(parsePhotoRow(next.value))
       if (unfit) return unfit
-      const put = await this.#put(found.value, next.value, pixels ?? found.value.pixels, key)
+      const put = await this.#put(
+        found.value,
+        next.value,
+        pixels ?? found.value.pixels,
+        key,
+        shownBy,
+      )
       if (!put.ok) return put
       if (put.value) return next
     }
@@ -255,6 +271,7 @@ export class PhotoSafe {
     photo: KeptPhoto,
     pixels: PixelsRow | undefined,
     key: CryptoKey | undefined,
+    shownBy?: ShownBy,
   ): Promise<Kept<boolean>> {
     const closes = found.lock?.way === 'closing' ? key : undefined
     const row = closes ? await closedPhoto(photo, closes) : photo
@@ -263,6 +280,12 @@ export class PhotoSafe {
       const { sha256 } = photo
       const [was, lay] = [await db.photos.get(sha256), await db.pixels.get(sha256)]
       if (!sameAs(foundOf(was, lay, await db.settings.get(PHOTO_LOCK)), found)) return kept(false)
+      if (shownBy) {
+        const beside = await db.rounds.where('garmentId').equals(shownBy.garmentId).toArray()
+        const round = shownBy.row(beside)
+        if (!round.ok) return round
+        await db.rounds.put(round.value)
+      }
       await db.photos.put(packedPhoto(row))
       if (own) await db.pixels.put(own)
       return kept(true)

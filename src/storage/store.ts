@@ -23,9 +23,16 @@ import {
   type LoadedPhotos,
   type WhichPhotos,
 } from './load.ts'
-import { chosenAgain, exchanged, letGo, preparePhoto, type AboutPhoto } from './photos.ts'
+import {
+  chosenAgain,
+  exchanged,
+  letGo,
+  preparePhoto,
+  type AboutPhoto,
+  type PreparedPhoto,
+} from './photos.ts'
 import { lockIn } from './photo-lock.ts'
-import { PhotoSafe } from './photo-safe.ts'
+import { PhotoSafe, type ShownBy } from './photo-safe.ts'
 import { BOOK_KEY, parseGarmentRow, parsePhotoRow, parseRoundRow, type RoundRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
 import { parsed } from './schema/parsed.ts'
@@ -132,43 +139,75 @@ export class Store {
    * Keeps a round. A printed one may gain what was seen, photos and notes; a change of its
    * numbers, choices, corrections or pages is thrown as our own mistake.
    */
-  saveRound(round: Round): Promise<Kept<Round>> {
+  async saveRound(round: Round): Promise<Kept<Round>> {
     const unfit = unfitFor(parsed(RoundSchema, round))
-    if (unfit) return Promise.resolve(unfit)
-    return this.keep(async (db) => {
+    if (unfit) return unfit
+    const saved = await this.keep(async (db) => {
       const row: unknown = await db.rounds.get(round.id)
       const stored = row === undefined ? undefined : parseRoundRow(row)
       if (stored && !stored.ok)
         await putAside(db, 'rounds', round.id, stored.reason, row, this.#today())
       const before = stored?.ok ? stored.value : undefined
-      if (before) {
-        if (before.savedTimes !== this.#seen.get(round.id)) return failed(CHANGED_ELSEWHERE)
-        const changed = printedFieldChanged(before.round, round)
-        if (changed !== undefined)
-          throw new Error(
-            `saveRound: round ${round.number} is printed; its ${changed} cannot change`,
-          )
-      } else if (await numberTaken(db, round)) return failed(CHANGED_ELSEWHERE)
-      const savedTimes = (before?.savedTimes ?? 0) + 1
-      await db.rounds.put({ v: 1, id: round.id, garmentId: round.garmentId, savedTimes, round })
-      return kept({ round, savedTimes })
-    }).then((outcome) => {
-      if (!outcome.ok) return outcome
-      this.#seen.set(round.id, outcome.value.savedTimes)
-      return kept(round)
+      const beside = before
+        ? []
+        : await db.rounds.where('garmentId').equals(round.garmentId).toArray()
+      const next = this.#nextRow(round, before, beside)
+      if (next.ok) await db.rounds.put(next.value)
+      return next
     })
+    return this.#keptAs(saved)
+  }
+  /** The row of a round as it may be kept over `before`, among the rows of its garment. */
+  #nextRow(round: Round, before: RoundRow | undefined, beside: readonly unknown[]): Kept<RoundRow> {
+    if (before) {
+      if (before.savedTimes !== this.#seen.get(round.id)) return failed(CHANGED_ELSEWHERE)
+      const changed = printedFieldChanged(before.round, round)
+      if (changed !== undefined)
+        throw new Error(`saveRound: round ${round.number} is printed; its ${changed} cannot change`)
+    } else if (numberTaken(beside, round)) return failed(CHANGED_ELSEWHERE)
+    const savedTimes = (before?.savedTimes ?? 0) + 1
+    return kept({ v: 1, id: round.id, garmentId: round.garmentId, savedTimes, round })
+  }
+  #keptAs(saved: Kept<RoundRow>): Kept<Round> {
+    if (!saved.ok) return saved
+    const { id, savedTimes, round } = saved.value
+    this.#seen.set(id, savedTimes)
+    return kept(round)
   }
 
   /** Keeps a photo without its metadata and gives its row, under its SHA-256. JPEG only; see jpeg.ts. */
   async savePhoto(photo: Blob, about: AboutPhoto): Promise<Kept<KeptPhoto>> {
-    const { row, pixels } = await preparePhoto(photo, about)
-    const unfit = unfitFor(parsePhotoRow(row))
+    return this.#savePhoto(await preparePhoto(photo, about))
+  }
+  /**
+   * A photo and the round that shows it, in one: whatever breaks off, no photo stays behind that
+   * nothing shows. `shows` makes that round from the name of the photo.
+   */
+  async savePhotoOf(
+    photo: Blob,
+    about: AboutPhoto,
+    shows: (sha256: string) => Round,
+  ): Promise<Kept<{ readonly photo: KeptPhoto; readonly round: Round }>> {
+    const prepared = await preparePhoto(photo, about)
+    const round = shows(prepared.row.sha256)
+    const unfit = unfitFor(parsed(RoundSchema, round))
     if (unfit) return unfit
-    return this.safe.change(
-      row.sha256,
-      (before) => kept(before ? chosenAgain(before, row) : row),
-      pixels,
-    )
+    let row: Kept<RoundRow> = failed(CHANGED_ELSEWHERE)
+    const saved = await this.#savePhoto(prepared, {
+      garmentId: round.garmentId,
+      row: (beside) => {
+        const before = beside.map(parseRoundRow).find((r) => r.ok && r.value.id === round.id)
+        row = this.#nextRow(round, before?.ok ? before.value : undefined, beside)
+        return row
+      },
+    })
+    if (!saved.ok) return saved
+    const shown = this.#keptAs(row)
+    return shown.ok ? kept({ photo: saved.value, round: shown.value }) : shown
+  }
+  #savePhoto({ row, pixels }: PreparedPhoto, shownBy?: ShownBy): Promise<Kept<KeptPhoto>> {
+    const change = (before: KeptPhoto | undefined) => kept(before ? chosenAgain(before, row) : row)
+    return this.safe.change(row.sha256, change, pixels, shownBy)
   }
 
   /** What was read from a photo that is kept; what is not given stays as it was. */
@@ -285,13 +324,11 @@ export class Store {
 }
 
 /** Another window has begun a round of this garment under the same number. */
-async function numberTaken(db: Database, { id, garmentId, number }: Round): Promise<boolean> {
-  const rows = await db.rounds.where('garmentId').equals(garmentId).toArray()
-  return rows.some((row) => {
+const numberTaken = (beside: readonly unknown[], { id, number }: Round): boolean =>
+  beside.some((row) => {
     const read = parseRoundRow(row)
     return read.ok && read.value.id !== id && read.value.round.number === number
   })
-}
 
 const storageManager = (): Partial<StorageManager> | undefined =>
   typeof navigator === 'undefined' ? undefined : navigator.storage

@@ -50,6 +50,7 @@ export class Session extends Work {
   tapeAnew = this.#tape.tapeAnew
 
   keepPhoto = this.#photos.keepPhoto
+  addPhoto = this.#photos.addPhoto
   noteRead = this.#photos.noteRead
   keptPhotos = this.#photos.keptPhotos
   readPhoto = this.#photos.readPhoto
@@ -82,7 +83,6 @@ export class Session extends Work {
   putOnPaper = this.#rounds.putOnPaper
   notePlan = this.#rounds.notePlan
   noteSeen = this.#rounds.noteSeen
-  notePhoto = this.#rounds.notePhoto
   noteWorn = this.#rounds.noteWorn
   noteZone = this.#rounds.noteZone
   nameCloth = this.#rounds.nameCloth

@@ -171,6 +171,28 @@ describe('photos', () => {
     ])
   })
 
+  test('a photo of a muslin and the round that shows it are kept both, or neither', async () => {
+    const on = device()
+    const [store, other] = [await opened(on), await opened(on)]
+    const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
+    value(await store.saveRound(FIRST()))
+    value(await other.load())
+    const shows = (sha256: string) => withRef(FIRST(), sha256)
+    const added = value(await store.savePhotoOf(phonePhoto(), about, shows))
+    const all = await loaded(store)
+    expect(all.rounds.map(({ photos }) => photos.map(({ sha256 }) => sha256))).toEqual([
+      [added.photo.sha256],
+    ])
+    expect(all.photos).toMatchObject([{ sha256: added.photo.sha256, here: true }])
+    // The other window has not seen that change of the round, so its photo is not kept either.
+    const late = await other.savePhotoOf(phonePhoto(9), about, shows)
+    expect(late).toEqual({ ok: false, sentence: CHANGED_ELSEWHERE })
+    expect(await raw(on, 'pixels', 'readonly', (rows) => rows.count())).toBe(1)
+    expect(await raw(on, 'photos', 'readonly', (rows) => rows.count())).toBe(1)
+    // This one goes on with the round as it was kept.
+    value(await store.saveRound(withNotes(added.round, 'still mine to change')))
+  })
+
   test('let go: no pixel is left, the numbers are, and the round says when', async () => {
     const on = device()
     const store = await opened(on)

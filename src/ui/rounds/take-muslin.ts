@@ -60,11 +60,9 @@ export class Sitting {
           ? await headCovered(this.#workers.darkroom, shot.photo, read.reading)
           : shot.photo.jpeg
       if (!jpeg) problem = TAKE_WORDS.uncovered(view)
-      const about = { view, garmentId: round.garmentId, roundId: round.id }
-      const sha256 = await session.keepPhoto(jpeg ?? shot.photo.jpeg, about)
+      const sha256 = await session.addPhoto(jpeg ?? shot.photo.jpeg, round, { view })
       const kept =
         sha256 !== undefined &&
-        (await session.notePhoto(round, view, sha256)) &&
         (!read ||
           (await session.noteRead(sha256, {
             reading: read.reading,

@@ -95,10 +95,14 @@ export class Keeping {
   /** Here, because an edit of the tape book moves rounds as well. */
   async keepRound(round: Round): Promise<boolean> {
     if (!(await this.kept(this.store.saveRound(round)))) return false
+    this.showRound(round)
+    return true
+  }
+  /** As it was kept. */
+  showRound(round: Round): void {
     const { rounds } = this.work
     this.work.rounds = rounds.some((r) => r.id === round.id)
       ? rounds.map((r) => (r.id === round.id ? round : r))
       : [...rounds, round]
-    return true
   }
 }

@@ -1,7 +1,8 @@
 /** What she does with photographs. */
 import type { MuslinSight } from '../../capture/muslin-sight.ts'
 import type { ViewReading } from '../../capture/reading.ts'
-import type { Round } from '../../rounds/round.ts'
+import { withPhoto, type Round } from '../../rounds/round.ts'
+import type { Zone } from '../../rounds/zones.ts'
 import type { BroughtPhoto } from '../../storage/bring-pixels.ts'
 import type { Kept } from '../../storage/failure.ts'
 import type { PhotoHere, WhichPhotos } from '../../storage/load.ts'
@@ -18,10 +19,10 @@ export class PhotoActs {
     this.#work = keeping.work
   }
 
-  /** Keeps a photo with what was read from it; gives its name, or undefined when it was not kept. */
+  /** Keeps a measuring photo with what was read from it; gives its name, or undefined when it was not kept. */
   keepPhoto = (
     jpeg: Blob,
-    photo: { view: PhotoView; garmentId?: string; roundId?: string; reading?: ViewReading },
+    photo: { view: PhotoView; reading?: ViewReading },
   ): Promise<string | undefined> =>
     this.#keeping.inTurn(async () => {
       const about = { garmentId: null, roundId: null, takenOn: this.#work.today(), ...photo }
@@ -29,6 +30,27 @@ export class PhotoActs {
       if (!kept) return undefined
       await this.#work.showPhotosAnew()
       return kept.value.sha256
+    })
+  /** Keeps a photo of a muslin with its round, both or neither; gives its name as above. */
+  addPhoto = (
+    jpeg: Blob,
+    round: Round,
+    { view, zone }: { view: PhotoView; zone?: Zone },
+  ): Promise<string | undefined> =>
+    this.#keeping.inTurn(async () => {
+      const now = this.#work.rounds.find(({ id }) => id === round.id) ?? round
+      const { id: roundId, garmentId } = now
+      const on = this.#work.today()
+      const saving = this.#keeping.store.savePhotoOf(
+        jpeg,
+        { view, garmentId, roundId, takenOn: on },
+        (sha256) => withPhoto(now, { view, sha256, ...(zone && { zone }), addedOn: on }),
+      )
+      const kept = await this.#keeping.kept(saving)
+      if (!kept) return undefined
+      this.#keeping.showRound(kept.value.round)
+      await this.#work.showPhotosAnew()
+      return kept.value.photo.sha256
     })
   /** What was read from a photo of a muslin, or traced on it, is kept with the photo. */
   noteRead = async (

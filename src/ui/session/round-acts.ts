@@ -2,7 +2,6 @@
 import {
   branchFrom,
   withNotes,
-  withPhoto,
   withSeen,
   withWorn,
   type Round,
@@ -10,7 +9,6 @@ import {
 } from '../../rounds/round.ts'
 import { clothOf, noteOf, type PaperWork, type Worn } from '../../rounds/worn.ts'
 import type { Zone } from '../../rounds/zones.ts'
-import type { PhotoView } from '../../storage/schema/photo.ts'
 import { notesWritten } from '../undo/act-words.ts'
 import type { Keeping } from './keeping.ts'
 import type { OpenRound } from './open-round.ts'
@@ -67,10 +65,6 @@ export class RoundActs {
   }
   noteSeen = (round: Round, seen: Omit<Seen, 'on'>): Promise<boolean> =>
     this.#open.changeRound(round, (now) => withSeen(now, { ...seen, on: this.#work.today() }))
-  notePhoto = (round: Round, view: PhotoView, sha256: string, zone?: Zone): Promise<boolean> =>
-    this.#open.changeRound(round, (now) =>
-      withPhoto(now, { view, sha256, ...(zone && { zone }), addedOn: this.#work.today() }),
-    )
   /** What was worn: a movement, a note of a zone, the cloth, the verdict, a page that was printed. */
   noteWorn = <K extends keyof Worn>(
     round: Round,

@@ -5,6 +5,7 @@ import type { Darkroom, Patch } from '../../../src/capture/darkroom.ts'
 import type { View, ViewReading } from '../../../src/capture/reading.ts'
 import type { Shot, Shots } from '../../../src/ui/measure/photos/live-desk.svelte.ts'
 import { keptSaid, Sitting } from '../../../src/ui/rounds/take-muslin.ts'
+import type { Round } from '../../../src/rounds/round.ts'
 import type { Session } from '../../../src/ui/session.svelte.ts'
 import { FIRST } from '../../storage/invented.ts'
 
@@ -50,12 +51,11 @@ function table(change: { patch?: Darkroom['patch']; full?: boolean } = {}) {
   }
   const session = {
     problem: change.full ? 'No room.' : undefined,
-    keepPhoto: async (jpeg: Blob, { view }: { view: string }) => {
+    addPhoto: async (jpeg: Blob, _: Round, { view }: { view: string }) => {
       if (change.full) return undefined
       kept.push({ view, text: await jpeg.text() })
       return `sha-${view}`
     },
-    notePhoto: async () => true,
     noteRead: async (sha: string, { reading }: { reading?: ViewReading }) => {
       const own = kept.find(({ view }) => sha === `sha-${view}`)
       if (own) own.reading = reading
