@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config'
 import { arucoModule } from './scripts/aruco-module.mjs'
 import { contentSecurityPolicy } from './scripts/csp.mjs'
 import { firstScript } from './scripts/first-script.mjs'
+import { pdfScript } from './scripts/pdf-script.mjs'
 import { keptForOffline } from './scripts/offline.mjs'
 import { copyModelRuntime } from './scripts/model-runtime.mjs'
 import { languageOf, otherLanguages, wordsOf } from './scripts/words.mjs'
@@ -39,7 +40,11 @@ export default defineConfig(({ mode }) => {
     ],
     optimizeDeps: { exclude: ['js-aruco2'] },
     resolve: { alias },
-    worker: { format: 'es', plugins: () => [wordsOf(language), arucoModule()] },
+    worker: {
+      format: 'es',
+      plugins: () => [wordsOf(language), arucoModule()],
+      rolldownOptions: { output: { codeSplitting: { groups: [pdfScript] } } },
+    },
     build: {
       target: 'es2022',
       emptyOutDir: english,
@@ -49,7 +54,7 @@ export default defineConfig(({ mode }) => {
       rolldownOptions: {
         input: here(english ? './index.html' : `./${language}.html`),
         output: {
-          codeSplitting: firstScript(here('./src/main.ts')),
+          codeSplitting: { groups: [firstScript(here('./src/main.ts')), pdfScript] },
           assetFileNames: ({ names }) =>
             names[0]?.endsWith('.woff2')
               ? 'faces/[name][extname]'

@@ -5,21 +5,17 @@
 
 /**
  * @param {string} entry path of the module the page begins with
- * @returns {{ groups: { debugName: string, name: (id: string, context: { getModuleInfo: (id: string) => { importedIds: readonly string[] } | null }) => string | null }[] }}
+ * @returns {{ debugName: string, name: (id: string, context: { getModuleInfo: (id: string) => { importedIds: readonly string[] } | null }) => string | null }}
  */
 export function firstScript(entry) {
   /** @type {Set<string> | undefined} */
   let brought
   return {
-    groups: [
-      {
-        debugName: 'first',
-        name: (id, context) => {
-          brought ??= reached(entry, (from) => context.getModuleInfo(from)?.importedIds ?? [])
-          return brought.has(id) ? 'first' : null
-        },
-      },
-    ],
+    debugName: 'first',
+    name: (id, context) => {
+      brought ??= reached(entry, (from) => context.getModuleInfo(from)?.importedIds ?? [])
+      return brought.has(id) ? 'first' : null
+    },
   }
 }
 

@@ -69,6 +69,8 @@ test('after one visit every place opens without a net', async ({ page, context }
     return urls
   })
   expect(cached.length).toBeGreaterThan(10)
+  // The page and the worker have one each, and all languages the same two.
+  expect(cached.filter((url) => /\/pdf-writer-[^/]*\.js/.test(url))).toHaveLength(2)
   const ours = cached.filter((url) => !/\/guide\/(?:de\/)?pictures\//.test(url))
   expect(ours.filter((url) => /\.(jpe?g|heic|webp)|^blob:|models\//.test(url))).toEqual([])
 
