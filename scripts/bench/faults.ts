@@ -9,6 +9,7 @@ import { mutatedBackups } from './faults/backups.ts'
 import type { Outcome } from './faults/fault.ts'
 import { host } from './faults/host.ts'
 import { killedDuringSave } from './faults/killed.ts'
+import { closedWhileAdding, killedUnderPassphrase, wrongPassphrase } from './faults/passphrase.ts'
 import { BAD_PHOTOS, badPhoto } from './faults/photos.ts'
 import { FLAGS, readsWithout, spoiltModel } from './faults/reading.ts'
 import {
@@ -19,8 +20,8 @@ import {
   indexedDbThrows,
   onFresh,
   quotaFull,
-  twoTabs,
 } from './faults/stores.ts'
+import { twoWindows } from './faults/two-windows.ts'
 
 const { values } = parseArgs({
   options: {
@@ -35,11 +36,17 @@ const flagged = Object.keys(FLAGS) as (keyof typeof FLAGS)[]
 
 const CASES: Readonly<Record<string, () => Promise<Outcome>>> = {
   'killed during save': () => killedDuringSave(origin, Number(values.kills)),
+  'killed while photos are closed or opened': () =>
+    killedUnderPassphrase(origin, Math.ceil(Number(values.kills) / 5)),
+  'wrong passphrase': () => wrongPassphrase(origin),
+  'passphrase set while another tab adds photos': () =>
+    closedWhileAdding(origin, Math.ceil(Number(values.kills) / 10)),
   'quota full': () => onFresh(origin, quotaFull),
   'IndexedDB throws': () => onFresh(origin, indexedDbThrows),
   'IndexedDB absent': () => onFresh(origin, indexedDbAbsent),
   'data forbidden by the browser': () => onFresh(origin, dataForbidden, [], forbidData),
-  'two tabs writing': () => onFresh(origin, twoTabs),
+  'two tabs writing': () => onFresh(origin, twoWindows('English')),
+  'two tabs writing, one of them German': () => onFresh(origin, twoWindows('German')),
   'clock set back': () => onFresh(origin, clockBack),
   ...Object.fromEntries(
     flagged.map((what) => [what, () => onFresh(origin, readsWithout(what), FLAGS[what])]),

@@ -53,9 +53,13 @@ export const INVENTED: Partial<Record<MeasurementId, string>> = {
   sideNeckOverApexToWaist: '42.6',
 }
 
-/** A blouse from invented numbers, its first muslin sewn. */
-export async function hungAndSewn(page: Page): Promise<void> {
-  await page.goto('/')
+/**
+ * A blouse from invented numbers, its first muslin sewn.
+ *
+ * @param address of the page; else the one the journeys are run at
+ */
+export async function hungAndSewn(page: Page, address = '/'): Promise<void> {
+  await page.goto(address)
   await goTo(page, 'Measure')
   await tapeAll(page, INVENTED)
   await goTo(page, 'Rail')

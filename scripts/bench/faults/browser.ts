@@ -77,3 +77,12 @@ function killGroup({ pid }: ChildProcess): void {
     // It has ended by itself.
   }
 }
+
+/** A window and not a tab behind the first one: a browser lets hidden tabs rest. */
+export async function anotherWindow(page: Page): Promise<Page> {
+  const context = page.context()
+  const opened = context.waitForEvent('page')
+  const cdp = await context.newCDPSession(page)
+  await cdp.send('Target.createTarget', { url: 'about:blank', newWindow: true })
+  return opened
+}
