@@ -1,11 +1,12 @@
 /**
- * Every place held against axe-core's rules for WCAG 2.2 A and AA (a reference library), at phone
- * and laptop width, in day and lamp light, with a garment from guesses,
- * and with the invented example, whose two muslins fill every place.
+ * Every place held against axe-core's rules for WCAG 2.2 A and AA (a reference library), at phone,
+ * tablet and laptop width, in day and lamp light, with a garment from guesses, with the invented
+ * example, whose two muslins fill every place, and with what opens on the way. Cloth and
+ * locked photos are held in the journeys that come there.
  */
 import { expect, test } from './journey.ts'
-import { everyPlace } from './every-place.ts'
-import { goTo, INVENTED, tapeAll } from './walk.ts'
+import { asItStands, everyPlace } from './every-place.ts'
+import { goTo, hungAndSewn, INVENTED, tapeAll } from './walk.ts'
 
 const PLACES = ['Rail', 'Measure', 'Draft', 'Fit', 'Compare', 'Cut']
 
@@ -41,5 +42,58 @@ test('nor do the pages beside the tape: words and pocket card, bringing work ove
   await everyPlace(page, ['words', 'bring'], async (on, place) => {
     await on.evaluate((to) => (location.hash = `/${to}`), place)
     await expect(on).toHaveURL(new RegExp(`#/${place}$`))
+  })
+})
+
+test('nor does what opens on the way: a complaint, its correction, a turned choice, the panels', async ({
+  page,
+}) => {
+  await hungAndSewn(page)
+  await test.step('a complaint is heard, pinned, and its correction proposed', async () => {
+    await page.getByLabel('Or in your own words').fill('gaping armhole')
+    await page.getByRole('button', { name: 'Find the complaint in these words' }).click()
+    await page
+      .getByRole('button', { name: /^Gaping armhole/ })
+      .first()
+      .click()
+    await page.getByText('Where this comes from').first().click()
+    await asItStands(page, 'a complaint heard')
+    await page
+      .getByText(/^Yes\./)
+      .first()
+      .click()
+    const amount = page.getByRole('textbox', { name: 'Whole fold' })
+    await amount.fill('12 mm')
+    await amount.press('Enter')
+    await expect(page.getByRole('button', { name: 'Make this change' }).first()).toBeVisible()
+    await asItStands(page, 'a correction proposed')
+    await page.getByRole('button', { name: 'Make this change' }).first().click()
+    await expect(page.getByText('The draft of round 2 has changed.')).toBeVisible()
+  })
+  await test.step('a choice is turned by hand', async () => {
+    await goTo(page, 'Draft')
+    const ruler = page.locator('.knob .ruler').first()
+    await ruler.scrollIntoViewIfNeeded()
+    const box = await ruler.boundingBox()
+    if (!box) throw new Error('no ruler on the screen')
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2)
+    await page.mouse.down()
+    await page.mouse.move(box.x + box.width / 2 + 30, box.y + box.height / 2, { steps: 4 })
+    await page.mouse.up()
+    await expect(page.getByRole('button', { name: /^Take back: / }).first()).toBeEnabled()
+    await asItStands(page, 'a choice turned')
+  })
+  await test.step('more, a passphrase, a code for another device', async () => {
+    await goTo(page, 'Rail')
+    await page.getByText('More', { exact: true }).click()
+    await asItStands(page, 'More')
+    await page.keyboard.press('Escape')
+    await page.getByRole('button', { name: 'Set a passphrase' }).click()
+    await asItStands(page, 'a passphrase')
+    await page.goto('/#/bring')
+    await page.getByRole('button', { name: 'Show a code here' }).click()
+    await page.getByRole('img', { name: /^The code as a square/ }).waitFor()
+    await page.getByText('No camera on the other device? Type it there').click()
+    await asItStands(page, 'a code shown')
   })
 })
