@@ -118,9 +118,9 @@ async function sameName(both: readonly [Window, Window]): Promise<{ sentence: st
   await first.page.getByRole('button', { name: first.tongue.hang, exact: true }).first().click()
   await first.page.getByRole('heading', { level: 1, name: /blouse/i }).waitFor()
   await first.page.evaluate(() => (location.hash = '/'))
-  for (const { page, tongue } of both) {
+  for (const [i, { page, tongue }] of both.entries()) {
     await page.getByRole('button', { name: tongue.rename }).first().click()
-    await page.getByLabel('Name', { exact: true }).fill(`In ${tongue.rename}`)
+    await page.getByLabel('Name', { exact: true }).fill(`Named in window ${i + 1}`)
   }
   await Promise.all(
     both.map(({ page, tongue }) => page.getByRole('button', { name: tongue.keepName }).click()),
