@@ -33,7 +33,7 @@ import {
 } from './photos.ts'
 import { lockIn } from './photo-lock.ts'
 import { PhotoSafe, type ShownBy } from './photo-safe.ts'
-import { BOOK_KEY, parseGarmentRow, parsePhotoRow, parseRoundRow, type RoundRow } from './rows.ts'
+import { BOOK_KEY, parseGarmentRow, parseRoundRow, type RoundRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
 import { parsed } from './schema/parsed.ts'
 import type { KeptPhoto } from './schema/photo.ts'
