@@ -78,11 +78,7 @@ export function findBand(
   const strips = stripsOf(picture, trunk, search, width)
   const finds = HALF_HEIGHTS.flatMap((half) => {
     const reach = Math.max(2, Math.round(half * width * 1.6))
-    const lines = strips.map(({ grey, behindCard }) =>
-      behindCard && search.hidden
-        ? besideCard(grey, reach, from, search.hidden)
-        : grey.map((_, k) => ridgeAt(grey, k, k - reach, k + reach)),
-    )
+    const lines = strips.map((strip) => lineOf(strip, reach, search))
     return [1, -1].flatMap((sign) => {
       const strength = (curve: Curve): number =>
         strengthOf(curve, strips, lines, width, sign, LEAST_SHARE[search.seen])
@@ -90,7 +86,8 @@ export function findBand(
       // Inside the band every row is as clear as the next; rounded off, its middle is the strongest.
       const centred = (curve: Curve): number =>
         strengthOf(curve, strips, rounded, width, sign, 0, Infinity)
-      return strongestPerRow(to - from, strength).map((find) => ({ ...find, centred }))
+      const how = { centred, sign, reach }
+      return strongestPerRow(to - from, strength).map((find) => ({ ...find, ...how }))
     })
   })
   const best = finds.reduce<(typeof finds)[number] | undefined>(
@@ -104,7 +101,55 @@ export function findBand(
   if (far.some((find) => find.sum > RIVAL * best.sum)) return undefined
   const { middle, bow, tilt } = refined(best.curve, best.centred, width)
   const height = (u: number): number => from + 0.5 + middle + (4 * bow * u * u + tilt * u) * width
-  return { left: height(-0.5), middle: height(0), right: height(0.5), contrast: best.sum }
+  const end = (side: -1 | 1): number => {
+    const u = side * (0.5 - OUTER_SHARE)
+    return followed(picture, trunk, search, height(u), u, best.sign, best.reach) ?? height(side / 2)
+  }
+  return { left: end(-1), middle: height(0), right: end(1), contrast: best.sum }
+}
+
+/** This far from the outline its pixels are mixed with the room behind. */
+const MIXED_PX = 1.5
+/** From one column to the next the band rises or falls by no more than this, px. */
+const STEP_PX = 2
+
+/**
+ * The height of the band where it leaves the sight: from the outermost strip it is followed column by
+ * column to the edge of the trunk, where a ring seen from above turns up faster than the middle tells.
+ */
+function followed(
+  picture: Picture,
+  trunk: readonly OutlineRow[],
+  search: Search,
+  start: number,
+  across: number,
+  sign: number,
+  reach: number,
+): number | undefined {
+  const side = Math.sign(across)
+  const first = rowAt(trunk, start - 0.5)
+  if (!first) return undefined
+  let [y, x] = [start, (first.left + first.right) / 2 + across * (first.right - first.left)]
+  for (;;) {
+    const row = rowAt(trunk, y - 0.5)
+    if (!row) return undefined
+    if (side < 0 ? x < row.left + MIXED_PX : x > row.right - MIXED_PX) return y
+    const from = Math.round(y) - 2 * reach - STEP_PX
+    const grey = Array.from({ length: 4 * reach + 2 * STEP_PX + 1 }, (_, k) =>
+      luma(picture, Math.floor(x), from + k),
+    )
+    const column = { grey, across, behindCard: within(x, search.hidden, 0) }
+    const line = softened(lineOf(column, reach, { ...search, from }), reach)
+    const near = line.flatMap((value, k) =>
+      value === undefined || Math.abs(from + k + 0.5 - y) > STEP_PX
+        ? []
+        : [[value * sign, k] as const],
+    )
+    const [value, k] = near.reduce((top, one) => (one[0] > top[0] ? one : top), [0, 0])
+    if (value < LEAST_CONTRAST) return undefined
+    y = from + k + 0.5
+    x += side
+  }
 }
 
 function strongestPerRow(rows: number, strength: (curve: Curve) => number) {
@@ -191,13 +236,22 @@ function stripsOf(
     for (let y = from; y < to; y++) {
       const row = rowAt(trunk, y)
       const x = row ? (row.left + row.right) / 2 + across * (row.right - row.left) : 0
-      behindCard ||= hidden !== undefined && x > hidden.left - half && x < hidden.right + half
+      behindCard ||= within(x, hidden, half)
       let sum = 0
       for (let dx = -half; dx <= half; dx++) sum += luma(picture, Math.floor(x) + dx, y)
       grey.push(sum / (2 * half + 1))
     }
     return { across, grey, behindCard }
   })
+}
+
+const within = (x: number, hidden: Hidden | undefined, half: number): boolean =>
+  hidden !== undefined && x > hidden.left - half && x < hidden.right + half
+
+function lineOf({ grey, behindCard }: Strip, reach: number, { from, hidden }: Search): Line {
+  return behindCard && hidden
+    ? besideCard(grey, reach, from, hidden)
+    : grey.map((_, k) => ridgeAt(grey, k, k - reach, k + reach))
 }
 
 /** The rim of a card blurs the row above it; a slit of cloth narrower than this does not show. px. */

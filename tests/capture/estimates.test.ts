@@ -358,4 +358,16 @@ describe('several ways to one length', () => {
     const outcome = together([way(380, 5), way(420, 5)])
     expect(outcome.ok && outcome.estimate.pm90).toBeGreaterThan(20)
   })
+
+  it('is not shaken by what chance puts between two honest ways', () => {
+    // 12 mm of a difference that strays by 5 sqrt 2 = 7.1: one pair in eleven lies so far apart.
+    const outcome = together([way(400, 5), way(412, 5)])
+    expect(outcome.ok && outcome.estimate.pm90).toBeLessThan(1.05 * ((1.5 * 5) / Math.SQRT2))
+  })
+
+  it('takes no chance difference for a contradiction where depth explains it', () => {
+    // The difference strays by 1 sqrt 2 and twice 5 together: 10.1 mm, and 10 lie between them.
+    const outcome = together([way(400, 1, 5), way(410, 1, -5)])
+    expect(outcome.ok && outcome.estimate.pm90).toBeCloseTo(1.5 * Math.sqrt(0.5), 2)
+  })
 })

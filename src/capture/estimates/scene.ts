@@ -19,6 +19,26 @@ import { NO_NUMBER_WORDS } from '../seen.words.ts'
  */
 export const NINE_IN_TEN = 1.5
 
+/**
+ * Now and then a point is misread, and its way lies off by several times what it claims. Common practice,
+ * no source.
+ */
+const SLIP = { share: 0.05, times: 5 } as const
+
+/**
+ * How much wider than their claims a length's ways say it to be. Two honest ways lie apart by chance, and
+ * that tells nothing of their mean; only as far as one of them is likely a slip does it count (mixture of
+ * two normal distributions, any textbook).
+ * @param apart chi squared of the ways about their mean, of `free` degrees of freedom
+ */
+function stretchOf(apart: number, free: number): number {
+  const { share, times } = SLIP
+  const slip = (share / times) * Math.exp(-apart / (2 * times ** 2))
+  const honest = (1 - share) * Math.exp(-apart / 2)
+  const likely = slip / (slip + honest)
+  return Math.sqrt(1 - likely + likely * Math.max(1, apart / free))
+}
+
 /** One way to a length: its value and standard deviation, mm. */
 export interface Way {
   readonly value: number
@@ -102,9 +122,12 @@ export function together(ways: readonly WayOutcome[], shared = 0): EstimateOutco
   const weight = (way: Way): number => own(way) * (1 - way.byDepth * pull)
   const sum = total(weight)
   const value = total((way) => way.value * weight(way)) / sum
-  // Two ways further apart than they claim show that at least one claim is too good.
-  const apart = total((way) => (way.value - value) ** 2 / (way.sd ** 2 + way.byDepth ** 2))
-  const stretch = good.length > 1 ? Math.max(1, Math.sqrt(apart / (good.length - 1))) : 1
+  const off = (way: Way): number => way.value - value
+  const drawn = total((way) => own(way) * off(way) * way.byDepth) ** 2
+  const apart =
+    total((way) => own(way) * off(way) ** 2) -
+    drawn / (1 + total((way) => own(way) * way.byDepth ** 2))
+  const stretch = good.length > 1 ? stretchOf(apart, good.length - 1) : 1
   const sd = Math.hypot(stretch / Math.sqrt(sum), shared)
   return {
     ok: true,
