@@ -4,6 +4,7 @@
  */
 import { expect, test } from './journey.ts'
 import { breaches } from './breaches.ts'
+import { asItStands } from './every-place.ts'
 import { goTo, hungAndSewn } from './walk.ts'
 
 const WORDS = 'calico thimble lantern gate'
@@ -62,6 +63,7 @@ test('a photo is closed, locked and opened, and no address of it is left behind'
     expect(await breaches(page), place).toEqual([])
   }
   await expect(page.getByText('This photo is locked.').first()).toBeVisible()
+  await asItStands(page, 'a locked photo')
   await page.getByLabel('Passphrase of the photos').fill('calico thimble lantern')
   await page.getByRole('button', { name: 'Open the photos' }).click()
   await expect(page.getByText('Not opened.')).toBeVisible()
