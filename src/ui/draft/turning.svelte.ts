@@ -25,7 +25,7 @@ export class Turning {
   /** The choice in hand and the value its knob shows. */
   hand = $state.raw<{ readonly id: ChoiceId; readonly value: Mm } | undefined>()
   /** The choice in hand without its value: what does not move with it hears of taking and letting go. */
-  readonly held = $derived(this.hand?.id)
+  held = $state.raw<ChoiceId | undefined>()
   /** The round as it would be; undefined while nothing is in hand. */
   drawn = $state.raw<Corrected | undefined>()
   /** By the name of what was turned. */
@@ -55,7 +55,7 @@ export class Turning {
   }
 
   turn = (id: ChoiceId, value: Mm, setting: Mm) => {
-    this.hand = { id, value }
+    this.#take({ id, value })
     this.#show(id, turned(this.#round(), id, setting))
   }
 
@@ -69,7 +69,7 @@ export class Turning {
           this.#remember({ name: id, words: CHOICES[id].label, before }, true)
       // She may have taken it, or another, in hand again while this was being kept.
       if (this.hand !== held) return
-      this.hand = undefined
+      this.#take(undefined)
       this.drawn = undefined
     })
   }
@@ -102,6 +102,10 @@ export class Turning {
       if (last && (await this.#keep(() => last.before))) this.last = undefined
     })
 
+  #take(hand: Turning['hand']) {
+    this.hand = hand
+    this.held = hand?.id
+  }
   #show(name: string, outcome: Turned) {
     this.refused = outcome.ok ? undefined : { name, sentence: outcome.sentence }
     if (outcome.ok) this.drawn = outcome.corrected

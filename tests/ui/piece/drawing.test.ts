@@ -4,6 +4,7 @@ import { draft } from '../../../src/draft/make.ts'
 import { pieceOf, type Draft } from '../../../src/draft/draft.ts'
 import { outline } from '../../../src/draft/piece.ts'
 import { contains } from '../../../src/geometry/contains.ts'
+import { pathLength } from '../../../src/geometry/length.ts'
 import { flatten, pathEnd } from '../../../src/geometry/path.ts'
 import { arc, line } from '../../../src/geometry/segment.ts'
 import { distance, point, type Point } from '../../../src/geometry/point.ts'
@@ -15,7 +16,7 @@ import {
   teeth,
 } from '../../../src/ui/parts/piece/inner-lines.ts'
 import { levelWords } from '../../../src/ui/parts/piece/level-words.ts'
-import { centreWordsAt, placeLetters } from '../../../src/ui/parts/piece/letters.ts'
+import { carriedLetters, centreWordsAt, placeLetters } from '../../../src/ui/parts/piece/letters.ts'
 import { lineLengths, litLength } from '../../../src/ui/parts/piece/line-lengths.ts'
 import { arrowData, pathData } from '../../../src/ui/parts/piece/path-data.ts'
 import { mm } from '../../../src/units/length.ts'
@@ -189,5 +190,52 @@ describe('what a half piece may hold', () => {
     const near = { name: 'waistLine' as const, from: point(0, 112), to: point(300, 112) }
     const [upper, lower] = levelWords([level, near], [], 1)
     expect((lower?.at.y ?? 0) - (upper?.at.y ?? 0)).toBeGreaterThan(16)
+  })
+})
+
+// House drawing: what is turned moves, its words keep their side. The tape says the lengths: 330 mm
+// from side neck to sleeve edge whatever the ease; 10 mm more of quarter-bust ease is 10 mm of width.
+describe('while a choice is in hand', () => {
+  const stood = lineLengths(back, blouse.steps, words)
+  const easier = draft('blouse', body(), { ...standardChoices(), easeBust: mm(32) })
+  const wider = pieceOf(easier, 'back')
+  const now = lineLengths(wider, easier.steps, { ...words, stood })
+  const of = (lengths: typeof now, id: string) => lengths.find((l) => l.id === id)
+
+  test('the same lengths stand where they stood along their lines', () => {
+    expect(now.map((l) => l.id).sort()).toEqual(stood.map((l) => l.id).sort())
+    for (const l of now) expect(l.share, l.id).toBe(of(stood, l.id)?.share)
+  })
+  test('each says what its line measures now', () => {
+    for (const l of now.filter(({ id }) => !id.startsWith('dart')))
+      expect(l.length, l.id).toBeCloseTo(pathLength(l.path), 9)
+    expect(of(now, 'edge overarm')?.length).toBeCloseTo(330, 6)
+    const underarm = stood.find((l) => Math.round(l.length) === 257)
+    expect(of(now, underarm?.id ?? '')?.length).toBeCloseTo(257 + 10, 6)
+  })
+  test('letters go with their points on the side where they stood', () => {
+    const letters = placeLetters(back.points, [], [], 20)
+    for (const { name, point: to, at } of carriedLetters(wider.points, letters) ?? []) {
+      const was = letters.find((l) => l.name === name)
+      expect(to).toEqual(wider.points[name])
+      expect(at.x - to.x, name).toBeCloseTo((was?.at.x ?? 0) - (was?.point.x ?? 0), 9)
+      expect(at.y - to.y, name).toBeCloseTo((was?.at.y ?? 0) - (was?.point.y ?? 0), 9)
+    }
+    expect(carriedLetters(wider.points, letters)).toHaveLength(letters.length)
+    expect(carriedLetters({ ...wider.points, Z9: point(0, 0) }, letters)).toBeUndefined()
+  })
+  test('the name of a level keeps its side of the line', () => {
+    const level = { name: 'bustLine' as const, from: point(0, 100), to: point(300, 100) }
+    const over = { id: 'dart', length: mm(20), path: [], at: point(280, 92), angle: 0 }
+    const under = levelWords([level], [over], 1)
+    expect(levelWords([level], [], 1, under)[0]?.at.y).toBeGreaterThan(100)
+  })
+  test('words inside the outline keep their place along the line', () => {
+    const path = [line(point(0, 0), point(200, 0))]
+    const zip = { name: 'zip' as const, words: 'zip', path }
+    const first = innerWords(zip, [point(100, 15)], 15, 1)
+    expect(first.at.x).not.toBeCloseTo(100, 6)
+    const moved = { ...zip, path: [line(point(0, 50), point(200, 50))] }
+    expect(innerWords(moved, [], 15, 1, first).at).toEqual(point(first.at.x, first.at.y + 50))
   })
 })

@@ -39,6 +39,8 @@ export interface InnerWords {
   /** Radians; never upside down. */
   readonly angle: number
   readonly anchor: 'middle' | 'start'
+  /** Which of the places for such words it is. */
+  readonly place: number
 }
 
 /** Along the line, the middle first. */
@@ -51,48 +53,57 @@ const LETTER = 6
 
 /**
  * The words of an inner line: along it and inside the piece where they find room, `gap` mm off;
- * a line shorter than its words has them beside its foot. @param clear what they must not lie on
+ * a line shorter than its words has them beside its foot. @param clear what they must not lie on;
+ * @param stood where they stood, while a choice is in hand
  */
 export function innerWords(
   { words, path }: InnerLine,
   clear: readonly Point[],
   gap: number,
   px: number,
+  stood?: InnerWords,
 ): InnerWords {
   const [long, wide] = [pathLength(path), words.length * LETTER * px]
-  if (long < wide) {
+  const short = long < wide
+  const places = stood && (stood.anchor === 'start') === short ? [stood.place] : undefined
+  if (short) {
     const foot = add(pathEnd(path), { x: gap, y: 0 })
-    const beside = ROWS.map((row) => add(foot, { x: 0, y: row * ROW * px }))
+    const row = (place: number) => add(foot, { x: 0, y: (ROWS[place] ?? 0) * ROW * px })
     const over = (at: Point): number =>
       clear.filter(
         (p) => p.x > at.x - gap && p.x < at.x + wide + gap && Math.abs(p.y - at.y) < (ROW / 2) * px,
       ).length
-    const at = beside.reduce((best, next) => (over(next) < over(best) ? next : best))
-    return { words, at, angle: 0, anchor: 'start' }
+    const place = least(places ?? ROWS.keys(), (one) => over(row(one)))
+    return { words, at: row(place), angle: 0, anchor: 'start', place }
   }
-  const tries = PLACES.map((share) => along({ path, words }, share, gap))
-  const covers = ({ at }: InnerWords): number =>
-    clear.filter((p) => distance(p, at) < wide / 2).length
-  return tries.reduce((best, next) => (covers(next) < covers(best) ? next : best))
+  const along = (place: number) => alongLine(path, PLACES[place] ?? 0.5, gap)
+  const covers = (place: number): number => {
+    const { at } = along(place)
+    return clear.filter((p) => distance(p, at) < wide / 2).length
+  }
+  const place = least(places ?? PLACES.keys(), covers)
+  return { words, ...along(place), anchor: 'middle', place }
 }
 
-function along(
-  { path, words }: Pick<InnerLine, 'path' | 'words'>,
-  share: number,
-  gap: number,
-): InnerWords {
+/** The first of the places that covers least. */
+function least(places: Iterable<number>, covers: (place: number) => number): number {
+  let best: { readonly place: number; readonly covered: number } | undefined
+  for (const place of places) {
+    if (best?.covered === 0) break
+    const covered = covers(place)
+    if (!best || covered < best.covered) best = { place, covered }
+  }
+  return best?.place ?? 0
+}
+
+function alongLine(path: Path, share: number, gap: number): Pick<InnerWords, 'at' | 'angle'> {
   const place = placeAt(path, pathLength(path) * share)
   const [on, way] = [pointAtPlace(path, place), tangentAtPlace(path, place)]
   const upright = Math.abs(way.x) < UPRIGHT
   const read = (upright ? way.y > 0 : way.x < 0) ? scale(way, -1) : way
   // Inside: right of the centre, else on the right of the clockwise outline.
   const inside = Math.abs(on.x) < ON_CENTRE ? { x: 1, y: 0 } : quarterTurn(way)
-  return {
-    words,
-    at: add(on, scale(inside, gap)),
-    angle: Math.atan2(read.y, read.x),
-    anchor: 'middle',
-  }
+  return { at: add(on, scale(inside, gap)), angle: Math.atan2(read.y, read.x) }
 }
 /** A line this near to upright is read from its foot upwards. */
 const UPRIGHT = 0.3

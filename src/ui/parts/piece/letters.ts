@@ -5,11 +5,13 @@
 import type { Piece } from '../../../draft/piece.ts'
 import { boxOf, boxOfPoints, grown } from '../../../geometry/box.ts'
 import { flatten, pathEnd, pathStart, type Path } from '../../../geometry/path.ts'
-import { between, distance, type Point } from '../../../geometry/point.ts'
+import { add, between, distance, subtract, type Point } from '../../../geometry/point.ts'
 
 export interface Letter {
   readonly name: string
   readonly point: Point
+  /** From the point to the middle of the letter. */
+  readonly off: Point
   /** Middle of the letter. */
   readonly at: Point
 }
@@ -91,10 +93,25 @@ export function placeLetters(
       if (!best || cost < best.cost) best = { at, cost }
     }
     if (!best) throw new Error(`letters: no place round ${name}`)
-    set.push({ name, point, at: best.at })
+    set.push({ name, point, off: subtract(best.at, point), at: best.at })
     words.push(best.at)
   }
   return set
+}
+
+/**
+ * The letters on their points as these lie now, each on the side where it stood: while a choice is
+ * in hand. Undefined where a letter has come that stood nowhere.
+ */
+export function carriedLetters(
+  points: Readonly<Record<string, Point>>,
+  stood: readonly Letter[],
+): readonly Letter[] | undefined {
+  const now = stood.flatMap(({ name, off }): Letter[] => {
+    const point = points[name]
+    return point ? [{ name, point, off, at: add(point, off) }] : []
+  })
+  return now.length === Object.keys(points).length ? now : undefined
 }
 
 /** The middle of the longest stretch of the centre without a point or an opening: words there meet no letter. */

@@ -8,6 +8,8 @@ export interface LevelWords {
   readonly name: LevelName
   /** Foot of the words at their right end. */
   readonly at: Point
+  /** They stand under the line, not over it. */
+  readonly under: boolean
   /** Points the words lie over. */
   readonly over: readonly Point[]
 }
@@ -18,16 +20,19 @@ const [LETTER, OVER, UNDER, NEAR] = [6.5, 5, 19, 16]
 const MIDDLE = 4
 const ROOM = 66
 
+/** @param stood the words whose side of the line is kept, while a choice is in hand */
 export function levelWords(
   levels: readonly Level[],
   standing: readonly LineLength[],
   px: number,
+  stood: readonly LevelWords[] = [],
 ): readonly LevelWords[] {
   const taken = standing.flatMap((l) => wordsOver(l, ROOM * px))
   const placed: LevelWords[] = []
   for (const { name, to } of levels) {
     const standingAt = (y: number): LevelWords => ({
       name,
+      under: y > 0,
       at: { x: to.x, y: to.y + y * px },
       over: [0, 0.25, 0.5, 0.75, 1].map((k) => ({
         x: to.x - k * LEVEL_WORDS[name].length * LETTER * px,
@@ -39,7 +44,9 @@ export function levelWords(
         over.some((p) => distance(p, t) < NEAR * px),
       )
     const [above, under] = [standingAt(-OVER), standingAt(UNDER)]
-    placed.push(met(above) && !met(under) ? under : above)
+    const before = stood.find((l) => l.name === name)
+    const below = before ? before.under : met(above) && !met(under)
+    placed.push(below ? under : above)
   }
   return placed
 }

@@ -1,6 +1,8 @@
 /**
  * The lengths that stand along the lines of a drawing: every edge, and the longest of the
  * measured lines where several lie on each other. A line being walked always has its length.
+ * While a choice is in hand they are carried along where they stood, and only say what has become
+ * of them: words that jump about are not read.
  */
 import { pathLength } from '../../../geometry/length.ts'
 import {
@@ -33,28 +35,38 @@ export interface LineLength {
   readonly at: Point
   /** Radians; never upside down. */
   readonly angle: number
+  /** Where along the line its words stand, 0 to 1; undefined where they have one place only. */
+  readonly share?: number
 }
 
 const SAME = 0.01
 
 /**
  * `gap` in mm: how far the words stand off the line; `room` in mm: how long they are; `taken` are
- * points where other words stand.
+ * points where other words stand; `stood` are lengths whose places are kept, asked anew for nothing.
  */
 export function lineLengths(
   piece: Piece,
   steps: readonly Step[],
-  { gap, room, taken = [] }: { gap: number; room: number; taken?: readonly Point[] },
+  {
+    gap,
+    room,
+    taken = [],
+    stood,
+  }: {
+    gap: number
+    room: number
+    taken?: readonly Point[]
+    stood?: readonly LineLength[] | undefined
+  },
 ): readonly LineLength[] {
-  const clear = [
-    ...Object.values(piece.points),
-    ...piece.darts.flatMap((d) => along(d.upperTip, d.lowerTip)),
-    ...piece.edgeDarts.flatMap((d) => along(d.tip, between(d.upper, d.lower, 0.5))),
-    ...piece.edges.flatMap((e) => corners(e.path)),
-  ]
+  const clear = stood ? [] : keptClear(piece)
   const edges = piece.edges
     .filter((e) => e.role !== 'fold')
-    .map((e) => beside(`edge ${partName(e)}`, e.path, { gap, room, clear }))
+    .map((e) => {
+      const id = `edge ${partName(e)}`
+      return beside(id, e.path, { gap, room, clear }, placesOf(id, stood))
+    })
   const darts = piece.darts.map((d, i): LineLength => {
     const path = [line(d.inner, d.outer)]
     // Below the mouth, outside the dart: above it stands the length of the waist line. Of two
@@ -72,6 +84,7 @@ export function lineLengths(
     return { id: `dart ${partName(d)}`, length: mm(distance(d.upper, d.lower)), path, at, angle: 0 }
   })
   const standing = [...edges, ...darts, ...sideDarts]
+  if (stood) return [...standing, ...carriedAlong(piece, steps, stood, { gap, room, clear })]
   return measuredLengths(piece, steps, { gap, room, clear }).reduce<readonly LineLength[]>(
     // Where words stand already, a measured line goes without until it is walked.
     (kept, l) =>
@@ -81,6 +94,14 @@ export function lineLengths(
     standing,
   )
 }
+
+/** What no length is to lie on: letters, darts, corners. */
+const keptClear = (piece: Piece): Point[] => [
+  ...Object.values(piece.points),
+  ...piece.darts.flatMap((d) => along(d.upperTip, d.lowerTip)),
+  ...piece.edgeDarts.flatMap((d) => along(d.tip, between(d.upper, d.lower, 0.5))),
+  ...piece.edges.flatMap((e) => corners(e.path)),
+]
 
 /** Do the words of a length lie on other words? */
 const clash = (taken: readonly Point[], l: LineLength, room: number): boolean =>
@@ -99,17 +120,36 @@ function measuredLengths(
     ...piece.edges.filter((e) => e.role !== 'fold'),
     ...piece.inner.filter((i) => i.name === 'centreFront'),
   ].map(({ path }) => path)
-  const drawn = ownSteps(piece, steps).flatMap((s) => (s.verb === 'measure' ? s.lights : []))
   const kept: LineLength[] = []
-  for (const path of [...drawn].sort((a, b) => pathLength(b) - pathLength(a))) {
-    const length = pathLength(path)
+  const drawn = measuredLines(piece, steps).map((l) => ({ ...l, length: pathLength(l.path) }))
+  for (const { id, path, length } of drawn.sort((a, b) => b.length - a.length)) {
     const onEdge = told.some((line) => liesOn(path, line))
     if (length < words.room || onEdge || kept.some((k) => liesOn(path, k.path))) continue
-    const placed = beside(`line ${kept.length}`, path, words)
+    const placed = beside(id, path, words)
     if (placed.covers <= CROWDED) kept.push(placed)
   }
   return kept
 }
+
+/** The measured lines among those that stood, each where it stood. */
+const carriedAlong = (
+  piece: Piece,
+  steps: readonly Step[],
+  stood: readonly LineLength[],
+  words: Words,
+): readonly LineLength[] =>
+  measuredLines(piece, steps)
+    .filter(({ id }) => stood.some((l) => l.id === id))
+    .map(({ id, path }) => beside(id, path, words, placesOf(id, stood)))
+
+/** In the order of the steps, so that a line keeps its name while the draft moves. */
+const measuredLines = (
+  piece: Piece,
+  steps: readonly Step[],
+): readonly { readonly id: string; readonly path: Path }[] =>
+  ownSteps(piece, steps)
+    .flatMap((s) => (s.verb === 'measure' ? s.lights : []))
+    .map((path, i) => ({ id: `line ${i}`, path }))
 
 /** A line whose words would lie over more points than this goes without them until it is walked. */
 const CROWDED = 2
@@ -152,14 +192,25 @@ interface Words {
 }
 /** Along the line, the middle first. */
 const PLACES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.22, 0.78, 0.14, 0.86]
+/** Where the words of a line may stand: anywhere, or only where they stood. */
+function placesOf(id: string, stood: readonly LineLength[] | undefined): readonly number[] {
+  const share = stood?.find((l) => l.id === id)?.share
+  return share === undefined ? PLACES : [share]
+}
 /** A line this near to upright is read from its foot upwards, whichever way it was drawn. */
 const UPRIGHT = 0.3
 
 /** The outline runs clockwise, so its left side is outside; a measured line is read from below. */
-function beside(id: string, path: Path, { gap, room, clear }: Words): Placed {
+function beside(
+  id: string,
+  path: Path,
+  { gap, room, clear }: Words,
+  shares: readonly number[] = PLACES,
+): Placed {
   const length = pathLength(path)
-  let best: { at: Point; angle: number; covers: number } | undefined
-  for (const share of PLACES) {
+  let best: { at: Point; angle: number; share: number; covers: number } | undefined
+  for (const share of shares) {
+    if (best?.covers === 0) break
     const place = placeAt(path, length * share)
     const way = tangentAtPlace(path, place)
     const flipped = way.x < -UPRIGHT || (Math.abs(way.x) <= UPRIGHT && way.y > 0)
@@ -167,7 +218,8 @@ function beside(id: string, path: Path, { gap, room, clear }: Words): Placed {
     const outward = scale(quarterTurn(id.startsWith('edge') ? way : read), -1)
     const at = add(pointAtPlace(path, place), scale(outward, gap))
     const covers = clear.filter((p) => distance(p, at) < room * 0.62).length
-    if (!best || covers < best.covers) best = { at, angle: Math.atan2(read.y, read.x), covers }
+    if (!best || covers < best.covers)
+      best = { at, angle: Math.atan2(read.y, read.x), share, covers }
   }
   if (!best) throw new Error(`${id}: no place for its length`)
   return { id, length: mm(length), path, ...best }
