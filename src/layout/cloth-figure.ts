@@ -21,7 +21,7 @@ import { mm } from '../units/length.ts'
 import { PLACE_WORDS } from './cloth.words.ts'
 import type { LyingPiece, LyingSection } from './lying.ts'
 import type { Outline } from './outline.ts'
-import { centreLine, grainLine } from './run-inside.ts'
+import { centreLine, grainLine, stripNumberPlace } from './run-inside.ts'
 
 /** Type, and the room for dimensions at the left and the foot, mm. */
 const TYPE = 3.4
@@ -55,7 +55,7 @@ export function clothFigure(
     ...(both ? [pathMark('hair', ticks(at, low, 1, s.length, small))] : []),
     ...(s.border === undefined ? [] : [pathMark('inner', [run(0, s.border, s.length, s.border)])]),
     ...(s.double === undefined ? [] : [pathMark('inner', [run(0, s.double, s.length, s.double)])]),
-    ...s.pieces.flatMap((p) => pieceMarks(p, at, small)),
+    ...s.pieces.flatMap((p) => pieceMarks(p, at)),
     textMark(formatLength(mm(s.length), units), point(ROOM.left - 3, tall / 2), TYPE, {
       angle: -Math.PI / 2,
       anchor: 'middle',
@@ -79,7 +79,7 @@ function ticks(at: At, y: number, way: number, length: number, small: number): P
   })
 }
 
-function pieceMarks(p: LyingPiece, at: At, small: number): (PathMark | TextMark)[] {
+function pieceMarks(p: LyingPiece, at: At): (PathMark | TextMark)[] {
   const ring = (o: Outline): Path =>
     Array.from({ length: o.length / 2 }, (_, i) => {
       const k = (2 * i + 2) % o.length
@@ -89,11 +89,20 @@ function pieceMarks(p: LyingPiece, at: At, small: number): (PathMark | TextMark)
   const [a, b] = [at(...from), at(...to)]
   const long = distance(a, b)
   const middle = point((a.x + b.x) / 2, (a.y + b.y) / 2)
-  const across = (from[1] + to[1]) / 2
   const centre = centreLine(p.at, p.across)
   const name = `${p.number} ${p.words}`
-  // Beside its arrow, where the letters have room: each about half as wide as it is high.
-  const fits = p.kind !== 'bias' && name.length * TYPE * 0.55 < (p.at.high - across) * small
+  const isStrip = p.kind === 'bias'
+  // Beside its arrow and, of a piece opened out, clear of its centre too; over an arrow that runs
+  // across the page.
+  const foot = ((): Point => {
+    if (isStrip) return at(...stripNumberPlace(p.cut, p.number))
+    if (p.across) return point(Math.min(a.x, b.x), middle.y - TYPE)
+    const [start, end] = [at(...centre.from), at(...centre.to)]
+    return point(p.whole ? Math.max(middle.x, start.x, end.x) : middle.x, middle.y)
+  })()
+  // Where the letters have room: each about half as wide as it is high.
+  const room = at(0, p.at.high).x - foot.x
+  const fits = !isStrip && name.length * TYPE * 0.55 < room
   /** Two short lines of an arrow head, back along its shaft. */
   const head = (tip: Point, foot: Point): Path => {
     const way = unit(subtract(foot, tip))
@@ -106,6 +115,6 @@ function pieceMarks(p: LyingPiece, at: At, small: number): (PathMark | TextMark)
     pathMark('hair', ring(p.seam)),
     ...(p.whole ? [pathMark('dartMiddle', [line(at(...centre.from), at(...centre.to))])] : []),
     ...(long > 10 ? [pathMark('grain', [line(a, b), ...head(a, b), ...head(b, a)])] : []),
-    textMark(fits ? name : `${p.number}`, point(middle.x + 1.5, middle.y + TYPE * 0.36), TYPE),
+    textMark(fits ? name : `${p.number}`, point(foot.x + 1.5, foot.y + TYPE * 0.36), TYPE),
   ]
 }

@@ -9,13 +9,18 @@ import { clothOf, type ClothWishes } from './cloth-wishes.ts'
 import { CLOTH_PLAN, SECTION_WORDS } from './cloth.words.ts'
 import { cutList, interfacing, markingList } from './cut-list.ts'
 import type { CutPart } from './cut-part.ts'
-import type { ClothLayout } from './lay-out.ts'
+import { clothUsed, type ClothLayout } from './lay-out.ts'
 import { interfacingSentence, notionSentence } from './list-words.ts'
 import type { LyingSection } from './lying.ts'
 import { placeSentence, sectionSentence } from './lying-words.ts'
-import { missedAt, missedSentence } from './match.ts'
 import { notions } from './notions.ts'
+import { stripesTold } from './stripes.ts'
 
+/** A width beside the one that is drawn, and the length of the layout found on it. */
+export interface OtherWidth {
+  readonly width: Mm
+  readonly length: Mm
+}
 export interface ClothTold {
   readonly draft: Draft
   readonly parts: readonly CutPart[]
@@ -24,6 +29,7 @@ export interface ClothTold {
   readonly layout: ClothLayout
   readonly sections: readonly LyingSection[]
   readonly by: SoldBy
+  readonly others: readonly OtherWidth[]
 }
 
 const text = (said: string): InstructionLine => ({ kind: 'text', text: said })
@@ -38,7 +44,7 @@ export function clothLines(told: ClothTold, units: UnitChoice): InstructionLine[
   const said = (length: number): string => formatLength(mm(length), units)
   return [
     { kind: 'title', text: CLOTH_PLAN.title },
-    text(CLOTH_PLAN.on(said(wishes.width), layout.manner, said(layout.length), wishes.oneWay)),
+    text(CLOTH_PLAN.on(said(wishes.width), layout.manner, said(clothUsed(layout)), wishes.oneWay)),
     ...repeatLines(told, units),
     ...sections.map((s, i): InstructionLine => ({
       kind: 'head',
@@ -56,24 +62,40 @@ export function clothLines(told: ClothTold, units: UnitChoice): InstructionLine[
   ]
 }
 
-function repeatLines({ wishes, parts: cut }: ClothTold, units: UnitChoice): InstructionLine[] {
+function repeatLines({ wishes, parts, sections }: ClothTold, units: UnitChoice): InstructionLine[] {
   const { repeatAlong, repeatAcross } = wishes
   if (repeatAlong === undefined && repeatAcross === undefined) return []
   const said = (length: Mm | undefined) =>
     length === undefined ? length : formatLength(length, units)
-  const repeat = CLOTH_PLAN.repeat(said(repeatAlong), said(repeatAcross))
-  const missed = repeatAlong === undefined ? [] : missedAt(cut, repeatAlong)
-  return [text(`${repeat} ${missedSentence(missed, units)}`.trimEnd())]
+  return [
+    CLOTH_PLAN.repeat(said(repeatAlong), said(repeatAcross)),
+    ...stripesTold(parts, clothOf(wishes), wishes.matchAt, sections, units),
+  ].map(text)
 }
 
-function amountLines({ wishes, layout, by }: ClothTold, units: UnitChoice): InstructionLine[] {
-  const amount = amountToBuy(mm(layout.length), clothOf(wishes), by, wishes.spare)
+function amountLines(
+  { wishes, layout, by, others }: ClothTold,
+  units: UnitChoice,
+): InstructionLine[] {
+  const bought = (length: number, width: Mm, sold: SoldBy) =>
+    amountToBuy(mm(length), clothOf(wishes, width), sold, wishes.spare)
+  const amount = bought(clothUsed(layout), wishes.width, by)
   return [
     head(CLOTH_PLAN.toBuy(amountWords(amount.buy, by))),
     ...amount.items.map(({ words, adds }): InstructionLine => ({
       kind: 'number',
       text: CLOTH_PLAN.item(words, formatLength(adds, units)),
     })),
+    ...(others.length > 0 ? [text(CLOTH_PLAN.otherWidths)] : []),
+    ...others.map(({ width, length }): InstructionLine => {
+      const [metres, yards] = (['metre', 'yard'] as const).map((sold) =>
+        amountWords(bought(length, width, sold).buy, sold),
+      )
+      return {
+        kind: 'number',
+        text: CLOTH_PLAN.otherWidth(formatLength(width, units), metres!, yards!),
+      }
+    }),
   ]
 }
 

@@ -10,6 +10,7 @@ import type {
   MARKING_WORDS as Marking,
   MATCH_AT_WORDS as MatchAt,
   MISSED_WORDS as Missed,
+  STRIPE_WORDS as Stripes,
   NOTION_WORDS as Notions,
   PLACE_WORDS as Places,
   RUN_WORDS as Run,
@@ -105,6 +106,19 @@ export const MISSED_WORDS: typeof Missed = {
   meet: (levels) =>
     `An der Seite treffen sich die Streifen von Rücken- und Vorderteil ${undListed(levels.map(level))}.`,
   miss: (levels) => `Sie verfehlen sich ${undListed(levels.map((l) => `${level(l)} um ${l.by}`))}.`,
+  choose:
+    'Ein Abnäher in der Seite nimmt Streifen weg: Darüber und darunter können sie sich nicht beide treffen. Lass sie sich treffen, wo man es am meisten sieht; die Achsel verdeckt der Arm.',
+}
+
+export const STRIPE_WORDS: typeof Stripes = {
+  begin: (at, sleeve) =>
+    `Beginne in der Mitte eines Streifens: Rücken- und Vorderteil liegen dann ${AT[at]} auch in der Mitte eines Streifens${sleeve ? ', und die Achsel des Ärmels liegt auf dem Streifen der Achsel, an die er genäht wird' : ''}.`,
+  beginMotif: 'Beginne in der Mitte eines Motivs: Dann liegt die Mitte jedes Teils auch in einem.',
+  foldOn:
+    'Falte in der Mitte eines Streifens: Mitten am Stoffbruch liegen darauf, die anderen auf einem anderen.',
+  fromSelvedge: (selvedge) =>
+    `Quer ist die Mitte eines Streifens ${selvedge} von der Webkante gerechnet. Liegt deine anderswo, gib ihren Abstand als nicht genutzte Webkante an.`,
+  pin: 'Steck Streifen auf Streifen durch beide Lagen, bevor du schneidest.',
 }
 
 export const CLOTH_PLAN: typeof ClothPlan = {
@@ -122,6 +136,8 @@ export const CLOTH_PLAN: typeof ClothPlan = {
     ].join(' und ')}.`,
   toBuy: (amount) => `Zu kaufen: ${amount}`,
   item: (words, length) => `${words}: ${length}`,
+  otherWidths: 'Auf anderen Breiten:',
+  otherWidth: (width, metres, yards) => `${width}: ${metres} oder ${yards}`,
   cutList: 'Zuschneideliste',
   row: (piece, cut, interfacing) =>
     `${piece}: ${cut}${interfacing > 0 ? `; ${interfacing} aus Einlage` : ''}.`,
@@ -173,6 +189,15 @@ const INTERFACED = {
 
 export const WAY_OUT_WORDS: typeof WayOut = {
   crosswiseFacings: 'Leg die Belege quer; sie dehnen sich dort ein wenig anders.',
+  pieced: (lengths, facings) =>
+    [
+      ...(lengths === 0
+        ? []
+        : [
+            `Setz jeden Schrägstreifen aus ${lengths === 2 ? 'zwei' : 'drei'} Stücken zusammen, die Nähte fadengerade.`,
+          ]),
+      ...(facings ? ['Gib den Belegen eine Naht in der Mitte.'] : []),
+    ].join(' '),
   otherClothFacings: 'Schneide Belege und Streifen aus einem anderen leichten Stoff.',
   centreBackSeam: 'Gib dem Rücken eine Naht in der Mitte.',
 }

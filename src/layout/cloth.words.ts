@@ -113,6 +113,21 @@ export const MISSED_WORDS = {
     `Stripes of back and front meet at ${levels.map(level).join(', ')}.`,
   miss: (levels: readonly (Level & { readonly by: string })[]) =>
     `They miss each other ${levels.map((l) => `by ${l.by} at ${level(l)}`).join(', ')}.`,
+  /** Where they miss somewhere. */
+  choose:
+    'A dart in the side takes up stripes: above and below it they cannot both meet. Have them meet where it shows most; an arm covers the underarm.',
+}
+
+/** How the cloth is laid for its stripes before the pieces. */
+export const STRIPE_WORDS = {
+  begin: (at: keyof typeof MATCH_AT_WORDS, sleeve: boolean) =>
+    `Begin in the middle of a stripe: back and front then lie in the middle of one too, at the ${MATCH_AT_WORDS[at]}${sleeve ? ', and the underarm of the sleeve lies on the stripe of the underarm it is sewn to' : ''}.`,
+  beginMotif: 'Begin in the middle of a motif: the centre of every piece then lies in one too.',
+  foldOn:
+    'Fold along the middle of a stripe: centres on the fold lie on it, the others on another.',
+  fromSelvedge: (selvedge: string) =>
+    `Across, the middle of a stripe is reckoned ${selvedge} from the selvedge. Where yours lies elsewhere, give its distance as the selvedge that is not used.`,
+  pin: 'Pin stripe on stripe through both layers before you cut.',
 }
 
 /** The cutting plan on paper. */
@@ -131,6 +146,8 @@ export const CLOTH_PLAN = {
     ].join(' and ')}.`,
   toBuy: (amount: string) => `To buy: ${amount}`,
   item: (words: string, length: string) => `${words}: ${length}`,
+  otherWidths: 'On other widths:',
+  otherWidth: (width: string, metres: string, yards: string) => `${width}: ${metres} or ${yards}`,
   cutList: 'Cut list',
   row: (piece: string, cut: string, interfacing: number) =>
     `${piece}: ${cut}${interfacing > 0 ? `; ${interfacing} of interfacing` : ''}.`,
@@ -179,6 +196,16 @@ export const NOTION_WORDS = {
 /** What she might give up where the cloth does not suffice. */
 export const WAY_OUT_WORDS = {
   crosswiseFacings: 'Lay the facings crosswise; they stretch a little differently there.',
+  /** @param lengths of which each strip is joined; 0 where there is none to join */
+  pieced: (lengths: 0 | 2 | 3, facings: boolean) =>
+    [
+      ...(lengths === 0
+        ? []
+        : [
+            `Join each bias strip of ${lengths === 2 ? 'two' : 'three'} lengths, seams on a thread.`,
+          ]),
+      ...(facings ? ['Give the facings a seam at their centre.'] : []),
+    ].join(' '),
   otherClothFacings: 'Cut the facings and strips from another light cloth.',
   centreBackSeam: 'Give the back a seam down its centre.',
 }

@@ -7,9 +7,8 @@ import { cuttingSaid } from '../draft/piece.words.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { plainCloth } from './cloth.ts'
 import { MARKING_WORDS } from './cloth.words.ts'
-import type { CutPart } from './cut-part.ts'
+import { areaCut, type CutPart } from './cut-part.ts'
 import { layOut } from './lay-out.ts'
-import { outlineArea } from './outline.ts'
 
 export interface CutListRow {
   readonly piece: Piece['id']
@@ -70,10 +69,7 @@ export interface Interfacing {
 
 export function interfacing(parts: readonly CutPart[], width: Mm = INTERFACING_WIDTH): Interfacing {
   const facings = parts.filter((p) => interfaced(p.id)).map(({ match: _match, ...p }) => p)
-  const area = facings.reduce(
-    (sum, p) => sum + p.count * (p.kind === 'onFold' ? 2 : 1) * outlineArea(p.exact),
-    0,
-  )
+  const area = areaCut(facings)
   const cuffs = facings.filter((p) => isCuff(p.id)).length
   const of = cuffs === 0 ? 'facings' : cuffs === facings.length ? 'cuffs' : 'both'
   if (facings.length === 0) return { length: mm(0), width, area, of }

@@ -6,13 +6,14 @@
  */
 import { flatten } from '../geometry/path.ts'
 import type { Point } from '../geometry/point.ts'
+import { SAME_POINT } from '../geometry/tolerance.ts'
 import { outline as seamLine, type Piece, type PieceId } from '../draft/piece.ts'
 import { cuttingLine, type Allowances } from '../output/allowance.ts'
 import type { Mm } from '../units/length.ts'
 import type { MatchAt } from './cloth-wishes.ts'
 import { RUN_WORDS } from './cloth.words.ts'
 import { matchPoints, matched, type Match, type MatchPoint } from './match.ts'
-import { grownOutline, outlineOf, type Outline } from './outline.ts'
+import { grownOutline, outlineArea, outlineOf, type Outline } from './outline.ts'
 import { thinned } from './thinned.ts'
 
 /**
@@ -65,9 +66,10 @@ export function cutParts(
     const exact = outlineOf(ring)
     const grown = grownOutline(thinned(exact, THINNING), THINNING)
     const seam = outlineOf(flatten(seamLine(piece), CHORDS).map(lie))
-    // The fold is no line to stay clear of: the layers go on behind it.
+    // The fold is no line to stay clear of: the layers go on behind it. What was reckoned a hair off
+    // it lies on it.
     const folded = (ring: Outline): Outline =>
-      kind === 'onFold' ? ring.map((v, i) => (i % 2 === 1 && v < 0 ? 0 : v)) : ring
+      kind === 'onFold' ? ring.map((v, i) => (i % 2 === 1 && v < SAME_POINT ? 0 : v)) : ring
     const levels = matchPoints(piece, lie)
     const hem = piece.edges.some((e) => e.name === 'hem') ? allowances.hem : undefined
     parts.push({
@@ -84,6 +86,10 @@ export function cutParts(
   }
   return { ok: true, parts: matched(parts, matchAt) }
 }
+
+/** What all of them take of the cloth at the least, mm²: each as often as it is cut, halves whole. */
+export const areaCut = (parts: readonly CutPart[]): number =>
+  parts.reduce((sum, p) => sum + p.count * (p.kind === 'onFold' ? 2 : 1) * outlineArea(p.exact), 0)
 
 /** The piece says it, its fold edge where there is one. */
 function kindOf(piece: Piece): CutKind {

@@ -1,12 +1,13 @@
 /**
  * A layout as it is kept with the garment: which way the cloth lies and where each piece lies on it,
  * not the pieces. They are cut anew from the draft; where anything that the layout follows from is
- * another now, its mark is another and it is told as out of date.
+ * another now, its mark is another, and it is told as out of date and drawn as it looked.
  */
 import { contentId } from '../output/content-id.ts'
 import type { Mm } from '../units/length.ts'
 import type { Cloth } from './cloth.ts'
 import type { CutPart } from './cut-part.ts'
+import type { PictureSection } from './kept-picture.ts'
 import type { ClothLayout } from './lay-out.ts'
 import { lay, MANNERS, type Manner } from './lay.ts'
 import type { Match } from './match.ts'
@@ -30,6 +31,8 @@ export interface KeptLayout {
   readonly sections: readonly KeptSection[]
   /** How long the other ways were; one that is missing could not be laid. */
   readonly tried: Readonly<Partial<Record<Manner, Mm>>>
+  /** How it looked, for the day its pieces are others; rows from before have none. */
+  readonly drawn?: readonly PictureSection[]
 }
 
 /** Marks were first made from these words; they stay, so that what was kept is known again. */
@@ -65,10 +68,15 @@ export const layMark = (
     ]),
   )
 
+/** Of these pieces on this cloth, whichever way it was to lie. */
+export const isOf = ({ mark }: KeptLayout, parts: readonly CutPart[], cloth: Cloth): boolean =>
+  (['shortest', ...MANNERS] as const).some((wanted) => layMark(parts, cloth, wanted) === mark)
+
 export const keptOf = (
   layout: ClothLayout,
   about: Pick<KeptLayout, 'width' | 'mark' | 'on' | 'tries'>,
   manners: readonly MannerTried[],
+  drawn?: readonly PictureSection[],
 ): KeptLayout => ({
   ...about,
   manner: layout.manner,
@@ -80,6 +88,7 @@ export const keptOf = (
   tried: Object.fromEntries(
     manners.flatMap(({ manner, length }) => (length === undefined ? [] : [[manner, length as Mm]])),
   ),
+  ...(drawn ? { drawn } : {}),
 })
 
 export interface LaidAgain {

@@ -4,7 +4,8 @@
  */
 import type { Cloth } from './cloth.ts'
 import type { CutPart } from './cut-part.ts'
-import { lay, type Lay, type Manner, type Section } from './lay.ts'
+import { mm, type Mm } from '../units/length.ts'
+import { lay, sectionLength, type Lay, type Manner, type Section } from './lay.ts'
 import { pack, type PackOptions } from './pack.ts'
 import type { Layout } from './strip.ts'
 
@@ -72,4 +73,14 @@ const lengthOf = (laid: readonly LaidSection[]): number =>
   laid.reduce(
     (sum, { section, layout }) => sum + layout.length * (section.layers === 'foldedAcross' ? 2 : 1),
     0,
+  )
+
+/** What the layout takes once the cloth is folded where its stripes let it be folded. */
+export const clothUsed = ({ sections }: ClothLayout): Mm =>
+  mm(
+    sections.reduce(
+      (sum, { section, layout }) =>
+        sum + sectionLength(section, layout.length) * (section.layers === 'foldedAcross' ? 2 : 1),
+      0,
+    ),
   )

@@ -4,11 +4,13 @@
  * Folded cloth lies right sides together with the fold on across = 0; half pieces are put on it.
  * The rules are common practice in dressmaking handbooks.
  */
+import { wholeRepeats } from './amount.ts'
 import { bandOf, hasPlace, isWideEnough, type Band } from './band.ts'
 import { extentOf, turnedOutline, turnedOver, type Outline } from './outline.ts'
 import { usableWidth, type Border, type Cloth } from './cloth.ts'
 import { LAY_WORDS } from './cloth.words.ts'
 import type { CutPart } from './cut-part.ts'
+import { mm, type Mm } from '../units/length.ts'
 import type { Lattice, Pose, Strip, StripPiece } from './strip.ts'
 
 export type Manner = 'lengthwise' | 'single' | 'crosswise' | 'partly'
@@ -22,9 +24,15 @@ export interface Section {
   readonly layers: 'single' | 'foldedAlong' | 'foldedAcross' | 'partlyFolded'
   /** Of a partly folded cloth: as far from the fold as it is double. */
   readonly double?: number
+  /** A crosswise fold lies so far from the cut end or a whole number of times as far. */
+  readonly foldStep?: number
   /** For every piece of the strip the part it is, and whether it is the whole of a half piece. */
   readonly parts: readonly { readonly part: CutPart; readonly whole: boolean }[]
 }
+
+/** How far along the cloth a section goes, one of its layers. */
+export const sectionLength = ({ foldStep }: Section, laid: number): Mm =>
+  foldStep === undefined ? mm(laid) : wholeRepeats(mm(laid), mm(foldStep))
 
 export type Lay =
   | { readonly ok: true; readonly manner: Manner; readonly sections: readonly Section[] }
@@ -138,8 +146,13 @@ function crosswise(
   const paired = parts.filter((p) => p.kind === 'pair' || (p.kind === 'bias' && p.count % 2 === 0))
   if (paired.length === 0) return LAY_WORDS.nothingTwice
   const rest = parts.filter((p) => !paired.includes(p))
+  // On the middle of a stripe or of its ground: else the stripes of both layers would not meet.
+  const along = cloth.repeat?.along
   return [
-    make(paired.flatMap(onDouble), width, 'foldedAcross'),
+    {
+      ...make(paired.flatMap(onDouble), width, 'foldedAcross'),
+      ...(along === undefined ? {} : { foldStep: along / 2 }),
+    },
     ...(rest.length > 0 ? [make(rest.flatMap(onSingle), width, 'single')] : []),
   ]
 }

@@ -7,7 +7,7 @@ import type { PieceId } from '../draft/piece.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { Cloth } from './cloth.ts'
 import type { CutKind, CutPart } from './cut-part.ts'
-import { lay, type Section } from './lay.ts'
+import { lay, sectionLength, type Section } from './lay.ts'
 import type { ClothLayout } from './lay-out.ts'
 import { extentOf, movedOutline, type Extent, type Outline } from './outline.ts'
 
@@ -56,7 +56,8 @@ export function lying(
   let [start, number] = [0, 0]
   return layout.sections.map(({ section, layout: own }, s): LyingSection => {
     const begins = start
-    start += own.length * (section.layers === 'foldedAcross' ? 2 : 1)
+    const length = sectionLength(section, own.length)
+    start += length * (section.layers === 'foldedAcross' ? 2 : 1)
     const pieces = own.placed.map((placed, i): Omit<LyingPiece, 'number'> => {
       const { part, whole } = section.parts[placed.piece]!
       const pose = section.strip.pieces[placed.piece]!.poses[placed.pose]!
@@ -78,7 +79,7 @@ export function lying(
     return {
       layers: section.layers,
       start: mm(begins),
-      length: mm(own.length),
+      length,
       width: mm(section.strip.width),
       ...(section.double === undefined ? {} : { double: mm(section.double) }),
       selvedge: cloth.selvedge,

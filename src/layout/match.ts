@@ -110,6 +110,6 @@ export function missedSentence(missed: readonly Missed[], units: UnitChoice): st
     .map((m) => ({ ...m, by: formatLength(mm(m.off), units) }))
   return [
     ...(meet.length > 0 ? [MISSED_WORDS.meet(meet)] : []),
-    ...(miss.length > 0 ? [MISSED_WORDS.miss(miss)] : []),
+    ...(miss.length > 0 ? [MISSED_WORDS.miss(miss), MISSED_WORDS.choose] : []),
   ].join(' ')
 }

@@ -48,8 +48,10 @@ export interface BiasAmount {
   /** Side of a square cut into one continuous strip. */
   readonly square: Mm
 }
-/** The two seams that make a tube of the square, 1/4 in each. */
-const TUBE_SEAMS = inches(1 / 2)
+/** Of a join of two bias strips. Public lessons on bias strips: 1/4 in. */
+export const BIAS_SEAM = inches(1 / 4)
+/** The two seams that make a tube of the square. */
+const TUBE_SEAMS = mm(2 * BIAS_SEAM)
 /**
  * side = √(length × width) and the seams of the tube. Source: public lessons on continuous bias
  * strip: 250 in of 2 in, 22.4, cut 23 in; 98 in of 1 in with two seams of 1/4 in, 10.4 in.

@@ -21,7 +21,7 @@ import type { SoldBy } from './amount.ts'
 import { clothOf, type ClothWishes } from './cloth-wishes.ts'
 import { RUN_WORDS } from './cloth.words.ts'
 import { clothFigure } from './cloth-figure.ts'
-import { clothLines, layoutFigure } from './cloth-lines.ts'
+import { clothLines, layoutFigure, type OtherWidth } from './cloth-lines.ts'
 import { cutParts } from './cut-part.ts'
 import type { ClothLayout } from './lay-out.ts'
 import { lying } from './lying.ts'
@@ -33,6 +33,8 @@ export interface RunOrder {
   readonly by: SoldBy
   /** As it was found and shown; the sewing plan by itself needs none. */
   readonly layout?: ClothLayout
+  /** How long the layouts on her other widths are, for the shop. */
+  readonly others?: readonly OtherWidth[]
 }
 /** A part of the run: from which page to which, counted from 1. */
 export interface RunPart {
@@ -81,7 +83,7 @@ export function printRun(
   const cut = cutParts(draft.pieces, allowances, hemDepth, order.cloth.matchAt)
   if (!cut.ok) return cut
   if (!order.layout) return { ok: false, reason: RUN_WORDS.noLayout }
-  const { layout, cloth, by } = order
+  const { layout, cloth, by, others = [] } = order
   const sections = lying(cut.parts, clothOf(cloth), layout)
   const paper = readingPaper(words.paper, words.units)
   const room = figureRoom(paper)
@@ -91,7 +93,7 @@ export function printRun(
       return [layoutFigure(i), clothFigure(s, half, words.units)] as const
     }),
   )
-  const told = { draft, parts: cut.parts, plan, wishes: cloth, layout, sections, by }
+  const told = { draft, parts: cut.parts, plan, wishes: cloth, layout, sections, by, others }
   const cutting: Part = {
     words: RUN_WORDS.cutting,
     pages: set(clothLines(told, words.units), figures),

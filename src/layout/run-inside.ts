@@ -60,3 +60,18 @@ export function centreLine(
     ? { from: [x, at.low], to: [x, at.high] }
     : { from: [at.left, y], to: [at.right, y] }
 }
+
+/** Of its length, from the middle of a strip: neighbours that lie side by side are numbered in turn. */
+const ALONG_STRIP = [0, 0.22, -0.22]
+
+/** Where the number of a strip stands, that lies aslant: along and across the cloth. */
+export function stripNumberPlace(ring: Outline, number: number): readonly [number, number] {
+  const { left, right, low, high } = extentOf(ring)
+  const first = ring.findIndex((x, i) => i % 2 === 0 && x === left)
+  const rises = ring[first + 1]! < (low + high) / 2 ? 1 : -1
+  const share = ALONG_STRIP[number % ALONG_STRIP.length]!
+  return [
+    (left + right) / 2 + share * (right - left),
+    (low + high) / 2 + rises * share * (high - low),
+  ]
+}

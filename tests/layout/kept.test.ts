@@ -4,7 +4,10 @@ import { standardFor } from '../../src/draft/garments.ts'
 import { draft } from '../../src/draft/make.ts'
 import { plainCloth, type Cloth } from '../../src/layout/cloth.ts'
 import { cutParts, type CutPart } from '../../src/layout/cut-part.ts'
-import { keptOf, laidAgain, layMark, type KeptLayout } from '../../src/layout/kept.ts'
+import { isOf, keptOf, laidAgain, layMark, type KeptLayout } from '../../src/layout/kept.ts'
+import { pictureOf, picturedSections } from '../../src/layout/kept-picture.ts'
+import { lying } from '../../src/layout/lying.ts'
+import { outlineArea } from '../../src/layout/outline.ts'
 import { searchWidth } from '../../src/layout/search-widths.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
 import { mm } from '../../src/units/length.ts'
@@ -74,4 +77,33 @@ test('places that would overlap, leave the cloth or name no piece are no layout'
   const onEachOther = first.placed.map(([piece, pose]) => [piece, pose, 0, 0] as const)
   const heap = { ...rest, sections: [{ ...first, placed: onEachOther }, ...sections.slice(1)] }
   expect(laidAgain(heap, PARTS, CLOTH, 'shortest')).toBeUndefined()
+})
+
+test('it is of these pieces on this cloth whichever way it was to lie, and of no others', () => {
+  const wishes = (['shortest', 'single'] as const).map((wanted) => ({
+    ...kept(),
+    mark: layMark(PARTS, CLOTH, wanted),
+  }))
+  expect(wishes.map((k) => isOf(k, PARTS, CLOTH))).toEqual([true, true])
+  expect(isOf(kept(), parts(5), CLOTH)).toBe(false)
+  expect(isOf(kept(), PARTS, plainCloth(mm(1500)))).toBe(false)
+})
+
+test('the picture of it holds every piece where it lay, to a few millimetres, after JSON too', () => {
+  if (!FOUND.best) throw new Error('nothing was laid out')
+  const sections = lying(PARTS, CLOTH, FOUND.best)
+  const stored = JSON.stringify(pictureOf(sections))
+  const again = picturedSections(JSON.parse(stored) as ReturnType<typeof pictureOf>)
+  expect(again.map(({ pieces: _, ...s }) => s)).toEqual(sections.map(({ pieces: _, ...s }) => s))
+  for (const [i, s] of sections.entries())
+    for (const [k, p] of s.pieces.entries()) {
+      const then = again[i]!.pieces[k]!
+      expect([then.number, then.id, then.onFold]).toEqual([p.number, p.id, p.onFold])
+      for (const side of ['left', 'right', 'low', 'high'] as const)
+        expect(Math.abs(then.at[side] - p.at[side])).toBeLessThan(2.1)
+      expect(outlineArea(then.cut) / outlineArea(p.cut)).toBeCloseTo(1, 1)
+    }
+  // Kept with every width in the row that is read first: it must stay small. By hand: some 40
+  // corners of 10 letters for each of a handful of pieces.
+  expect(stored.length).toBeLessThan(6000)
 })

@@ -36,6 +36,13 @@ describe('a layout as it is told', () => {
     ['sleeve', 'single'],
     ['sleeve', 'partly'],
     ['dress', 'lengthwise'],
+    ['dress', 'single'],
+    ['dress', 'crosswise'],
+    ['dress', 'partly'],
+    ['block', 'single'],
+    ['block', 'crosswise'],
+    ['sleeveless', 'single'],
+    ['sleeveless', 'crosswise'],
   ] as const)(
     '%s %s: cutting lines lie on the cloth, seam lines inside them',
     (garment, manner) => {
@@ -49,7 +56,10 @@ describe('a layout as it is told', () => {
           expect(p.at.high).toBeLessThanOrEqual(s.width + 1e-6)
           expect(outlineArea(p.seam)).toBeLessThanOrEqual(outlineArea(p.cut) + 1e-6)
         }
-      expect(sections.reduce((sum, s) => sum + s.length, 0)).toBeCloseTo(layout.length, 6)
+      // Folded crosswise, the cloth of both layers is used.
+      const layers = { single: 1, foldedAlong: 1, partlyFolded: 1, foldedAcross: 2 } as const
+      const used = sections.reduce((sum, s) => sum + s.length * layers[s.layers], 0)
+      expect(used).toBeCloseTo(layout.length, 6)
     },
   )
 

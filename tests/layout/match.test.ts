@@ -4,8 +4,10 @@ import { standardFor } from '../../src/draft/garments.ts'
 import { draft } from '../../src/draft/make.ts'
 import { plainCloth } from '../../src/layout/cloth.ts'
 import { cutParts, type CutPart } from '../../src/layout/cut-part.ts'
-import { layOut } from '../../src/layout/lay-out.ts'
+import { clothUsed, layOut } from '../../src/layout/lay-out.ts'
+import { lying } from '../../src/layout/lying.ts'
 import { missedAt, missedSentence } from '../../src/layout/match.ts'
+import { stripesTold } from '../../src/layout/stripes.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
 import { mm } from '../../src/units/length.ts'
 import { body, MIDDLE } from '../bodies.ts'
@@ -74,9 +76,51 @@ describe('match points', () => {
       { at: 'waist', skirt: false, off: 0 },
     ])
     expect(missedSentence(missed, { unit: 'cm', inchStep: 8 })).toBe(
-      'Stripes of back and front meet at the waist at the side. They miss each other by 1.2 cm at the underarm at the side.',
+      'Stripes of back and front meet at the waist at the side. They miss each other by 1.2 cm at the underarm at the side. A dart in the side takes up stripes: above and below it they cannot both meet. Have them meet where it shows most; an arm covers the underarm.',
     )
     // A whole repeat apart is together again: 100 against 140.
     expect(missedAt([part('back', 100), part('front', 140)], 40)[0]?.off).toBe(0)
+  })
+
+  test('checks: centres lie whole repeats from the fold or the selvedge, and she is told so', () => {
+    const parts = partsOf('sleeve', 'waist')
+    const repeat = { along: mm(60), across: mm(40) }
+    const cloth = { ...plainCloth(mm(1400)), repeat }
+    const told = (['lengthwise', 'single'] as const).map((manner) => {
+      const out = layOut(parts, cloth, manner, { seed: 3, spent: (n) => n / 20_000 })
+      if (!out.ok) throw new Error(out.reason)
+      for (const { section, layout } of out.layout.sections)
+        for (const { piece, y } of layout.placed)
+          if (section.parts[piece]!.part.match)
+            expect(y / 40 - Math.round(y / 40)).toBeCloseTo(0, 6)
+      const sections = lying(parts, cloth, out.layout)
+      return stripesTold(parts, cloth, 'waist', sections, { unit: 'cm', inchStep: 8 }).join(' ')
+    })
+    // Common practice of dressmaking handbooks: fold on a stripe, pin stripe on stripe.
+    expect(told[0]).toMatch(/^Begin in the middle of a stripe: .* the underarm of the sleeve/)
+    expect(told[0]).toMatch(/Fold along the middle of a stripe.*Pin stripe on stripe/)
+    expect(told[1]).toMatch(/reckoned 1\.2 cm from the selvedge/)
+    expect(told[1]).not.toMatch(/Fold|Pin/)
+    expect(
+      stripesTold(parts, plainCloth(mm(1400)), 'waist', [], { unit: 'cm', inchStep: 8 }),
+    ).toEqual([])
+  })
+
+  test('folded crosswise the fold lies where the stripes of both layers meet, and that cloth counts', () => {
+    const parts = partsOf('sleeve', 'waist')
+    const cloth = { ...plainCloth(mm(1400)), repeat: { along: mm(60) } }
+    const out = layOut(parts, cloth, 'crosswise', { seed: 3, spent: (n) => n / 3_000 })
+    if (!out.ok) throw new Error(out.reason)
+    const [doubled, rest] = lying(parts, cloth, out.layout)
+    // By hand: stripes 60 apart lie on themselves when folded at every 30; the cloth goes on after
+    // twice as much, on a stripe again.
+    const [folded, begun] = [doubled!.length / 30, rest!.start / 60]
+    expect(folded - Math.round(folded)).toBeCloseTo(0, 6)
+    expect(begun - Math.round(begun)).toBeCloseTo(0, 6)
+    expect(rest!.start).toBeCloseTo(2 * doubled!.length, 6)
+    const more = clothUsed(out.layout) - out.layout.length
+    expect(more).toBeGreaterThanOrEqual(0)
+    expect(more).toBeLessThan(60)
+    expect(clothUsed(out.layout)).toBeCloseTo(rest!.start + rest!.length, 6)
   })
 })

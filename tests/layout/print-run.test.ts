@@ -29,7 +29,9 @@ function made(garment: GarmentId, manner: Manner, more: Partial<ClothWishes> = {
   if (!best) throw new Error('no layout')
   const words = { paper: 'a4', ...cutting, units: CM, round: 2, garmentName: 'Invented' } as const
   const run = (what: RunOrder['what']) => {
-    const made = printRun(d, words, { what, cutting, cloth, by: 'metre', layout: best }, FACE)
+    const others = [{ width: mm(1150), length: mm(1500) }]
+    const order = { what, cutting, cloth, by: 'metre', layout: best, others } as const
+    const made = printRun(d, words, order, FACE)
     if (!made.ok) throw new Error(made.reason)
     return made
   }
@@ -70,6 +72,8 @@ describe('a print run', () => {
     expect(text).toMatch(/To buy: \d\.\d m/)
     expect(text).toContain('shrinkage')
     expect(text).toContain('Sewing thread')
+    // By hand: 1500 / 0.96 + 50 + 100 = 1712.5 mm; an eighth of a yard is 114.3 mm, 15 of them 1714.5.
+    expect(text).toContain('On other widths: 115.0 cm: 1.8 m or 1⅞ yd')
   })
 
   test('the sewing plan needs no layout and ends with the last press', () => {

@@ -79,6 +79,61 @@ test('a cuff shows and is never cut from another cloth', () => {
   expect(answer.ways.map((w) => w.words)).not.toContain(WAY_OUT_WORDS.otherClothFacings)
 })
 
+/** A strip as it lies: 40 mm wide, aslant at 45°, its corners by hand. */
+const aslant = (long: number): CutPart => {
+  const [l, w] = [long / Math.SQRT2, 40 / Math.SQRT2]
+  const ring = outlineOf([
+    [0, 0],
+    [l, l],
+    [l - w, l + w],
+    [-w, w],
+  ])
+  const strip = part('neckStrip', 'bias', 1, 1, 1)
+  return { ...strip, outline: ring, exact: ring, seam: ring }
+}
+
+test('a long bias strip is joined of two lengths, each with a quarter of an inch at its seam', () => {
+  // 1000 aslant is 735 across: wider than 400. Two lengths are 374 each.
+  const back = part('back', 'onFold', 1, 300, 190)
+  const narrow = { ...OPTIONS, manners: ['single'] as const }
+  const answer = whatIHave([back, aslant(1000)], cloth(400), mm(1500), narrow)
+  if (answer.fits) throw new Error('it cannot fit')
+  const way = answer.ways.find((w) => w.words === WAY_OUT_WORDS.pieced(2, false))
+  if (!way) throw new Error('pieced it fits')
+  const [, one, two, more] = way.layout.sections[0]!.section.parts.map(({ part: p }) => p)
+  expect(more).toBeUndefined()
+  const areas = [one!, two!].map((p) => outlineArea(p.exact))
+  // Cut along a thread the strip is 40 · √2 long there. Public lessons on joining bias strips: both
+  // sides of the seam are 1/4 in, 6.35 mm.
+  expect(areas[0]! + areas[1]!).toBeCloseTo(1000 * 40 + 2 * 6.35 * 40 * Math.SQRT2, 3)
+  expect(outlineArea(one!.seam) + outlineArea(two!.seam)).toBeCloseTo(1000 * 40, 3)
+  for (const { section, layout: own } of way.layout.sections)
+    expect(isSound(section.strip, own)).toBe(true)
+})
+
+test('a strip is not joined of lengths under 15 cm', () => {
+  // 300 aslant is 240 across; two lengths, 126 each, would lie on 230.
+  const back = part('back', 'onFold', 1, 300, 100)
+  const answer = whatIHave([back, aslant(300)], cloth(230), mm(1500), {
+    ...OPTIONS,
+    manners: ['single'],
+  })
+  if (answer.fits) throw new Error('it cannot fit')
+  expect(answer.ways.map((w) => w.words)).toEqual([WAY_OUT_WORDS.otherClothFacings])
+})
+
+test('a facing takes a seam at its centre', () => {
+  // 700 wide: the back opened out leaves 200 beside it. The facing, 300 whole, goes below it on 90
+  // more; its halves, 150 and 16 for the seam, go beside it. 760 − 50 = 710.
+  const facing = part('backNeckFacing', 'onFold', 1, 90, 150)
+  const answer = whatIHave([GARMENT[0]!, facing], cloth(700), mm(760), {
+    ...OPTIONS,
+    manners: ['single'],
+  })
+  if (answer.fits) throw new Error('it cannot fit')
+  expect(answer.ways.map((w) => w.words)).toContain(WAY_OUT_WORDS.pieced(0, true))
+})
+
 test('a shorter draft is tried too', () => {
   const shorter = [part('back', 'onFold', 1, 650, 250), part('front', 'onFold', 1, 650, 250)]
   const answer = whatIHave(GARMENT, cloth(600), mm(1360), {

@@ -160,7 +160,8 @@ describe('the cutting plan', () => {
     const sections = lying(cut.parts, clothOf(wishes), out.layout)
     const plan = sewingPlan(sewn, cutting, 'silk')
     const told = { draft: d, parts: cut.parts, plan, wishes, layout: out.layout, sections }
-    const lines = clothLines({ ...told, by: 'metre' }, CM)
+    const others = [{ width: mm(1150), length: mm(1500) }]
+    const lines = clothLines({ ...told, by: 'metre', others }, CM)
     for (const { text } of lines) isGerman(text, manner)
     expect(lines.map((l) => l.text).join(' ')).toMatch(/Zu kaufen: \d,\d\u00a0m/)
   })
@@ -184,7 +185,7 @@ describe('the cutting plan', () => {
       { at: 'hem', skirt: true, off: 0 },
     ] as const
     expect(missedSentence(missed, CM)).toBe(
-      'An der Seite treffen sich die Streifen von Rücken- und Vorderteil in der Taille und am Saum des Rocks. Sie verfehlen sich an der Achsel um 1,2\u00a0cm.',
+      'An der Seite treffen sich die Streifen von Rücken- und Vorderteil in der Taille und am Saum des Rocks. Sie verfehlen sich an der Achsel um 1,2\u00a0cm. Ein Abnäher in der Seite nimmt Streifen weg: Darüber und darunter können sie sich nicht beide treffen. Lass sie sich treffen, wo man es am meisten sieht; die Achsel verdeckt der Arm.',
     )
   })
 })

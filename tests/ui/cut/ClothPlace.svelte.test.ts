@@ -90,6 +90,9 @@ describe('cloth for a draft that may be cut', () => {
     await expect
       .element(longer.getByText(`The layout of ${INVENTED_ON} is out of date.`))
       .toBeInTheDocument()
+    await expect
+      .element(longer.getByRole('img', { name: /^The earlier layout, \d pieces: 1 / }))
+      .toBeInTheDocument()
     await expect.element(longer.getByText(/^Buy \d\.\d m$/), LONG).toBeVisible()
   }, 300_000)
 

@@ -70,11 +70,16 @@ export const LAYOUT_WORDS: typeof Layout = {
   looking: 'Ein kürzerer Auflageplan wird gesucht.',
   lookingLonger: 'Ein kürzerer Auflageplan wird länger gesucht.',
   stopped: 'Angehalten. Der beste Auflageplan bleibt.',
+  stoppedEmpty: 'Angehalten, bevor ein Auflageplan gefunden war.',
+  again: 'Teile auflegen',
   found: 'Das ist der kürzeste Auflageplan, der gefunden wurde.',
   kept: (date) => `Das ist der Auflageplan vom ${date}.`,
   stale: (date) => `Der Auflageplan vom ${date} gilt nicht mehr.`,
-  staleWhy: (length, manner) =>
-    `Er war für andere Teile oder einen anderen Stoff: ${length}, ${manner}. Der hier unten ist neu gemacht aus dem, was jetzt gilt.`,
+  staleWhy: (length, manner, drawn) =>
+    `Er war für andere Teile oder einen anderen Stoff: ${length}, ${manner}. Der hier unten ist neu gemacht aus dem, was jetzt gilt${drawn ? '; danach ist gestrichelt gezeichnet, wie er damals lag' : ''}.`,
+  then: (date) => `So lag er am ${date}`,
+  thenDrawing: (pieces) =>
+    `Der frühere Auflageplan, ${pieces.length} Teile: ${pieces.join(', ')}. Nach ihm wird nichts zugeschnitten.`,
   buy: (amount) => `Kaufe ${amount}`,
   lies: ({ price, pieces, manner, length, width }) =>
     `${price === undefined ? '' : `, ${price}`}. ${pieces === 1 ? 'Das Teil liegt' : 'Die Teile liegen'} auf ${length} von ${width} breitem Stoff, ${manner}.`,
@@ -108,6 +113,7 @@ export const WIDTHS_WORDS: typeof Widths = {
   yards: 'Yards',
   price: 'Preis',
   laying: 'wird aufgelegt',
+  notLaid: 'nicht aufgelegt',
 }
 
 export const HAVE_WORDS: typeof Have = {
@@ -131,7 +137,7 @@ export const HAVE_WORDS: typeof Have = {
   ways: 'Was reichen würde, jedes für sich',
   then: (manner, length) => `Dann reichen ${length}, ${manner}.`,
   noWay:
-    'Weder Belege aus anderem Stoff noch eine Naht in der hinteren Mitte noch 10\u00a0cm weniger würden reichen.',
+    'Weder Belege quer, gestückelt oder aus anderem Stoff noch eine Naht in der hinteren Mitte noch 10\u00a0cm weniger würden reichen.',
   shorter: {
     sleeveLength: (by) => `Mach den Ärmel um ${by} kürzer.`,
     lengthBelowWaist: (by) => `Mach das Stück um ${by} kürzer.`,

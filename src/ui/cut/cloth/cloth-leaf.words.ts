@@ -63,11 +63,16 @@ export const LAYOUT_WORDS = {
   looking: 'Looking for a shorter layout.',
   lookingLonger: 'Looking longer for a shorter layout.',
   stopped: 'Stopped. The best layout found stays.',
+  stoppedEmpty: 'Stopped before a layout was found.',
+  again: 'Lay the pieces out',
   found: 'This is the shortest layout found.',
   kept: (date: string) => `This is the layout kept on ${date}.`,
   stale: (date: string) => `The layout of ${date} is out of date.`,
-  staleWhy: (length: string, manner: string) =>
-    `It was for other pieces or another cloth: ${length}, ${manner}. The one below is made anew from what stands now.`,
+  staleWhy: (length: string, manner: string, drawn: boolean) =>
+    `It was for other pieces or another cloth: ${length}, ${manner}. The one below is made anew from what stands now${drawn ? '; how it lay then is drawn after it, dashed' : ''}.`,
+  then: (date: string) => `How it lay on ${date}`,
+  thenDrawing: (pieces: readonly string[]) =>
+    `The earlier layout, ${pieces.length} pieces: ${pieces.join(', ')}. Nothing is cut by it.`,
   buy: (amount: string) => `Buy ${amount}`,
   /** After what is bought. */
   lies: (n: {
@@ -109,6 +114,7 @@ export const WIDTHS_WORDS = {
   yards: 'Yards',
   price: 'Price',
   laying: 'being laid out',
+  notLaid: 'not laid out',
 }
 
 /** "I have 2.30 m of 115". */
@@ -133,7 +139,7 @@ export const HAVE_WORDS = {
   ways: 'What would do, one by one',
   then: (manner: string, length: string) => `Then ${manner} ${length} suffice.`,
   noWay:
-    'Neither facings from other cloth, nor a seam at the centre back, nor 10 cm less of it would do.',
+    'Neither facings crosswise, pieced or from other cloth, nor a seam at the centre back, nor 10 cm less of it would do.',
   shorter: {
     sleeveLength: (by: string) => `Make the sleeve shorter by ${by}.`,
     lengthBelowWaist: (by: string) => `Make the body shorter by ${by}.`,

@@ -6,8 +6,10 @@
 import type { Cloth } from '../../../layout/cloth.ts'
 import { clothOf, type ClothWishes } from '../../../layout/cloth-wishes.ts'
 import type { CutPart } from '../../../layout/cut-part.ts'
-import { keptOf, laidAgain, layMark, type KeptLayout } from '../../../layout/kept.ts'
+import { isOf, keptOf, laidAgain, layMark, type KeptLayout } from '../../../layout/kept.ts'
+import { pictureOf } from '../../../layout/kept-picture.ts'
 import type { ClothLayout } from '../../../layout/lay-out.ts'
+import { lying } from '../../../layout/lying.ts'
 import type { MannerTried } from '../../../layout/search-widths.ts'
 import type { Mm } from '../../../units/length.ts'
 import type { ClothMaker } from './cloth-maker.ts'
@@ -73,7 +75,8 @@ export class Laying {
     const each = [wishes.width, ...wishes.widths.filter((w) => w !== wishes.width)]
     this.found = Object.fromEntries(each.flatMap((width) => this.#again(width)))
     const old = this.#keep.kept().find((k) => k.width === wishes.width)
-    this.stale = old && !this.found[wishes.width] ? old : undefined
+    // Of the same pieces, only laid another way than she wishes now, it is not out of date.
+    this.stale = old && !isOf(old, parts, clothOf(wishes)) ? old : undefined
     const wanted = each.map((width) => ({
       width,
       tries: width === wishes.width ? DRAWN : OTHERS,
@@ -109,9 +112,15 @@ export class Laying {
       if (!layout || !parts || !cloth || !manners) return old.filter((k) => k.width === width)
       const mark = layMark(parts, cloth, wishes.manner)
       const on = keptOn ?? this.#keep.today()
-      return [keptOf(layout, { width, mark, on, tries: this.#tried[width] ?? 0 }, manners)]
+      const drawn = pictureOf(lying(parts, cloth, layout))
+      const about = { width, mark, on, tries: this.#tried[width] ?? 0 }
+      return [keptOf(layout, about, manners, drawn)]
     })
     if (JSON.stringify(layouts) !== JSON.stringify(old)) this.#keep.keep(layouts)
+  }
+  /** After she stopped it before anything was found, or it broke. */
+  again = (): void => {
+    if (this.#order) this.plan(this.#order.parts, this.#order.wishes)
   }
   lookLonger = (): void => {
     if (!this.#order) return
