@@ -12,6 +12,7 @@ import { loadAll, loadPhotos, type Loaded, type PhotoHere } from './load.ts'
 import { packedPhoto } from './packed-photo.ts'
 import { BOOK_KEY } from './rows.ts'
 import { sameData } from './same.ts'
+import { garmentName } from './garment-name.ts'
 import type { HungGarment } from './schema/garment.ts'
 import type { Store } from './store.ts'
 import { uniteBooks } from './unite.ts'
@@ -108,7 +109,7 @@ function planned(now: Loaded, content: BackupContent): Plan {
       hung = copy.hung && { ...copy.hung, order: (order += 1) }
       own = copy.rounds
       // The same backup restored a second time finds its copy already hanging.
-      if (hung && !now.garments.some((g) => g.id === copy.id)) copies.push(hung.name)
+      if (hung && !now.garments.some((g) => g.id === copy.id)) copies.push(garmentName(hung))
     }
     const known = hung && now.garments.some((g) => g.id === hung.id)
     if (hung && !known) garments.push(hung)
@@ -146,7 +147,7 @@ function copied(
     hung: hung && {
       ...hung,
       id,
-      name: BACKUP_WORDS.copyOf(hung.name, DATE_WORDS.day(on.slice(0, 10))),
+      name: BACKUP_WORDS.copyOf(garmentName(hung), DATE_WORDS.day(on.slice(0, 10))),
     },
     rounds: rounds.map((r) => ({
       ...r,

@@ -18,7 +18,7 @@ import {
 } from '../../src/rounds/round.ts'
 import type { UnitChoice } from '../../src/units/format.ts'
 import { mm } from '../../src/units/length.ts'
-import { asText } from '../../src/ui/fitting/change-words.ts'
+import { asText } from '../../src/ui/fitting/change-said.ts'
 import { edgeLabels } from '../../src/ui/rounds/edge-labels.ts'
 import {
   becauseSaid,

@@ -14,7 +14,7 @@ import {
   rowsOf,
   shareWords,
   sharesFor,
-} from '../../src/ui/fitting/change-words.ts'
+} from '../../src/ui/fitting/change-said.ts'
 import { forgetOldTicks, oldTicks } from '../../src/ui/fitting/first-things.ts'
 import { body } from '../bodies.ts'
 

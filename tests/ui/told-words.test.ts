@@ -4,7 +4,7 @@ import { complaintOf } from '../../src/fitting/complaints/catalogue.ts'
 import { COMPLAINT_IDS } from '../../src/fitting/complaints/complaint.ts'
 import { HOWS } from '../../src/fitting/half-amount.ts'
 import { mm } from '../../src/units/length.ts'
-import { asText } from '../../src/ui/fitting/change-words.ts'
+import { asText } from '../../src/ui/fitting/change-said.ts'
 import {
   editSaid,
   howsFor,

@@ -19,7 +19,7 @@ import { parsed } from '../../src/storage/schema/parsed.ts'
 import { RoundSchema } from '../../src/storage/schema/round.ts'
 import { BACKUP_WORDS } from '../../src/storage/storage.words.ts'
 import { SEED } from '../../src/ui/example/seed.ts'
-import { asText } from '../../src/ui/fitting/change-words.ts'
+import { asText } from '../../src/ui/fitting/change-said.ts'
 import {
   BRING_WORDS,
   CODE_SHOWN_WORDS,

@@ -149,6 +149,7 @@ export interface ComplaintWords {
   readonly causes: Readonly<Record<number, string>>
   readonly tests: Readonly<Record<number, string>>
   readonly advice?: Readonly<Record<number, string>>
+  /** Looked at again once it is corrected, as in a list; none where every cause leads elsewhere. */
   readonly trueAfter: readonly string[]
   readonly doNot: string
 }

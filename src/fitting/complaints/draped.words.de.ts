@@ -128,7 +128,7 @@ export const DRAPED_WORDS: typeof English = {
       1: 'Weicht der Radius vom Schnitt ab, wenn es einen Tag gehangen hat?',
       2: 'Stimmt der Radius, und ist die Kante wellig?',
     },
-    trueAfter: ['Saum'],
+    trueAfter: [],
     doNot: 'Ändere nicht den Schnitt, weil sich der Stoff im Schrägen senkt.',
   },
 }

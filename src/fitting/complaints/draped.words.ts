@@ -106,7 +106,7 @@ export const DRAPED_WORDS = {
       1: 'Hung for a day, does the radius differ from the draft?',
       2: 'Is the radius right and the edge wavy?',
     },
-    trueAfter: ['hem'],
+    trueAfter: [],
     doNot: 'Do not correct the draft for a drop on the bias.',
   },
 }

@@ -125,7 +125,7 @@ export const NECK_WORDS: typeof English = {
       1: 'Lass die Naht am Schulterpunkt heraus. Legt sich der Halsausschnitt an?',
       2: 'Schlag den Überstand am Schulterpunkt ein. Legt sich der Halsausschnitt an?',
     },
-    trueAfter: ['wie bei der Schulter, zu der es führt'],
+    trueAfter: [],
     doNot: 'Nimm nicht nur am Hals weg, außer die Waagerechten liegen danach wirklich waagerecht.',
   },
   N7: {
@@ -147,7 +147,7 @@ export const NECK_WORDS: typeof English = {
       2: 'Liegt ein waagerechter Wulst oberhalb der Schulterblätter?',
       3: 'Liegt der Wulst nur an der Naht?',
     },
-    trueAfter: ['Schulternähte', 'Seitennähte gleich lang'],
+    trueAfter: [],
     doNot: 'Vertiefe nicht als Erstes den vorderen Halsausschnitt.',
   },
   N8: {
@@ -163,7 +163,7 @@ export const NECK_WORDS: typeof English = {
       1: 'Schneide an den Schulterblättern quer durch. Fällt der Saum waagerecht?',
       2: 'Ist es mit einer Querfalte oben auf der Brust gut?',
     },
-    trueAfter: ['Schulter', 'Halsausschnitt', 'Seite'],
+    trueAfter: [],
     doNot: 'Kürze das Vorderteil nicht in der Taille.',
   },
 }

@@ -117,7 +117,7 @@ export const NECK_WORDS = {
       1: 'Let out at the tip. Does the neck settle?',
       2: 'Fold the overhang at the tip away. Does the neck settle?',
     },
-    trueAfter: ['as for the shoulder it leads to'],
+    trueAfter: [],
     doNot: 'Do not take it in at the neck alone, unless the level lines are level then.',
   },
   N7: {
@@ -139,7 +139,7 @@ export const NECK_WORDS = {
       2: 'Is there a level roll above the blades?',
       3: 'Is the roll only at the seam?',
     },
-    trueAfter: ['shoulder seams', 'side seams equal'],
+    trueAfter: [],
     doNot: 'Do not deepen the front neck first.',
   },
   N8: {
@@ -155,7 +155,7 @@ export const NECK_WORDS = {
       1: 'Cut across at the blades. Does the hem drop level?',
       2: 'Does a level tuck across the upper chest cure it?',
     },
-    trueAfter: ['shoulder', 'neck', 'side'],
+    trueAfter: [],
     doNot: 'Do not shorten the front at the waist.',
   },
 }

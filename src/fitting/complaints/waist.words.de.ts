@@ -69,7 +69,7 @@ export const WAIST_WORDS: typeof English = {
       1: 'Miss an der vorderen und der hinteren Mitte bis zum Boden. Liegt die Linie nur vorn tief?',
       2: 'Liegt die Linie hinten hoch?',
     },
-    trueAfter: ['wie bei der Länge, zu der es führt'],
+    trueAfter: [],
     doNot: 'Gleiche es nicht am Saum aus.',
   },
   W6: {
@@ -162,7 +162,7 @@ export const WAIST_WORDS: typeof English = {
       2: 'Kippen die Waagerechten von vorn nach hinten?',
       3: 'Sind die Linien darüber waagerecht, und nur der Saum ist es nicht?',
     },
-    trueAfter: ['Saum'],
+    trueAfter: [],
     doNot: 'Begradige nie den Saum, um einen Fehler der Balance zu verstecken.',
   },
   W12: {

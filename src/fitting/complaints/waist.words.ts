@@ -63,7 +63,7 @@ export const WAIST_WORDS = {
       1: 'Compare centre front and centre back with the floor. Is only the front low?',
       2: 'Is the back high?',
     },
-    trueAfter: ['as for the length it leads to'],
+    trueAfter: [],
     doNot: 'Do not level it at the hem.',
   },
   W6: {
@@ -141,7 +141,7 @@ export const WAIST_WORDS = {
       2: 'Do they tilt from front to back?',
       3: 'Are they level, and only the hem is not?',
     },
-    trueAfter: ['hem'],
+    trueAfter: [],
     doNot: 'Never level the hem to hide a fault of balance.',
   },
   W12: {

@@ -1,6 +1,13 @@
 /** From a cause to the work that is done for it: under its own name, or that of another complaint. */
 import { complaintOf } from '../complaints/catalogue.ts'
-import type { Cause, ComplaintId, Remedy, Work } from '../complaints/complaint.ts'
+import {
+  causeId,
+  type Cause,
+  type ComplaintId,
+  type Remedy,
+  type Work,
+} from '../complaints/complaint.ts'
+import { keptCause, type KeptCause } from '../complaints/kept-causes.ts'
 import type { Pin } from '../half-amount.ts'
 
 interface Link {
@@ -27,6 +34,15 @@ export function followed(id: ComplaintId, cause: Cause): Followed {
     leads = complaint
   }
   return { chain, remedy, leads }
+}
+
+/** What is looked at again once a cause was corrected, by the entry that holds its work. */
+export function trueAfter(kept: KeptCause): readonly string[] {
+  const { complaint } = kept
+  const cause = complaintOf(complaint).causes.find(
+    ({ number }) => causeId(complaint, number) === keptCause(kept),
+  )
+  return cause ? complaintOf(followed(complaint, cause).leads).trueAfter : []
 }
 
 export function workAt(remedy: Extract<Remedy, { kind: 'work' }>, pin: Pin | undefined): Work {

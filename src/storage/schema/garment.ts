@@ -12,13 +12,18 @@ import { CorrectionsSchema } from './correction.ts'
 import { CutWishesSchema } from './cutting.ts'
 import { LaidSchema } from './laid.ts'
 import { DateSchema, FiniteSchema, IdSchema, NameSchema } from './length.ts'
+import { ONCE_KEPT_AS } from '../migrations/standard-names.ts'
 import { OwnWorkSchema } from './own-work.ts'
 import { GarmentIdSchema } from './round.ts'
+
+/** She has named it nothing: it goes by what it is, see garment-name.ts. */
+export const NO_NAME = ''
 
 export interface HungGarment {
   readonly v: 1
   readonly id: string
   readonly garment: GarmentId
+  /** Hers; NO_NAME until she gives it one. */
   readonly name: string
   readonly hungOn: string
   /** Smaller hangs further left. */
@@ -39,7 +44,7 @@ export interface HungGarment {
   readonly carried?: readonly Correction[]
 }
 
-export const HungGarmentSchema = v.strictObject({
+const HungSchema = v.strictObject({
   v: v.literal(1),
   id: IdSchema,
   garment: GarmentIdSchema,
@@ -54,3 +59,9 @@ export const HungGarmentSchema = v.strictObject({
   own: v.exactOptional(OwnWorkSchema),
   carried: v.exactOptional(CorrectionsSchema),
 })
+export const HungGarmentSchema = v.pipe(
+  HungSchema,
+  v.transform((hung): HungGarment =>
+    ONCE_KEPT_AS[hung.garment].includes(hung.name) ? { ...hung, name: NO_NAME } : hung,
+  ),
+)

@@ -48,7 +48,7 @@ export const CUT_WORDS: typeof Cut = {
     `Gespeichert als ${name}: ${pageOne ? 'Seite eins, ' : ''}${sheetsSaid(sheets)}, ${steps} mit Schritten.`,
   sewIt: ['Näh es, dann', 'sag, was du siehst', '.'],
   ask: (round) =>
-    `Speichern bringt Runde ${round} auf Papier: Von da an bleibt sie, wie sie ist, und Änderungen kommen in Runde ${round + 1}.`,
+    `Mit der Datei kommt Runde ${round} auf Papier: Von da an bleibt sie, wie sie ist, und Änderungen kommen in Runde ${round + 1}.`,
   savePdf: 'PDF speichern',
   savePdfOf: (sheets) => `PDF speichern, ${sheetsSaid(sheets)}`,
   drawnByHand: 'Es ist von Hand gezeichnet',

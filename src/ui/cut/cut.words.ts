@@ -39,7 +39,7 @@ export const CUT_WORDS = {
   /** Around a link. */
   sewIt: ['Sew it, then', 'say what you see', '.'],
   ask: (round: number) =>
-    `Saving puts round ${round} on paper: it stays as it is from then on, and changes go into round ${round + 1}.`,
+    `Making the file puts round ${round} on paper: it stays as it is from then on, and changes go into round ${round + 1}.`,
   savePdf: 'Save the PDF',
   savePdfOf: (sheets: number) => `Save the PDF, ${sheetsSaid(sheets)}`,
   drawnByHand: 'It is drawn by hand',

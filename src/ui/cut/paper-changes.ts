@@ -7,7 +7,7 @@ import { inForce, type Correction } from '../../fitting/correction.ts'
 import { onPaper } from '../../fitting/on-paper.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { UnitChoice } from '../../units/format.ts'
-import { asText, correctionSaid } from '../fitting/change-words.ts'
+import { asText, correctionSaid } from '../fitting/change-said.ts'
 import { WORK_WORDS } from './cut.words.ts'
 
 /** @param before the round whose paper she has; without it there is none to work on */

@@ -21,6 +21,7 @@ export const ASK_WORDS: typeof English = {
     causes.length > 0
       ? `Dann ist es das nicht. Es bleibt: ${either(causes)}.`
       : 'Dann ist es etwas anderes.',
+  alsoSaid: (ways) => `Man sagt dazu auch: ${ways.map((way) => `„${way}“`).join(', ')}.`,
   whereFrom: 'Woher das kommt',
   evidence: (words) => `Beleg: ${words}.`,
   source: (words) => `${words}.`,

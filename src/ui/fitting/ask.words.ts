@@ -4,7 +4,7 @@ import type { PinSide } from '../../fitting/half-amount.ts'
 import type { Side } from '../../draft/piece.ts'
 import type { Mm } from '../../units/length.ts'
 import { capital } from '../../units/capital.ts'
-import type { Said } from './change-words.ts'
+import type { Said } from './change-said.ts'
 
 type Named = readonly Pick<Cause, 'name'>[]
 const either = (causes: Named): string => causes.map(({ name }) => name).join('; or ')
@@ -33,6 +33,8 @@ export const ASK_WORDS = {
     causes.length > 0
       ? `Then it is not that. Left: ${either(causes)}.`
       : 'Then it is something else.',
+  alsoSaid: (ways: readonly string[]) =>
+    `Also said of it: ${ways.map((way) => `“${way}”`).join(', ')}.`,
   whereFrom: 'Where this comes from',
   evidence: (words: string) => `Evidence: ${words}.`,
   source: (words: string) => `${words}.`,

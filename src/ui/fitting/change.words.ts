@@ -4,7 +4,7 @@ import { DART_WORDS, EDGE_WORDS } from '../../draft/piece.words.ts'
 import type { Edit, PieceName, Way } from '../../fitting/complaints/complaint.ts'
 import { capital } from '../../units/capital.ts'
 import type { Mm } from '../../units/length.ts'
-import type { Said } from './change-words.ts'
+import type { Said } from './change-said.ts'
 
 const WAYS: Readonly<Record<Way, string>> = {
   in: 'comes in by ',

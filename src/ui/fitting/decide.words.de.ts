@@ -52,6 +52,8 @@ export const DECIDE_WORDS: typeof English = {
   changedIn: (round) => `In Runde ${round} geändert`,
   hasChanged: (round) => `Der Schnitt von Runde ${round} ist geändert.`,
   takeBack: 'Zurücknehmen',
+  lookAgain: (muslin, what) =>
+    `Am Probeteil ${muslin} ansehen, was davon berührt wird: ${what.join('; ')}.`,
   sayNext: 'Das Nächste sagen',
   putOnPaper: (round) => `Runde ${round} zu Papier bringen`,
 

@@ -5,7 +5,7 @@ import type { AnyDart, HalfId } from '../../draft/piece.ts'
 import { roundBody } from '../../fitting/rules/drawn.words.ts'
 import { capital } from '../../units/capital.ts'
 import type { Mm } from '../../units/length.ts'
-import type { Said } from './change-words.ts'
+import type { Said } from './change-said.ts'
 
 export const DECIDE_WORDS = {
   title: 'What would change',
@@ -58,6 +58,9 @@ export const DECIDE_WORDS = {
   changedIn: (round: number) => `Changed in round ${round}`,
   hasChanged: (round: number) => `The draft of round ${round} has changed.`,
   takeBack: 'Take it back',
+  /** `what` as it stands in a list. */
+  lookAgain: (muslin: number, what: readonly string[]) =>
+    `On muslin ${muslin} look at what it touches: ${what.join('; ')}.`,
   sayNext: 'Say the next thing',
   putOnPaper: (round: number) => `Put round ${round} on paper`,
 

@@ -17,7 +17,7 @@ import { mm } from '../../units/length.ts'
 import type { How } from '../../fitting/half-amount.ts'
 import type { EditAmount } from '../../fitting/rules/edit-amounts.ts'
 import { ASK_WORDS } from './ask.words.ts'
-import type { Said } from './change-words.ts'
+import type { Said } from './change-said.ts'
 import { CHANGE_WORDS } from './change.words.ts'
 
 /** What is taken in is pinned, what is let out is slit, what moves is measured. */

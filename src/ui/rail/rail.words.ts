@@ -40,9 +40,11 @@ export const HUNG_WORDS = {
   name: 'Name',
   keepName: 'Keep the name',
   rename: 'Rename',
+  renameLabel: (name: string) => `Rename ${name}`,
   save: 'Save to a file',
   saveLabel: (name: string) => `Save to a file: ${name}`,
   takeOff: 'Take off the rail',
+  takeOffLabel: (name: string) => `Take off the rail: ${name}`,
   /** The next act of a garment, read out. */
   actLabel: (act: string, name: string) => `${act}: ${name}`,
   /** Tags: a guess, a first draft, the number of the round. */
@@ -72,7 +74,7 @@ function ordinal(n: number): string {
 
 export const CARRY_WORDS = {
   begin: (garment: string, count: number) =>
-    `Begin the next garment with what ${garment} taught: ${count === 1 ? 'this one comes' : `these ${count} come`} from your body.`,
+    `Begin the next garment with what “${garment}” taught: ${count === 1 ? 'this one comes' : `these ${count} come`} from your body.`,
   stays:
     'Ease, neckline, hem and sleeve stay with that garment. What the new one has no place for is left out; each can be taken back on the Fit page.',
 }

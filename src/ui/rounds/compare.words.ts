@@ -1,6 +1,6 @@
 /** Two rounds side by side: the page, the pieces laid over, what changed, what was said, the course. */
 import type { Mm } from '../../units/length.ts'
-import type { Said } from '../fitting/change-words.ts'
+import type { Said } from '../fitting/change-said.ts'
 import type { SaidLine } from './said-between.ts'
 
 export const COMPARE_WORDS = {

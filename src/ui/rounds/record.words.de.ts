@@ -1,5 +1,5 @@
 import type { HowRead } from '../../fitting/pinned.ts'
-import type { Said } from '../fitting/change-words.ts'
+import type { Said } from '../fitting/change-said.ts'
 import type {
   DRIFT_WORDS as EnglishDrift,
   FACTS_WORDS as EnglishFacts,

@@ -2,7 +2,7 @@
 import type { HowRead } from '../../fitting/pinned.ts'
 import type { PaperHow } from '../../rounds/worn.ts'
 import type { Mm } from '../../units/length.ts'
-import type { Said } from '../fitting/change-words.ts'
+import type { Said } from '../fitting/change-said.ts'
 
 export const RECORD_WORDS = {
   title: 'The record',

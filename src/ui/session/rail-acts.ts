@@ -1,9 +1,8 @@
 /** What she does on the rail: a garment is hung, changed, taken off. */
 import type { GarmentId } from '../../draft/draft.ts'
-import { GARMENTS } from '../../draft/garments.ts'
 import type { Correction } from '../../fitting/correction.ts'
 import { mergedGarment } from '../../storage/merge-garment.ts'
-import type { HungGarment } from '../../storage/schema/garment.ts'
+import { NO_NAME, type HungGarment } from '../../storage/schema/garment.ts'
 import { garmentChanged, hung as wasHung } from '../undo/act-words.ts'
 import type { Keeping } from './keeping.ts'
 import type { Work } from './work.svelte.ts'
@@ -20,7 +19,7 @@ export class RailActs {
 
   hang = async (
     garment: GarmentId,
-    name: string = GARMENTS[garment].name,
+    name: string = NO_NAME,
     carried: readonly Correction[] = [],
   ): Promise<string | undefined> => {
     const hung: HungGarment = {

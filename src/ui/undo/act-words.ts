@@ -4,6 +4,7 @@ import { OPTIONS } from '../../draft/options.ts'
 import { HEADS } from '../../fitting/complaints/heads.ts'
 import type { Because } from '../../fitting/correction.ts'
 import { measure, type MeasurementId } from '../../measurements/catalogue.ts'
+import { garmentName } from '../../storage/garment-name.ts'
 import type { HungGarment } from '../../storage/schema/garment.ts'
 import { formatLength, type UnitChoice } from '../../units/format.ts'
 import type { Mm } from '../../units/length.ts'
@@ -64,19 +65,19 @@ const labelOf = (id: string): string =>
   isChoice(id) ? CHOICES[id].label : isOption(id) ? OPTIONS[id].label : id
 
 export const hung =
-  ({ name }: HungGarment): What =>
+  (garment: HungGarment): What =>
   () =>
-    UNDO_WORDS.hung(name)
+    UNDO_WORDS.hung(garmentName(garment))
 export const notesWritten =
   (round: number): What =>
   () =>
     UNDO_WORDS.notes(round)
 export function garmentChanged(before: HungGarment, after: HungGarment): What {
-  if (before.name !== after.name) return () => UNDO_WORDS.renamed(before.name, after.name)
+  const name = garmentName(after)
+  if (before.name !== after.name) return () => UNDO_WORDS.renamed(garmentName(before), name)
   if (before.takenOffOn !== after.takenOffOn)
-    return () =>
-      after.takenOffOn ? UNDO_WORDS.takenOff(after.name) : UNDO_WORDS.hungAgain(after.name)
-  return () => UNDO_WORDS.howItIsCut(after.name)
+    return () => (after.takenOffOn ? UNDO_WORDS.takenOff(name) : UNDO_WORDS.hungAgain(name))
+  return () => UNDO_WORDS.howItIsCut(name)
 }
 
 export function undoneWords({ how, act }: Undone, units: UnitChoice): string {

@@ -51,6 +51,9 @@ describe('76 complaints', () => {
       for (const n of t.yes) expect(c.causes.some(({ number }) => number === n)).toBe(true)
     for (const text of [c.name, c.where, c.sign, c.doNot]) expect(text.length).toBeGreaterThan(2)
     expect(c.said.length).toBeGreaterThan(0)
+    // What is looked at again after a change stands where the change is made, and only there.
+    const changes = c.causes.some(({ remedy }) => remedy.kind === 'work')
+    expect(c.trueAfter.length > 0).toBe(changes)
     expect(c.source.every((s) => s in SOURCES)).toBe(true)
     expect(SHORTHAND[id]).toHaveLength(c.causes.length)
     expect(`${c.name} ${c.sign} ${c.doNot} ${c.causes.map((x) => x.name).join(' ')}`).not.toMatch(

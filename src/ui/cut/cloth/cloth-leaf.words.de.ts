@@ -17,7 +17,8 @@ export const CLOTH_LEAF: typeof Leaf = {
   saved: (name, parts) => `Gespeichert als ${name}. ${parts.join('; ')}.`,
   part: (words, from, to) =>
     from === to ? `${words}, Seite ${from}` : `${words}, Seiten ${from} bis ${to}`,
-  ask: (round) => `Speichern bringt Runde ${round} auf Papier: Von da an bleibt sie, wie sie ist.`,
+  ask: (round) =>
+    `Mit der Datei kommt Runde ${round} auf Papier: Von da an bleibt sie, wie sie ist.`,
   run: 'Alles in einem Druck',
   runHow:
     'Eine Liste der Seiten, die Teile maßstäblich mit den Verarbeitungen für Stoff, die Schritte, dieser Auflageplan mit seinen Listen und der Nähplan.',

@@ -9,7 +9,8 @@ export const CLOTH_LEAF = {
   saved: (name: string, parts: readonly string[]) => `Saved as ${name}. ${parts.join('; ')}.`,
   part: (words: string, from: number, to: number) =>
     from === to ? `${words}, page ${from}` : `${words}, pages ${from} to ${to}`,
-  ask: (round: number) => `Saving puts round ${round} on paper: it stays as it is from then on.`,
+  ask: (round: number) =>
+    `Making the file puts round ${round} on paper: it stays as it is from then on.`,
   run: 'All of it in one print run',
   runHow:
     'A list of the pages, the pieces at true scale with the finishes for cloth, the steps, this cutting plan with its lists, and the sewing plan.',

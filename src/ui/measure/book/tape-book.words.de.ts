@@ -64,12 +64,16 @@ export const MEASURE_SHEET_WORDS: typeof EnglishSheet = {
   goesIn: 'Geht in den Schnitt',
   on: (day) => DATE_WORDS.day(day),
   takeBack: 'Zurücknehmen',
-  takeBackThat: (value) => `Ablesung ${value} zurücknehmen`,
+  takeBackThat: (reading, value) => `Band ${reading}, ${value}, zurücknehmen`,
   tolerance: (value, source) =>
     `Zwei Ablesungen passen zusammen, wenn sie höchstens ${value} auseinanderliegen (${source}).`,
   iso: (clause) => `${clause}.`,
-  definition: (name) => `Kennung: ${name}.`,
-  drawn: (label, words) => `${label}: ${words}`,
+  drawn: {
+    front: (label) => `Figur von vorn mit dem Maßband: ${label}`,
+    side: (label) => `Figur von der Seite mit dem Maßband: ${label}`,
+    back: (label) => `Figur von hinten mit dem Maßband: ${label}`,
+    flat: (label) => `Flach gelegtes Stück mit dem Maßband: ${label}`,
+  },
 }
 
 export const DOUBT_WORDS: typeof EnglishDoubt = {

@@ -58,12 +58,16 @@ export const MEASURE_SHEET_WORDS = {
   goesIn: 'Goes into the draft',
   on: (day: string) => day,
   takeBack: 'Take it back',
-  takeBackThat: (value: string) => `Take back the reading ${value}`,
+  takeBackThat: (reading: number, value: string) => `Take back tape ${reading}, ${value}`,
   tolerance: (value: string, source: string) => `Two readings agree within ${value} (${source}).`,
   iso: (clause: string) => `${clause}.`,
-  definition: (name: string) => `Definition: ${name}.`,
-  /** The drawing of the tape on a figure. */
-  drawn: (label: string, words: string) => `${label}: ${words}`,
+  /** The drawing of the tape on a figure; where it runs is said beside it. */
+  drawn: {
+    front: (label: string) => `Figure from the front with the tape: ${label}`,
+    side: (label: string) => `Figure from the side with the tape: ${label}`,
+    back: (label: string) => `Figure from the back with the tape: ${label}`,
+    flat: (label: string) => `Garment laid flat with the tape: ${label}`,
+  },
 }
 
 export const DOUBT_WORDS = {

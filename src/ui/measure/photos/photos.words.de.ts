@@ -3,6 +3,7 @@ import type {
   CHOOSE_WORDS as EnglishChoose,
   DESK_WORDS as EnglishDesk,
   ESTIMATE_TABLE_WORDS as EnglishEstimates,
+  HAND_ON_WORDS as EnglishHandOn,
   KEPT_WORDS as EnglishKept,
   KeptView,
   PHOTOS_WORDS as English,
@@ -15,7 +16,7 @@ export const PHOTOS_WORDS: typeof English = {
   readCount: (read) => `${read} von 3 gelesen`,
   ifYouLike: 'wenn du magst',
   about:
-    'Fotos geben jeder Länge eine Zahl für den Anfang. Dein Maßband bestätigt sie. Die Fotos verlassen dieses Gerät nie.',
+    'Fotos geben jeder Länge eine Zahl für den Anfang. Dein Maßband bestätigt sie. Die Fotos verlassen dieses Gerät nur, wenn du es selbst tust.',
   here: 'Hier aufnehmen',
   takeHere: 'Fotos hier aufnehmen',
   hereAbout:
@@ -28,6 +29,16 @@ export const PHOTOS_WORDS: typeof English = {
   accepted: 'Punkte übernommen.',
   notCovered:
     'Der Kopf ließ sich nicht abdecken, darum wurden die Fotos nicht behalten. Die Zahlen stehen im Maßbuch. Schließ andere Tabs und übernimm sie noch einmal.',
+}
+
+export const HAND_ON_WORDS: typeof EnglishHandOn = {
+  title: 'Auf einem anderen Gerät lesen',
+  about:
+    'Mit dem Handy aufgenommen, am Laptop gelesen: Gib die Fotos als Dateien weiter und wähl sie dort unter Messen, oder',
+  bring: 'bring sie direkt hinüber',
+  end: '. Sie gehen so, wie sie aufgenommen sind, ohne Ort und Zeit und mit unbedecktem Kopf.',
+  save: 'Fotos als Dateien speichern',
+  files: { front: 'foto-vorn.jpg', side: 'foto-seite.jpg', back: 'foto-hinten.jpg' },
 }
 
 export const CHOOSE_WORDS: typeof EnglishChoose = {

@@ -7,7 +7,7 @@ export const PHOTOS_WORDS = {
   readCount: (read: number) => `${read} of 3 read`,
   ifYouLike: 'if you like',
   about:
-    'Photos give a starting number for each length. Your tape confirms it. They never leave this device.',
+    'Photos give a starting number for each length. Your tape confirms it. The photos leave this device only by your own act.',
   here: 'Take them here',
   takeHere: 'Take the photos here',
   hereAbout:
@@ -20,6 +20,22 @@ export const PHOTOS_WORDS = {
   accepted: 'Points accepted.',
   notCovered:
     'The head could not be covered, so the photos were not kept. The numbers are in the tape book. Close other tabs and accept once more.',
+}
+
+/** Photos that lie on the table here and are to be read on another device. */
+export const HAND_ON_WORDS = {
+  title: 'Read them on another device',
+  /** Before, in and after the link to bringing over. */
+  about:
+    'Taken on the phone and read on the laptop: hand the photos on as files and choose them there in Measure, or',
+  bring: 'bring them over directly',
+  end: '. They go as they were taken, without place and time, and with the head uncovered.',
+  save: 'Save the photos as files',
+  files: {
+    front: 'photo-front.jpg',
+    side: 'photo-side.jpg',
+    back: 'photo-back.jpg',
+  } satisfies Record<View, string>,
 }
 
 export const CHOOSE_WORDS = {
