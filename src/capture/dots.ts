@@ -30,6 +30,9 @@ const WHOLE_SD_MM = 0.8
 /** Of what is missing to half a dot the middle strays by this, mm: half its radius. */
 const UNSEEN_SD_MM = 5
 
+/** The dot at the hip lies nearer to the camera than her joints, and is seen lower: 0.97 to 1.11 on the bench. */
+const HIP_LOWEST = 1.2
+
 interface Zone {
   readonly name: PointName
   /** From the middle line, towards her left (front, back) or forward (side), torsos. */
@@ -66,6 +69,8 @@ const sideZones = (near: 'Left' | 'Right'): readonly Zone[] => [
   { name: `apex${near}`, out: [0.06, 0.6], down: [0.1, 0.6], ridge: true },
   { name: `sideNeck${near}`, out: [-0.3, 0.25], down: [-0.4, 0.12], upper: true },
   { name: `shoulder${near}`, out: [-0.3, 0.25], down: [-0.2, 0.3], upper: true },
+  // A hand that hangs there is many dots large (DOT_AREA), and no dot is taken for less than whole.
+  { name: `hip${near}`, out: [-0.25, 0.2], down: [0.85, HIP_LOWEST] },
 ]
 
 export interface Dot {
@@ -93,7 +98,7 @@ export function findDots(
     most: DOT_AREA.most * dotPx,
     inAll: MOST_DOTS * dotPx,
   }
-  const colours = coloursOf(picture, mask, windowOf(frame))
+  const colours = coloursOf(picture, mask, windowOf(view, frame))
   let best: { dots: Dots; score: number } = { dots: {}, score: 0 }
   for (let hue = 0; hue < 360; hue += HUE_TRIES) {
     const blobs = blobsOf(colours, hue, HUE_SPREAD, size).filter((blob) => standsOut(picture, blob))
@@ -104,14 +109,14 @@ export function findDots(
   return best.dots
 }
 
-function windowOf(frame: BodyFrame): Window {
+function windowOf(view: View, frame: BodyFrame): Window {
   const middle = (frame.shoulder.x + frame.hip.x) / 2
   const reach = 0.7 * frame.torso
   return {
     left: middle - reach,
     right: middle + reach,
     top: frame.level(-0.45),
-    bottom: frame.level(1.1),
+    bottom: frame.level(view === 'side' ? HIP_LOWEST : 1.1),
   }
 }
 
@@ -170,7 +175,9 @@ const wornAt = (name: PointName): FromId =>
     ? 'dotApex'
     : name.startsWith('sideNeck')
       ? 'dotSideNeck'
-      : 'dotShoulder')
+      : name.startsWith('hip')
+        ? 'dotHip'
+        : 'dotShoulder')
 
 export function dotPoint(name: PointName, { at, share }: Dot, mmPerPx: number): PlacedPoint {
   const sdPx = Math.hypot(WHOLE_SD_MM, UNSEEN_SD_MM * 2 * Math.max(0, 0.5 - share)) / mmPerPx

@@ -7,6 +7,7 @@
 import { apexesByLight } from './apex-by-light.ts'
 import { bustByDots, edgeByDots } from './bust-by-dots.ts'
 import { bodyFrame, type BodyFrame } from './frame.ts'
+import { hipBelowWaist, hipByDot } from './hip-by-dot.ts'
 import { rowAt } from './outline.ts'
 import { apexes, placeAcross } from './points-front-back.ts'
 import type { PlacedPoint, PointName, Readings, View, ViewReading } from './reading.ts'
@@ -45,7 +46,7 @@ export function shareLevels(readings: Readings): Readings {
     ...readings,
     ...mapped(readings, (view, own) => lendWaist(view, own, readings)),
   }
-  const side = withWaist.side && bustByDots(withWaist.side, withWaist)
+  const side = withWaist.side && hipByDot(bustByDots(withWaist.side, withWaist), withWaist)
   const withBust = side ? { ...withWaist, side } : withWaist
   return { ...withBust, ...mapped(withBust, (view, own) => lendBustAndHip(view, own, withBust)) }
 }
@@ -165,13 +166,19 @@ function lendBustAndHip(view: View, own: ViewReading, readings: Readings): ViewR
       ? carried(source.at.y, [from[joint].y, theirs.y], [frame[joint].y, ours.y])
       : carried(source.at.y, [from.shoulder.y, from.hip.y], [frame.shoulder.y, frame.hip.y])
     const { shift, sd } = (known ? BY_WAIST : BY_JOINTS)[view][what]
+    const dotted = what === 'hip' && known && !markedByHer(source)
+    const byDot = dotted ? hipBelowWaist(own, readings, { side: theirs, own: ours }) : undefined
+    const height = byDot ?? {
+      y: y + shift * frame.torso,
+      sdPx: Math.hypot(sd, LENDER_SD[what]) * frame.torso,
+    }
     const kept: Points = {}
     for (const name of [`${what}Left`, `${what}Right`] as const) {
       const own = points[name]
       if (own && markedByHer(own)) kept[name] = own
     }
-    placeAcross(points, own.outline, what, y + shift * frame.torso, herLeft, {
-      sdPx: Math.hypot(sd, LENDER_SD[what]) * frame.torso,
+    placeAcross(points, own.outline, what, height.y, herLeft, {
+      sdPx: height.sdPx,
       from: 'levelInSide' satisfies FromId,
       by: 'lent',
     })

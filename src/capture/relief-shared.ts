@@ -52,10 +52,15 @@ function cardBefore(view: View, reading: ViewReading, readings: Readings): Reach
 }
 
 function besideHip(across: ViewReading): Reach | undefined {
+  const half = halfHip(across)
+  return half === undefined ? undefined : { mm: half + HELD_BESIDE_HIP.mm, sd: HELD_BESIDE_HIP.sd }
+}
+
+/** Half the breadth of the hips in a front or back photo, mm. */
+export function halfHip(across: ViewReading): number | undefined {
   const { hipLeft, hipRight } = across.points
   const plane = behindIn(across, 'hipEdge')
   const scale = scaleAt(across, plane.mm, plane.sd)
   if (!hipLeft || !hipRight || !scale) return undefined
-  const half = (Math.abs(hipLeft.at.x - hipRight.at.x) * scale.mmPerPx) / 2
-  return { mm: half + HELD_BESIDE_HIP.mm, sd: HELD_BESIDE_HIP.sd }
+  return (Math.abs(hipLeft.at.x - hipRight.at.x) * scale.mmPerPx) / 2
 }

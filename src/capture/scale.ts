@@ -40,7 +40,7 @@ export const CARD_BEFORE: Readonly<Record<View, Readonly<Record<CardPlace, Reach
  * How far a leaned or propped camera looks up or down, standard deviation in radians: 2 degrees, as the
  * phone's own level shows it (common practice, no source). It changes the scale with the height.
  */
-const PITCH_SD = 0.035
+export const PITCH_SD = 0.035
 
 /** The scale by a card strays by this share, beside the fit's own residual (scripts/bench/card.ts). */
 const EDGE_SHARE = { sheet: 0.002, id1: 0.008 } as const

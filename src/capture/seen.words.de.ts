@@ -23,6 +23,7 @@ export const FROM_WORDS: typeof EnglishFrom = {
   dotApex: 'Klebepunkt am Brustpunkt',
   dotSideNeck: 'Klebepunkt am Halspunkt',
   dotShoulder: 'Klebepunkt am Schulterpunkt',
+  dotHip: 'Klebepunkt an der Hüfte',
   dotsAtApexes: 'Klebepunkte an den Brustpunkten',
   levelOfDots: 'Höhe der Klebepunkte',
   light: 'Licht auf dem Stoff',

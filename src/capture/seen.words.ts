@@ -18,6 +18,7 @@ export const FROM_WORDS = {
   dotApex: 'the dot at your apex',
   dotSideNeck: 'the dot at your side neck',
   dotShoulder: 'the dot at your shoulder point',
+  dotHip: 'the dot at your hip',
   dotsAtApexes: 'the dots at your apexes',
   levelOfDots: 'the level of the dots',
   light: 'the light on the cloth',

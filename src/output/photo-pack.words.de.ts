@@ -5,6 +5,7 @@ export const PACK_WORDS: typeof English = {
   dots: [
     'Punkte, 19 mm. Male alle kräftig in einer Farbe, die sonst fehlt.',
     'Nacken, Halspunkte, Schulter- und Brustpunkte, Taille, Hüfte.',
+    'Hüfte: an der Seite, auf Höhe der stärksten Stelle des Gesäßes.',
     'Die Mitte zählt. Kleb sie flach auf, mit Hautklebeband.',
   ],
   card: 'Taschenkarte',

@@ -4,6 +4,7 @@ export const PACK_WORDS = {
   dots: [
     'Dots, 19 mm. Fill all with one strong colour, found nowhere else.',
     'Nape, side neck, shoulder points, bust points, waist, hip.',
+    'Hip: at the side, level with the fullest of the seat.',
     'The middle of a dot is the point. Stick them flat, with skin tape.',
   ],
   card: 'pocket card',

@@ -85,14 +85,39 @@ describe('sticker dots', () => {
     expect(Object.keys(dots).sort()).toEqual(['nape', 'waistBack'])
   })
 
+  const shoulders: readonly Spot[] = [
+    [205, 82, R, R],
+    [210, 108, R, R],
+  ]
   it('from the side takes the upper of the two dots by the shoulder for the side neck', () => {
-    const spots: readonly Spot[] = [
-      [205, 82, R, R],
-      [210, 108, R, R],
-    ]
-    const dots = findDots('side', dressed(spots, [30, 60, 230]), mask, frame, MM_PER_PX, -1)
+    const dots = findDots('side', dressed(shoulders, [30, 60, 230]), mask, frame, MM_PER_PX, -1)
     expect(dots.sideNeckLeft?.at.y).toBeCloseTo(82, 0)
     expect(dots.shoulderLeft?.at.y).toBeCloseTo(108, 0)
+  })
+
+  it('from the side takes the hip dot of the near side', () => {
+    const picture = dressed([...shoulders, [208, 316, R, R]], [20, 190, 60])
+    const dots = findDots('side', picture, mask, frame, MM_PER_PX, -1)
+    expect(Object.keys(dots).sort()).toEqual(['hipLeft', 'shoulderLeft', 'sideNeckLeft'])
+    expect(
+      Math.hypot((dots.hipLeft?.at.x ?? 0) - 208, (dots.hipLeft?.at.y ?? 0) - 316),
+    ).toBeLessThan(0.5)
+  })
+
+  // A hand is about 80 mm by 180, a finger 15 by 70 (DIN 33402-2, women, from memory).
+  it.each<[string, Spot, readonly string[]]>([
+    ['a whole hand, as much as cloth,', [195, 312, 40 / MM_PER_PX, 90 / MM_PER_PX], []],
+    [
+      'a hand half seen',
+      [195, 312, 20 / MM_PER_PX, 45 / MM_PER_PX],
+      ['shoulderLeft', 'sideNeckLeft'],
+    ],
+    ['a finger', [195, 312, 7.5 / MM_PER_PX, 35 / MM_PER_PX], ['shoulderLeft', 'sideNeckLeft']],
+    ['a sliver at the rim of the sheet', [208, 316, R, 0.2 * R], ['shoulderLeft', 'sideNeckLeft']],
+  ])('takes %s of the same colour for no hip dot', (_, spot, found) => {
+    const picture = dressed([...shoulders, spot], [20, 190, 60])
+    const dots = findDots('side', picture, mask, frame, MM_PER_PX, -1)
+    expect(Object.keys(dots).sort()).toEqual(found)
   })
 
   it.each([

@@ -6,7 +6,7 @@ import { girth } from '../../src/capture/estimates/girth.ts'
 import { besideHeight, byHeightAlone } from '../../src/capture/estimates/height-alone.ts'
 import { tapeLength } from '../../src/capture/estimates/nape-to-waist.ts'
 import { together } from '../../src/capture/estimates/scene.ts'
-import { estimatesFrom } from '../../src/capture/estimates-from.ts'
+import { estimatesFrom, sharedReadings } from '../../src/capture/estimates-from.ts'
 import {
   movePoint,
   type OutlineRow,
@@ -138,6 +138,20 @@ const valueOf = (readings: Readings, id: (typeof ESTIMATE_IDS)[number]): number 
   return outcome.estimate.value
 }
 
+/** The same photo from a camera turned by 2 degrees. */
+function turned(own: ViewReading): ViewReading {
+  const turn = (2 * Math.PI) / 180
+  const about = ({ x, y }: { x: number; y: number }) => ({
+    x: WIDTH / 2 + (x - WIDTH / 2) * Math.cos(turn) - (y - HEIGHT / 2) * Math.sin(turn),
+    y: HEIGHT / 2 + (x - WIDTH / 2) * Math.sin(turn) + (y - HEIGHT / 2) * Math.cos(turn),
+  })
+  if (!own.person.ok) throw new Error('no person')
+  const moved = <T extends { at: { x: number; y: number } }>(all: Readonly<Record<string, T>>) =>
+    Object.fromEntries(Object.entries(all).map(([name, p]) => [name, { ...p, at: about(p.at) }]))
+  const person = { ...own.person, joints: moved(own.person.joints) }
+  return { ...own, person, points: moved(own.points) }
+}
+
 describe('estimates of a body projected by hand', () => {
   // Expected values are the body's own numbers above; 1 % covers the mean planes of the bench.
   it.each([
@@ -177,17 +191,7 @@ describe('estimates of a body projected by hand', () => {
   it('takes the turn of the camera out of the shoulder drop', () => {
     // 45 mm down; a picture turned by 2 degrees would make 110 mm across into 3.8 mm more on one side and
     // less on the other.
-    const turn = (2 * Math.PI) / 180
-    const turned = ({ x, y }: { x: number; y: number }) => ({
-      x: WIDTH / 2 + (x - WIDTH / 2) * Math.cos(turn) - (y - HEIGHT / 2) * Math.sin(turn),
-      y: HEIGHT / 2 + (x - WIDTH / 2) * Math.sin(turn) + (y - HEIGHT / 2) * Math.cos(turn),
-    })
-    const own = front()
-    if (!own.person.ok) throw new Error('no person')
-    const moved = <T extends { at: { x: number; y: number } }>(all: Readonly<Record<string, T>>) =>
-      Object.fromEntries(Object.entries(all).map(([name, p]) => [name, { ...p, at: turned(p.at) }]))
-    const person = { ...own.person, joints: moved(own.person.joints) }
-    const aslant = { ...own, person, points: moved(own.points) }
+    const aslant = turned(front())
     for (const id of ['shoulderSlopeLeft', 'shoulderSlopeRight'] as const) {
       expect(Math.abs(valueOf(all(), id) - 45)).toBeLessThan(0.5)
       expect(Math.abs(valueOf({ ...all(), front: aslant }, id) - valueOf(all(), id))).toBeLessThan(
@@ -225,6 +229,85 @@ describe('estimates of a body projected by hand', () => {
     // 10 px at the apex plane: (2500 - 171) / f = 2.162 mm a pixel.
     expect(valueOf({ ...all(), front: moved }, 'apexSpacing') - before).toBeCloseTo(21.6, 0)
     expect(moved.points.apexLeft?.by).toBe('hand')
+  })
+})
+
+describe('a dot on the near hip', () => {
+  /** The outline alone puts the hip 30 mm too low, in both photos; the dot lies at the body's own 870. */
+  const low = (reading: ViewReading, names: readonly PointName[]): ViewReading => {
+    const { y } = seen({ across: 0, up: 840, behind: 0 })
+    const moved = names.flatMap((name) => {
+      const point = reading.points[name]
+      return point
+        ? [[name, { ...point, at: { x: point.at.x, y }, sdPx: 5, by: 'camera' as const }] as const]
+        : []
+    })
+    const points = { ...reading.points, ...Object.fromEntries(moved) }
+    return { ...reading, points, outline: reading.view === 'side' ? trunkRows() : widening() }
+  }
+  /** From 260 mm at the waist to 370 at the hip, in the plane of the hip's edges. */
+  const widening = (): OutlineRow[] =>
+    trunkRows().map(({ y }) => {
+      const up = MIDDLE - ((y + 0.5 - HEIGHT / 2) * (DISTANCE - 10)) / F
+      const half = 130 + (Math.max(0, 1030 - up) * 55) / 160
+      const [left, right] = [-half, half].map((across) => seen({ across, up, behind: -10 }).x)
+      return { y, left: left ?? 0, right: right ?? 0 }
+    })
+  const without = (): Readings => ({
+    front: low(front(), ['hipLeft', 'hipRight']),
+    side: low(side(), ['hipFront', 'hipBack']),
+  })
+  const dot: PlacedPoint = {
+    at: seen({ across: -10, up: 870, behind: -185 }),
+    sdPx: 0.4,
+    from: 'dotHip',
+    by: 'dot',
+  }
+  const withDot = (): Readings => {
+    const { front, side } = without()
+    if (!front || !side) throw new Error('two photos')
+    return { front, side: { ...side, points: { ...side.points, hipLeft: dot } } }
+  }
+  const waistToHip = (readings: Readings) => {
+    const outcome = estimatesFrom(readings).waistToHip
+    if (!outcome.ok) throw new Error(outcome.reason)
+    return outcome.estimate
+  }
+
+  it('gives the level of the hip, though it is 185 mm nearer to the camera', () => {
+    // 160 down and 55 outward: sqrt = 169.2, and 2 for the curve; 1 % covers the mean planes.
+    expect(waistToHip(without()).value / 171.2 - 1).toBeGreaterThan(0.1)
+    expect(Math.abs(waistToHip(withDot()).value / 171.2 - 1)).toBeLessThan(0.01)
+    expect(waistToHip(withDot()).pm90).toBeLessThan(0.75 * waistToHip(without()).pm90)
+    expect(basisSaid(waistToHip(withDot()).basis)).toContain('the dot at your hip')
+  })
+
+  it('gives it in the front photo too', () => {
+    const { hipLeft, hipRight } = sharedReadings(withDot()).front?.points ?? {}
+    const { y } = seen({ across: 185, up: 870, behind: -10 })
+    for (const point of [hipLeft, hipRight])
+      expect(Math.abs((point?.at.y ?? 0) - y)).toBeLessThan(1.5)
+  })
+
+  it('does not mind a turned camera', () => {
+    const { front, side } = withDot()
+    if (!front || !side) throw new Error('two photos')
+    const aslant = waistToHip({ front, side: turned(side) }).value
+    expect(Math.abs(aslant - waistToHip(withDot()).value)).toBeLessThan(2)
+  })
+
+  it('moves nothing she dragged', () => {
+    const readings = withDot()
+    const dragged = movePoint(readings.side ?? side(), 'hipBack', { x: 600, y: 850 })
+    const { hipBack } = sharedReadings({ ...readings, side: dragged }).side?.points ?? {}
+    expect(hipBack?.at).toEqual({ x: 600, y: 850 })
+  })
+
+  it('does not count on the far hip, which the side photo does not show', () => {
+    const { front, side } = without()
+    if (!front || !side) throw new Error('two photos')
+    const far = { ...side, points: { ...side.points, hipRight: dot } }
+    expect(waistToHip({ front, side: far })).toEqual(waistToHip(without()))
   })
 })
 

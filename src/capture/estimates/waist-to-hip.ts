@@ -4,6 +4,7 @@
  */
 import type { EstimateOutcome } from '../../measurements/estimate.ts'
 import { bodyFrame } from '../frame.ts'
+import { hipLevelByDot } from '../hip-by-dot.ts'
 import { markedByHer, type Readings } from '../reading.ts'
 import { basisOf, byItself, pointsOf, scaleIn, together, wayOf } from './scene.ts'
 
@@ -24,7 +25,8 @@ export function waistToHip(
   const { person } = found.reading
   const torso = (person.ok && bodyFrame(person.joints)?.torso) || 0
   const scale = scaleIn(found.reading, SIDE_PLANE, (waistBack.at.y + hipBack.at.y) / 2)
-  const level = markedByHer(hipBack) ? hipBack.sdPx : HIP_LEVEL_SD * torso
+  const usual = hipLevelByDot(readings)?.sdPx ?? HIP_LEVEL_SD * torso
+  const level = markedByHer(hipBack) ? hipBack.sdPx : usual
   const basis = basisOf('side', scale, 'between', waistBack, hipBack)
   const down = wayOf(
     hipBack.at.y - waistBack.at.y,

@@ -14,7 +14,7 @@ export const PREPARATION_WORDS: typeof EnglishPreparation = {
   figure: (view, words) => `Ansicht ${view.toLowerCase()}: ${words}`,
   clothes: 'Enge Kleidung in einer Farbe. Haare hoch, Nacken frei. Schuhe aus.',
   cord: 'Eine Schnur oder ein Gummiband in der Taille, rundum waagerecht. Anders ist die Taille nicht zu sehen, und dort beginnen die meisten Längen.',
-  dots: 'Wenn du magst: Klebepunkte in einer kräftigen Farbe an Nackenpunkt, Halspunkt, Schulterpunkten, Brustpunkten, Mitte der Taille und Hüfte. Ein Punkt ist genauer als eine Schätzung.',
+  dots: 'Wenn du magst: Klebepunkte in einer kräftigen Farbe an Nackenpunkt, Halspunkt, Schulterpunkten, Brustpunkten, Mitte der Taille und Hüfte. Der an der Hüfte klebt seitlich, auf Höhe der stärksten Stelle des Gesäßes; er hilft, wo der Bogen ihn nicht verdeckt. Ein Punkt ist genauer als eine Schätzung.',
   cameraDrawn:
     'Die Kamera steht auf einem Hocker oder Regal in Höhe der Taille, 2,5\u00a0m entfernt, aufrecht und waagerecht.',
   distance: '2,5\u00a0m',
