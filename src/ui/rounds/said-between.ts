@@ -5,7 +5,6 @@ import type { ComplaintId } from '../../fitting/complaints/complaint.ts'
 import { whole } from '../../fitting/pinned.ts'
 import { NOTHING_TO_CHANGE, UNSETTLED, type Round, type Seen } from '../../rounds/round.ts'
 import type { Mm } from '../../units/length.ts'
-import { capital } from '../../units/capital.ts'
 import type { Said } from '../fitting/change-said.ts'
 import { SAID_WORDS } from './compare.words.ts'
 
@@ -62,10 +61,10 @@ export function lineSaid({ name, before, after }: SaidLine): Said {
   return read === undefined ? SAID_WORDS.unread(name) : SAID_WORDS.read(name, read)
 }
 
-/** Where it was settled, standing by itself. */
+/** Where it was settled, as one word or two. */
 export function answerSaid(complaint: ComplaintId, answer: string): string {
   if (answer === UNSETTLED) return SAID_WORDS.undecided
   return answer === NOTHING_TO_CHANGE
     ? SAID_WORDS.nothingToChange
-    : capital(causeWords({ complaint, cause: answer }))
+    : causeWords({ complaint, cause: answer })
 }
