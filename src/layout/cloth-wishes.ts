@@ -2,7 +2,7 @@
  * What she said of her cloth: kept with the garment, so that the layout is the same tomorrow.
  * The cloth of a layout follows from it and a width.
  */
-import type { ClothKind } from '../output/cloth-kind.ts'
+import type { ClothInHand } from '../output/cloth-kind.ts'
 import { mm, type Mm } from '../units/length.ts'
 import { SPARE_SHARE, type SoldBy } from './amount.ts'
 import { SELVEDGE, USUAL_WIDTHS, type Border, type Cloth } from './cloth.ts'
@@ -12,8 +12,7 @@ import type { Manner } from './lay.ts'
 export type MatchAt = 'waist' | 'underarm' | 'hem'
 export const MATCH_ATS: readonly MatchAt[] = ['waist', 'underarm', 'hem']
 
-export interface ClothWishes {
-  readonly kind: ClothKind
+export interface ClothWishes extends ClothInHand {
   /** In the order of their size, side by side; one of them is drawn. */
   readonly widths: readonly Mm[]
   readonly width: Mm

@@ -72,7 +72,7 @@ export function printRun(
     const paper = readingPaper(words.paper, words.units)
     return onReadingSheets(words.paper, stepsPages(lines, paper, title, face, figures))
   }
-  const plan = sewingPlan(sewn, order.cutting, order.cloth.kind)
+  const plan = sewingPlan(sewn, order.cutting, order.cloth)
   const sewing: Part = {
     words: RUN_WORDS.sewing,
     pages: set(planLines(plan, words.units), planFigures(plan, sewn.pieces)),

@@ -5,7 +5,7 @@
 import type { GarmentId } from '../draft/draft.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { EdgeName } from '../draft/piece.ts'
-import { CLOTH_KIND_WORDS as W, CRISP_WARNING } from './cloth-kind.words.ts'
+import { CLOTH_KIND_WORDS as W, CRISP_WARNING, DRAPE_WARNINGS } from './cloth-kind.words.ts'
 import type { FinishId } from './finish.ts'
 
 export type ClothKind = 'lightCotton' | 'crispCotton' | 'rayon' | 'silk' | 'linen'
@@ -42,13 +42,40 @@ export const CLOTH_KINDS: Readonly<Record<ClothKind, ClothAdvice>> = {
 
 export const isClothKind = (name: string): name is ClothKind => Object.hasOwn(CLOTH_KINDS, name)
 
+/** What was read on a pinned square of one cloth. */
+export interface DrapeTest {
+  /** Its lower corners, one from the other. */
+  readonly apart: Mm
+  /** The kind it was a square of: of another cloth it says nothing. */
+  readonly of: ClothKind
+}
+
+/** What the sewing plan minds of her cloth. */
+export interface ClothInHand {
+  readonly kind: ClothKind
+  readonly drape?: DrapeTest
+}
+
+/** The reading, where it is of the kind of cloth she has chosen. */
+export const drapeRead = ({ kind, drape }: ClothInHand): Mm | undefined =>
+  drape?.of === kind ? drape.apart : undefined
+
 const DRAPED: readonly GarmentId[] = ['blouse']
-/** A warning where the cloth works against the garment; nothing otherwise. */
-export const clothWarning = (kind: ClothKind, garment: GarmentId): string | undefined =>
-  kind === 'crispCotton' && DRAPED.includes(garment) ? CRISP_WARNING : undefined
+/**
+ * A warning where the cloth works against the garment; nothing otherwise. What her own square did
+ * goes before what its kind usually does.
+ */
+export function clothWarning(cloth: ClothInHand, garment: GarmentId): string | undefined {
+  if (!DRAPED.includes(garment)) return undefined
+  const apart = drapeRead(cloth)
+  if (apart !== undefined) return DRAPE_WARNINGS[drapes(apart)]
+  return cloth.kind === 'crispCotton' ? CRISP_WARNING : undefined
+}
 
 /** Side of the square of the drape test. Common practice, no source. */
 export const DRAPE_SQUARE: Mm = mm(300)
+/** Nearer to each other they were not measured between the corners. Judgement. */
+export const DRAPE_READINGS = { min: mm(5), max: DRAPE_SQUARE } as const
 /**
  * The drape test on a pinned square: hung from the middle of one side, how far apart its lower
  * corners hang, as a share of its side. Bounds: common practice, no source.

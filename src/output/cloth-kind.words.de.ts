@@ -1,6 +1,7 @@
 import type {
   CLOTH_KIND_WORDS as Kinds,
   CRISP_WARNING as Crisp,
+  DRAPE_WARNINGS as Warnings,
   DRAPE_WORDS as Drape,
 } from './cloth-kind.words.ts'
 
@@ -40,4 +41,12 @@ export const DRAPE_WORDS: typeof Drape = {
   falls: 'Er fällt in weichen Falten: richtig für einen angeschnittenen Ärmel.',
   between: 'Er fällt in breiten Falten: Der Ärmel wird ein wenig abstehen.',
   stands: 'Er steht: Nimm einen weicheren Stoff für einen angeschnittenen Ärmel.',
+}
+
+export const DRAPE_WARNINGS: typeof Warnings = {
+  falls: undefined,
+  between:
+    'Bei der Fallprobe fiel der Stoff in breiten Falten: Der angeschnittene Ärmel wird ein wenig abstehen.',
+  stands:
+    'Bei der Fallprobe stand der Stoff: Der angeschnittene Ärmel wird abstehen, statt zu fallen. Nimm einen weicheren Stoff, oder sei dir vor dem Zuschneiden darüber im Klaren.',
 }

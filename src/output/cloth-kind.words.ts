@@ -35,3 +35,12 @@ export const DRAPE_WORDS = {
   between: 'It falls in wide folds: the sleeve will stand out a little.',
   stands: 'It stands: take a softer cloth for a draped sleeve.',
 }
+
+/** What the test means for the sleeve, where its cloth is made ready. */
+export const DRAPE_WARNINGS = {
+  falls: undefined,
+  between:
+    'On the drape test the cloth fell in wide folds: the draped sleeve will stand out a little.',
+  stands:
+    'On the drape test the cloth stood: the draped sleeve will stand away instead of falling. Take a softer cloth, or know that before you cut.',
+}

@@ -10,7 +10,7 @@ import { SEAM_EQUAL } from '../draft/proof.ts'
 import { toSew } from '../draft/to-cut.ts'
 import { mm, type Mm } from '../units/length.ts'
 import type { Cutting } from './cutting.ts'
-import { clothWarning, CLOTH_KINDS, type ClothKind } from './cloth-kind.ts'
+import { clothWarning, CLOTH_KINDS, type ClothInHand } from './cloth-kind.ts'
 import type { PlanStep } from './plan-step.ts'
 import { dartSteps, interfaceSteps, prepareSteps, staySteps } from './plan-flat.ts'
 import { interfaceCuffs, shutSleeves } from './plan-cuff.ts'
@@ -32,7 +32,7 @@ import { gatherSteps, styleSteps, ventSteps } from './plan-shaped.ts'
 import { lastSteps, tryOn } from './plan-last.ts'
 
 /** @param draft as it is sewn; where its left and right are not alike the lengths of both are told */
-export function sewingPlan(draft: Draft, cutting: Cutting, cloth: ClothKind): PlanStep[] {
+export function sewingPlan(draft: Draft, cutting: Cutting, cloth: ClothInHand): PlanStep[] {
   const plan = planOf(draft, cutting, cloth)
   if (!draft.sides) return plan
   const { left, right } = draft.sides
@@ -49,11 +49,11 @@ function withSides(step: PlanStep, left: Mm | undefined, right: Mm | undefined):
   return Math.abs(left - right) > SEAM_EQUAL ? { ...step, sides: { left, right } } : step
 }
 
-function planOf(draft: Draft, cutting: Cutting, cloth: ClothKind): PlanStep[] {
+function planOf(draft: Draft, cutting: Cutting, cloth: ClothInHand): PlanStep[] {
   const on = { draft, cutting }
   const warning = clothWarning(cloth, draft.garment)
   const steps = [
-    ...prepareSteps(CLOTH_KINDS[cloth], warning),
+    ...prepareSteps(CLOTH_KINDS[cloth.kind], warning),
     ...staySteps(on),
     ...interfaceSteps(on),
     ...interfaceCuffs(on),

@@ -113,7 +113,7 @@ describe('keyhole', () => {
     expect(Math.max(...spans)).toBeGreaterThan(90)
     const step = d.steps.find((s) => s.verb === 'keyhole')!
     expect(sentence(step, { unit: 'cm', inchStep: 8 })).toContain('9.0 cm below F')
-    const plan = sewingPlan(d, cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), 'rayon')
+    const plan = sewingPlan(d, cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), { kind: 'rayon' })
     const at = plan.findIndex((s) => s.id === 'opening.keyhole')
     expect(at).toBeGreaterThanOrEqual(0)
     expect(plan.findIndex((s) => s.id === 'shut.keyhole')).toBeGreaterThan(at)

@@ -27,7 +27,7 @@ function made(garment: GarmentId, choices: Partial<Choices> = {}) {
   const cutting = cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' })
   const cut = cutParts(d.pieces, cutting.allowances, cutting.hemDepth)
   if (!cut.ok) throw new Error(cut.reason)
-  return { d, parts: cut.parts, plan: sewingPlan(d, cutting, 'lightCotton') }
+  return { d, parts: cut.parts, plan: sewingPlan(d, cutting, { kind: 'lightCotton' }) }
 }
 
 describe('lists', () => {
@@ -176,7 +176,7 @@ describe('notions', () => {
       const s = plan.find((x) => x.id === id)!
       return s.long! * s.times!
     }
-    const more = threadLength(sewingPlan(d, cutting, 'lightCotton')) - threadLength(plan)
+    const more = threadLength(sewingPlan(d, cutting, { kind: 'lightCotton' })) - threadLength(plan)
     // The side has its zip and is plain in both.
     expect(more).toBeCloseTo(1.2 * (16.5 - 5) * long('seam.overarm'), 3)
   })

@@ -9,9 +9,10 @@ import { correctedDraft } from '../../src/fitting/apply.ts'
 import { pathLength } from '../../src/geometry/length.ts'
 import { distance } from '../../src/geometry/point.ts'
 import { cuttingOf, USUAL_CUT } from '../../src/output/cutting.ts'
-import { clothWarning, drapes } from '../../src/output/cloth-kind.ts'
+import { clothWarning, drapes, type ClothKind } from '../../src/output/cloth-kind.ts'
 import { clothOffers } from '../../src/output/cloth-offers.ts'
 import { litPaths, litPieces } from '../../src/output/lit-lines.ts'
+import { planLines } from '../../src/output/plan-pages.ts'
 import { planNumbers, planSentences } from '../../src/output/plan-words.ts'
 import type { PlanStep } from '../../src/output/plan-step.ts'
 import { sewingPlan } from '../../src/output/sewing-plan.ts'
@@ -23,13 +24,13 @@ const drafted = (garment: GarmentId, choices: Partial<Choices> = {}, numbers = M
   draft(garment, body({}, numbers), { ...standardFor(garment), ...choices })
 function planned(garment: GarmentId, choices: Partial<Choices> = {}): PlanStep[] {
   const d = drafted(garment, choices)
-  return sewingPlan(d, cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), 'lightCotton')
+  return sewingPlan(d, cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), { kind: 'lightCotton' })
 }
 /** As it is sewn: a front with a style seam in its two parts. */
 function shaped(garment: GarmentId, choices: Partial<Choices>) {
   const d = toSew(drafted(garment, choices))
   const cutting = cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' })
-  return { d, cutting, steps: sewingPlan(d, cutting, 'lightCotton') }
+  return { d, cutting, steps: sewingPlan(d, cutting, { kind: 'lightCotton' }) }
 }
 const ids = (steps: readonly PlanStep[]): string[] => steps.map((s) => s.id)
 /** Do these come one after the other in the plan? */
@@ -61,11 +62,9 @@ describe('what is lit', () => {
   test('every step that is sewn lights lines that are on its pieces', () => {
     for (const garment of ['blouse', 'sleeve', 'dress'] as const) {
       const d = drafted(garment)
-      const steps = sewingPlan(
-        d,
-        cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }),
-        'lightCotton',
-      ).filter((s) => s.lit.length > 0)
+      const steps = sewingPlan(d, cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), {
+        kind: 'lightCotton',
+      }).filter((s) => s.lit.length > 0)
       expect(steps.length).toBeGreaterThan(4)
       for (const s of steps) {
         const pieces = litPieces(s, d.pieces)
@@ -249,7 +248,7 @@ describe('order of sewing', () => {
     (_, numbers) => {
       // By hand: the step of the draft strikes the edge from its lettered point K, or from S.
       const d = drafted('blouse', {}, numbers)
-      const steps = sewingPlan(d, cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), 'rayon')
+      const steps = sewingPlan(d, cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), { kind: 'rayon' })
       const said = planSentences(
         steps.find((s) => s.id === 'hang.sleeveEdge')!,
         {
@@ -276,7 +275,7 @@ describe('completeness', () => {
       .flatMap((g) => INVENTED_BODIES.map(([who, numbers]) => [g, who, numbers] as const)),
   )('%s of %s: every seam, edge, hem and dart once, each id once', (garment, _who, numbers) => {
     const d = drafted(garment, {}, numbers)
-    const steps = sewingPlan(d, cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), 'rayon')
+    const steps = sewingPlan(d, cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), { kind: 'rayon' })
     expect(new Set(ids(steps)).size).toBe(steps.length)
     const sewn = steps.filter(
       (s) => s.kind !== 'stay' && s.kind !== 'hang' && s.kind !== 'interface',
@@ -296,7 +295,7 @@ describe('completeness', () => {
   test('lengths and allowances are those of the draft', () => {
     const d = drafted('blouse')
     const cutting = cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' })
-    const steps = sewingPlan(d, cutting, 'silk')
+    const steps = sewingPlan(d, cutting, { kind: 'silk' })
     const [back, front] = [d.pieces[0]!, d.pieces[1]!]
     const neck = steps.find((s) => s.id === 'edge.neck')!
     expect(neck.long).toBeCloseTo(2 * (sewnLength(back, 'neck') + sewnLength(front, 'neck')), 9)
@@ -311,9 +310,34 @@ describe('completeness', () => {
 
 describe('cloth', () => {
   test('crisp cotton warns before a draped sleeve, and only there', () => {
-    expect(clothWarning('crispCotton', 'blouse')).toMatch(/drape test/)
-    expect(clothWarning('crispCotton', 'sleeveless')).toBeUndefined()
-    expect(clothWarning('rayon', 'blouse')).toBeUndefined()
+    expect(clothWarning({ kind: 'crispCotton' }, 'blouse')).toMatch(/drape test/)
+    expect(clothWarning({ kind: 'crispCotton' }, 'sleeveless')).toBeUndefined()
+    expect(clothWarning({ kind: 'rayon' }, 'blouse')).toBeUndefined()
+  })
+
+  test('what her square did goes before what its kind usually does', () => {
+    // Common practice, no source: corners 90 mm apart hang, 260 mm stand.
+    const read = (kind: ClothKind, apart: number, of = kind) =>
+      clothWarning({ kind, drape: { apart: mm(apart), of } }, 'blouse')
+    expect(read('rayon', 260)).toMatch(/the cloth stood/)
+    expect(read('rayon', 160)).toMatch(/wide folds/)
+    expect(read('rayon', 90)).toBeUndefined()
+    expect(read('crispCotton', 90)).toBeUndefined()
+    expect(read('crispCotton', 260)).toMatch(/the cloth stood/)
+    // Of another cloth it says nothing.
+    expect(read('rayon', 260, 'silk')).toBeUndefined()
+    expect(read('crispCotton', 90, 'silk')).toMatch(/Try the drape test/)
+    const drape = { apart: mm(260), of: 'rayon' } as const
+    expect(clothWarning({ kind: 'rayon', drape }, 'dress')).toBeUndefined()
+    const d = drafted('blouse')
+    const cutting = cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' })
+    const steps = sewingPlan(d, cutting, { kind: 'rayon', drape })
+    const lines = planLines(steps, { unit: 'cm', inchStep: 8 }).map((l) => l.text)
+    const first = lines.slice(
+      lines.indexOf('☐ 1. Make the rayon or viscose ready'),
+      lines.indexOf('☐ 2. Cut and mark'),
+    )
+    expect(first).toContain(clothWarning({ kind: 'rayon', drape }, 'blouse'))
   })
 
   test('the drape test on a square of 300 mm', () => {
@@ -348,7 +372,9 @@ test('where left and right are not alike, the plan says both lengths', () => {
     shoulderSlopeRight: 50,
   })
   const { draft: d } = correctedDraft('sleeveless', unlike, standardFor('sleeveless'), [])
-  const steps = sewingPlan(toSew(d), cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), 'lightCotton')
+  const steps = sewingPlan(toSew(d), cuttingOf(d, { ...USUAL_CUT, stuff: 'cloth' }), {
+    kind: 'lightCotton',
+  })
   const cm = { unit: 'cm', inchStep: 8 } as const
   const of = (id: string): PlanStep => steps.find((s) => s.id === id)!
   expect(planNumbers(of('seam.shoulder'), cm)).toMatch(/^left 12\.0 cm, right 13\.0 cm; allowance/)

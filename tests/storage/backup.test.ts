@@ -282,7 +282,8 @@ describe('restored where there is work already', () => {
   })
 
   test('cloth and what is sewn come along', async () => {
-    const cloth = { ...USUAL_CLOTH, kind: 'silk', width: mm(900), oneWay: true } as const
+    const drape = { apart: mm(210), of: 'crispCotton' } as const
+    const cloth = { ...USUAL_CLOTH, kind: 'silk', drape, width: mm(900), oneWay: true } as const
     const sewn = { stay: '2026-11-28' }
     const store = await journey()
     value(await store.saveGarment({ ...GARMENT, cloth, sewn }))

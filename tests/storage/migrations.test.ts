@@ -231,6 +231,23 @@ describe('a store of version 4', () => {
     })
     expect(garment?.sewn).toEqual({ 'seam.side': '2026-11-28' })
   })
+  test('a drape test that cannot be one is left out', async () => {
+    const old = fixture(4)
+    const read = async (drape: unknown) => {
+      const on = device()
+      const rows = (old.tables['garments'] ?? []).map((row) => ({
+        ...row,
+        cloth: { ...CLOTH, drape },
+      }))
+      await lying({ ...old, tables: { ...old.tables, garments: rows } }, on)
+      return (await loaded(await opened(on))).garments[0]?.cloth
+    }
+    const drape = { apart: 210, of: 'silk' }
+    expect(await read(drape)).toEqual({ ...CLOTH, drape })
+    // Farther apart than the side of the square, in words, of no cloth, no record.
+    for (const none of [{ ...drape, apart: 301 }, { ...drape, apart: 'far' }, { apart: 210 }, 210])
+      expect(await read(none)).toEqual(CLOTH)
+  })
   test('a garment of version 3 says nothing of its cloth yet', async () => {
     const on = device()
     await lying(fixture(3), on)

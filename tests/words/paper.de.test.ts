@@ -76,7 +76,7 @@ function made(garment: GarmentId, choices: Partial<Choices>) {
 
 describe.each(SHAPES)('%s %j', (garment, choices) => {
   const { d, sewn, cutting } = made(garment, choices)
-  const plan = sewingPlan(sewn, cutting, 'lightCotton')
+  const plan = sewingPlan(sewn, cutting, { kind: 'lightCotton' })
 
   it('is sewn in German sentences', () => {
     for (const step of plan) {
@@ -158,7 +158,7 @@ describe('the cutting plan', () => {
     const out = layOut(cut.parts, clothOf(wishes), manner, { seed: 1, spent: () => 1 })
     if (!out.ok) throw new Error(out.reason)
     const sections = lying(cut.parts, clothOf(wishes), out.layout)
-    const plan = sewingPlan(sewn, cutting, 'silk')
+    const plan = sewingPlan(sewn, cutting, { kind: 'silk' })
     const told = { draft: d, parts: cut.parts, plan, wishes, layout: out.layout, sections }
     const others = [{ width: mm(1150), length: mm(1500) }]
     const lines = clothLines({ ...told, by: 'metre', others }, CM)

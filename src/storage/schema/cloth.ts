@@ -5,7 +5,12 @@
 import * as v from 'valibot'
 import { isIsoDate } from '../../measurements/book.ts'
 import { isRecord } from '../../measurements/stored.ts'
-import { isClothKind } from '../../output/cloth-kind.ts'
+import {
+  DRAPE_READINGS,
+  isClothKind,
+  type ClothKind,
+  type DrapeTest,
+} from '../../output/cloth-kind.ts'
 import type { Sewn } from '../../output/sewn.ts'
 import {
   CLOTH_WIDTHS,
@@ -54,13 +59,15 @@ function readCloth(stored: unknown): ClothWishes {
   )
   const border = readPair(stored['border'], 'depth', 'hemAt', BORDERS, BORDERS)
   const have = readPair(stored['have'], 'length', 'width', AMOUNTS, CLOTH_WIDTHS)
+  const drape = readDrape(stored['drape'])
   const { kind, manner, matchAt, soldBy, price } = stored
   const share = (name: string, otherwise: number, most: number): number => {
     const value = stored[name]
     return within(value, { min: 0, max: most }) ? value : otherwise
   }
   return {
-    kind: typeof kind === 'string' && isClothKind(kind) ? kind : usual.kind,
+    kind: isKind(kind) ? kind : usual.kind,
+    ...(drape ? { drape } : {}),
     widths: widths.includes(width) ? widths : [...widths, width].sort((a, b) => a - b),
     width,
     manner: isManner(manner) ? manner : 'shortest',
@@ -79,6 +86,7 @@ function readCloth(stored: unknown): ClothWishes {
   }
 }
 
+const isKind = (name: unknown): name is ClothKind => typeof name === 'string' && isClothKind(name)
 const isManner = (name: unknown): name is Manner => MANNERS.some((known) => known === name)
 const isMatchAt = (name: unknown): name is MatchAt => MATCH_ATS.some((known) => known === name)
 
@@ -101,6 +109,13 @@ function readPair(
   const a = length(stored[first], spanOfFirst)
   const b = length(stored[second], spanOfSecond)
   return a === undefined || b === undefined ? undefined : [a, b]
+}
+
+function readDrape(stored: unknown): DrapeTest | undefined {
+  if (!isRecord(stored)) return undefined
+  const apart = length(stored['apart'], DRAPE_READINGS)
+  const of = stored['of']
+  return apart === undefined || !isKind(of) ? undefined : { apart, of }
 }
 
 function readSewn(stored: unknown): Sewn {

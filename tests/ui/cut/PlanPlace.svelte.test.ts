@@ -1,3 +1,4 @@
+import { userEvent } from 'vitest/browser'
 import { beforeEach, expect, it, vi } from 'vitest'
 import { render } from 'vitest-browser-svelte'
 import PlanPlace from '../../../src/ui/cut/plan/PlanPlace.svelte'
@@ -49,6 +50,37 @@ it('crisp cotton warns for the draped sleeve, and its finishes are offered and t
   await expect.poll(() => session.cutWishes(garment).cloth.overarm?.finish).toBe('frenchSeam')
   // The muslin is cut as it was.
   expect(session.cutWishes(garment).stuff).toBe('muslin')
+})
+
+it('the answer of the drape test stays with the garment and its cloth, and is taken back once', async () => {
+  const { screen, session, garment } = await opened()
+  await session.changeCloth(garment, (w) => ({ ...w, kind: 'rayon' }))
+  await screen.getByText('Drape test on a pinned square').click()
+  const apart = screen.getByLabelText('Lower corners apart')
+  await apart.fill('26')
+  await userEvent.keyboard('{Enter}')
+  await expect.poll(() => session.clothWishes(garment).drape).toEqual({ apart: 260, of: 'rayon' })
+  await session.open()
+  await expect.element(apart).toHaveValue('26.0 cm')
+  // In the place of the warning, and in the step that makes the cloth ready.
+  await expect
+    .poll(() => screen.getByText(/the draped sleeve will stand away/).all())
+    .toHaveLength(2)
+
+  // It is of that cloth: another has not been tried, and hers counts again when she goes back.
+  await screen.getByText('silk', { exact: true }).click()
+  await expect.element(screen.getByText(/You read 26\.0 cm on rayon or viscose/)).toBeVisible()
+  await expect
+    .poll(() => screen.getByText(/the draped sleeve will stand away/).all())
+    .toHaveLength(0)
+  await session.undo()
+  await expect.element(apart).toHaveValue('26.0 cm')
+  await session.undo()
+  await expect.poll(() => session.clothWishes(garment).drape).toBeUndefined()
+  await session.redo()
+  await apart.fill('')
+  await userEvent.keyboard('{Enter}')
+  await expect.poll(() => session.clothWishes(garment).drape).toBeUndefined()
 })
 
 it('is saved for the sewing table', async () => {

@@ -35,4 +35,6 @@ export const KIND_WORDS: typeof Kind = {
   drapeHow: (square) =>
     `Schneide fadengerade ein Quadrat von ${square}. Steck die Mitte einer Seite an einen Türrahmen und lass es hängen. Miss zwischen den beiden unteren Ecken.`,
   apart: 'Abstand der unteren Ecken',
+  ofAnother: (apart, kind) =>
+    `Abgelesen hast du ${apart}. Das war: ${kind}. Dieser Stoff ist noch nicht geprobt.`,
 }

@@ -34,4 +34,6 @@ export const KIND_WORDS = {
   drapeHow: (square: string) =>
     `Cut a square of ${square} on the grain. Pin the middle of one side to a door frame and let it hang. Measure between its two lower corners.`,
   apart: 'Lower corners apart',
+  ofAnother: (apart: string, kind: string) =>
+    `You read ${apart} on ${kind}. This cloth has not been tried yet.`,
 }
