@@ -218,7 +218,11 @@ describe('a store of version 4', () => {
     const rows = (old.tables['garments'] ?? []).map((row) => ({
       ...row,
       cloth: { ...CLOTH, kind: 'chain mail', shrinkAlong: 4, manner: 'rolled', widths: ['wide'] },
-      sewn: { stay: 'yesterday', 'seam.side': '2026-11-28' },
+      sewn: {
+        stay: 'yesterday',
+        'seam.side': '2026-11-28',
+        'hang.hem': '2026-11-28T13:30:00.000Z',
+      },
     }))
     await lying({ ...old, tables: { ...old.tables, garments: rows } }, on)
     const [garment] = (await loaded(await opened(on))).garments
@@ -229,7 +233,10 @@ describe('a store of version 4', () => {
       manner: 'shortest',
       widths: USUAL_CLOTH.widths,
     })
-    expect(garment?.sewn).toEqual({ 'seam.side': '2026-11-28' })
+    expect(garment?.sewn).toEqual({
+      'seam.side': '2026-11-28',
+      'hang.hem': '2026-11-28T13:30:00.000Z',
+    })
   })
   test('a drape test that cannot be one is left out', async () => {
     const old = fixture(4)

@@ -3,6 +3,7 @@ import { NO_OWN_WORK, type OwnWork } from '../../draft/own-work.ts'
 import { USUAL_CLOTH, type ClothWishes } from '../../layout/cloth-wishes.ts'
 import type { KeptLayout } from '../../layout/kept.ts'
 import { USUAL_CUT, type CutWishes } from '../../output/cutting.ts'
+import type { PlanStep } from '../../output/plan-step.ts'
 import { ticked } from '../../output/sewn.ts'
 import type { HungGarment } from '../../storage/schema/garment.ts'
 import type { RailActs } from './rail-acts.ts'
@@ -34,10 +35,16 @@ export class WishActs {
   changeOwn = (id: string, change: (own: OwnWork) => OwnWork): Promise<boolean> =>
     this.#change(id, () => ({ own: change(this.ownWork(id)) }))
   /** A step of the sewing plan is done, or not after all. */
-  tickSewn = (id: string, step: string, done: boolean): Promise<boolean> =>
-    this.#change(id, ({ sewn = {} }) => ({
-      sewn: ticked(sewn, step, done ? this.#work.today() : undefined),
+  tickSewn = (
+    id: string,
+    { id: step, hours }: Pick<PlanStep, 'id' | 'hours'>,
+    done: boolean,
+  ): Promise<boolean> => {
+    const on = hours === undefined ? this.#work.today() : this.#work.now().toISOString()
+    return this.#change(id, ({ sewn = {} }) => ({
+      sewn: ticked(sewn, step, done ? on : undefined),
     }))
+  }
   /** The plan from its beginning: nothing is sewn. */
   sewAnew = (id: string): Promise<boolean> => this.#change(id, () => ({ sewn: {} }))
 

@@ -46,7 +46,8 @@ export class Work {
     this.world = world
   }
 
-  today = (): string => this.world.now().toISOString().slice(0, 10)
+  now = (): Date => this.world.now()
+  today = (): string => this.now().toISOString().slice(0, 10)
   garment = (id: string): HungGarment | undefined => this.garments.find((g) => g.id === id)
   roundsOf = (garmentId: string): readonly Round[] =>
     this.rounds.filter((r) => r.garmentId === garmentId).sort((a, b) => a.number - b.number)

@@ -1,4 +1,5 @@
 import { userEvent } from 'vitest/browser'
+import { tick } from 'svelte'
 import { beforeEach, expect, it, vi } from 'vitest'
 import { render } from 'vitest-browser-svelte'
 import PlanPlace from '../../../src/ui/cut/plan/PlanPlace.svelte'
@@ -13,8 +14,8 @@ beforeEach(() => {
   files = caughtFiles(vi)
 })
 
-async function opened() {
-  const { session, garment } = await seeded(bookOf(MIDDLE))
+async function opened(now?: () => Date) {
+  const { session, garment } = await seeded(bookOf(MIDDLE), now)
   const preferences = new Preferences()
   const screen = await render(OnThePage, { page: PlanPlace, garment, session, preferences })
   return { screen, session, garment }
@@ -31,10 +32,53 @@ it('ticks are kept with the garment and taken away again', async () => {
   await expect.poll(() => session.garment(garment)?.sewn).toEqual({})
 })
 
-it('an edge that hangs says when to go on', async () => {
-  const { screen } = await opened()
-  await screen.getByRole('checkbox', { name: /Let the sleeve edges hang/ }).click()
+it('an edge that hangs is waited for by the hour, and the next step with it', async () => {
+  let now = new Date(`${INVENTED_ON}T13:30:00Z`)
+  const { screen, session, garment } = await opened(() => now)
+  const at = async (hours: number) => {
+    now = new Date(Date.parse(`${INVENTED_ON}T13:30:00Z`) + hours * 3_600_000)
+    // As when she takes the device up again.
+    document.dispatchEvent(new Event('visibilitychange'))
+    await tick()
+  }
+  const boxes = screen.getByRole('checkbox').all()
+  const hang = screen.getByRole('checkbox', { name: /Let the sleeve edges hang/ })
+  for (const box of boxes) {
+    await box.click()
+    if (box.element() === hang.element()) break
+  }
+  await expect
+    .poll(() => session.garment(garment)?.sewn?.['hang.sleeveEdge'])
+    .toBe(`${INVENTED_ON}T13:30:00.000Z`)
+  await expect.element(screen.getByText('It hangs: 24 hours yet.')).toBeVisible()
+  // Her own clock, whatever the time zone of the machine.
+  const time = now.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' })
+  await expect
+    .element(screen.getByText(`Go on tomorrow from ${time}.`, { exact: true }))
+    .toBeVisible()
+  const next = screen.getByText(
+    new RegExp(`^Step \\d+ hangs\\. Go on tomorrow from ${time} with step \\d+, Sleeve edge`),
+  )
+  await expect.element(next).toBeVisible()
+  await at(19)
+  await expect.element(screen.getByText('It hangs: 5 hours yet.')).toBeVisible()
+  await at(24)
+  await expect.element(screen.getByText('It has hung long enough.')).toBeVisible()
+  await expect.element(screen.getByText(/^Next is step \d+, Sleeve edge/)).toBeVisible()
+  // Set back by a week: she is not made to wait for a clock.
+  await at(-7 * 24)
+  await expect
+    .element(screen.getByText('The clock of this device was set back since.'))
+    .toBeVisible()
+})
+
+it('an edge hung before moments were kept has hung after its day', async () => {
+  const { screen, session, garment } = await opened()
+  const seen = session.garment(garment)!
+  await session.changeGarment({ ...seen, sewn: { 'hang.sleeveEdge': INVENTED_ON } })
   await expect.element(screen.getByText('Hanging since today.')).toBeVisible()
+  await session.changeGarment({ ...seen, sewn: { 'hang.sleeveEdge': '2026-01-02' } })
+  await expect.element(screen.getByText('Done on 2026-01-02.')).toBeVisible()
 })
 
 it('crisp cotton warns for the draped sleeve, and its finishes are offered and taken', async () => {
@@ -57,7 +101,7 @@ it('the answer of the drape test stays with the garment and its cloth, and is ta
   await session.changeCloth(garment, (w) => ({ ...w, kind: 'rayon' }))
   await screen.getByText('Drape test on a pinned square').click()
   const apart = screen.getByLabelText('Lower corners apart')
-  await apart.fill('26')
+  await apart.fill('26 cm')
   await userEvent.keyboard('{Enter}')
   await expect.poll(() => session.clothWishes(garment).drape).toEqual({ apart: 260, of: 'rayon' })
   await session.open()

@@ -6,7 +6,11 @@ import { INVENTED_ON } from '../../bodies.ts'
 
 let opened: Store | undefined
 
-export async function seeded(book: Book): Promise<{ session: Session; garment: string }> {
+/** @param now her clock; without one it stands still */
+export async function seeded(
+  book: Book,
+  now = () => new Date(`${INVENTED_ON}T10:00:00Z`),
+): Promise<{ session: Session; garment: string }> {
   opened?.close()
   await new Promise<void>((done, failed) => {
     const gone = indexedDB.deleteDatabase('tapetrue')
@@ -20,7 +24,7 @@ export async function seeded(book: Book): Promise<{ session: Session; garment: s
   await store.saveBook(book)
   let count = 0
   const session = new Session(store, {
-    now: () => new Date(`${INVENTED_ON}T10:00:00Z`),
+    now,
     newId: () => `id-${(count += 1)}`,
   })
   await session.open()

@@ -1,5 +1,5 @@
 import { capital } from '../../../units/capital.ts'
-import type { KIND_WORDS as Kind, PLAN_LEAF as Plan } from './plan.words.ts'
+import type { HANG_WORDS as Hang, KIND_WORDS as Kind, PLAN_LEAF as Plan } from './plan.words.ts'
 
 export const PLAN_LEAF: typeof Plan = {
   title: 'Nähplan',
@@ -16,11 +16,27 @@ export const PLAN_LEAF: typeof Plan = {
   inUnit: { cm: 'Alles in Zentimetern', inch: 'Alles in Zoll' },
   lengths:
     'Die Längen gelten für die Nahtlinie einer Seite. Die Nahtzugabe liegt zwischen Nahtlinie und Schneidelinie. Jede Naht wird gebügelt, bevor eine andere sie kreuzt.',
-  hanging: 'Hängt seit heute.',
-  hangingOn: 'Mach morgen um diese Zeit weiter.',
   doneOn: (date) => `Erledigt am ${date}.`,
   sewnOn: (date) => `Genäht am ${date}.`,
   drawing: (pieces) => `${pieces.join(' und ')}; was genäht wird, ist mit Kreide gezeichnet`,
+}
+
+export const HANG_WORDS: typeof Hang = {
+  hoursYet: (hours) => `Es hängt: noch ${hours} Stunden.`,
+  minutesYet: (minutes) => `Es hängt: noch ${minutes} ${minutes === 1 ? 'Minute' : 'Minuten'}.`,
+  sinceToday: 'Hängt seit heute.',
+  clockSetBack: 'Die Uhr dieses Geräts wurde seither zurückgestellt.',
+  goOn: (from) => `Mach ${from} weiter.`,
+  next: (hung, from, step, title) =>
+    `Schritt ${hung} hängt. Mach ${from} weiter, mit Schritt ${step}: ${title}.`,
+  from: (day, time) => `${day} ab ${time} Uhr`,
+  today: 'heute',
+  tomorrow: 'morgen',
+  on: (date) => `am ${date}`,
+  sameHour: 'morgen um diese Zeit',
+  counted: 'nach einem Tag und einer Nacht',
+  hasHung: 'Es hat lange genug gehangen.',
+  measure: 'Miss es noch einmal, schneide ab, was sich ausgehängt hat, und mach dann weiter.',
 }
 
 export const KIND_WORDS: typeof Kind = {

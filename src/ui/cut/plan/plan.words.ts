@@ -1,4 +1,4 @@
-/** The leaf of the sewing plan: ticking steps, the kind of cloth, the drape test. */
+/** The leaf of the sewing plan: ticking steps, what hangs, the kind of cloth, the drape test. */
 export const PLAN_LEAF = {
   title: 'Sewing plan',
   order: 'The order',
@@ -15,11 +15,29 @@ export const PLAN_LEAF = {
   inUnit: { cm: 'In all centimetres', inch: 'In all inches' },
   lengths:
     'Lengths are those of the seam line of one side. An allowance is what lies between the seam line and the cutting line. Every seam is pressed before another crosses it.',
-  hanging: 'Hanging since today.',
-  hangingOn: 'Go on tomorrow at this hour.',
   doneOn: (date: string) => `Done on ${date}.`,
   sewnOn: (date: string) => `Sewn on ${date}.`,
   drawing: (pieces: readonly string[]) => `${pieces.join(' and ')}, what is sewn in chalk`,
+}
+
+/** A step that hangs for a day. `from` is when she may go on: "tomorrow from 14:30". */
+export const HANG_WORDS = {
+  hoursYet: (hours: number) => `It hangs: ${hours} hours yet.`,
+  minutesYet: (minutes: number) =>
+    `It hangs: ${minutes} ${minutes === 1 ? 'minute' : 'minutes'} yet.`,
+  sinceToday: 'Hanging since today.',
+  clockSetBack: 'The clock of this device was set back since.',
+  goOn: (from: string) => `Go on ${from}.`,
+  next: (hung: number, from: string, step: number, title: string) =>
+    `Step ${hung} hangs. Go on ${from} with step ${step}, ${title}.`,
+  from: (day: string, time: string) => `${day} from ${time}`,
+  today: 'today',
+  tomorrow: 'tomorrow',
+  on: (date: string) => `on ${date}`,
+  sameHour: 'tomorrow at this hour',
+  counted: 'when it has hung a day and a night',
+  hasHung: 'It has hung long enough.',
+  measure: 'Measure it again and cut what has dropped, then go on.',
 }
 
 export const KIND_WORDS = {
