@@ -2,7 +2,7 @@
  * The database of this page: one, on this device, opened by whichever version of the program is
  * newest. Tables hold `unknown` on the way out, so that nothing is used before it is parsed.
  */
-import Dexie, { type DexieOptions, type Table } from 'dexie'
+import Dexie, { type DexieOptions, type Table, type Transaction } from 'dexie'
 import { failed, failureOf, type Failure } from './failure.ts'
 import { V1 } from './migrations/v1.ts'
 import { V2 } from './migrations/v2.ts'
@@ -43,6 +43,26 @@ export class Database extends Dexie {
     for (const { version, stores } of MIGRATIONS) this.version(version).stores({ ...stores })
   }
 }
+
+export type Tables = Pick<
+  Database,
+  'book' | 'garments' | 'rounds' | 'photos' | 'pixels' | 'settings' | 'aside' | 'table'
+>
+
+/**
+ * The tables bound to one transaction. Those of the database find it by themselves, but not
+ * from calls within calls: what is written there is then kept alone, whatever becomes of the rest.
+ */
+export const tablesOf = (of: Transaction): Tables => ({
+  book: of.table('book') as Tables['book'],
+  garments: of.table('garments') as Tables['garments'],
+  rounds: of.table('rounds') as Tables['rounds'],
+  photos: of.table('photos') as Tables['photos'],
+  pixels: of.table('pixels') as Tables['pixels'],
+  settings: of.table('settings') as Tables['settings'],
+  aside: of.table('aside') as Tables['aside'],
+  table: (name: string) => of.table(name),
+})
 
 /** Deletes a whole database; waits until every window that has it open has let it go. */
 export async function removeDatabase(name: string): Promise<void> {

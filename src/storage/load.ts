@@ -8,7 +8,7 @@ import type { Table } from 'dexie'
 import type { Book } from '../measurements/book.ts'
 import { parseBook, isRecord } from '../measurements/stored.ts'
 import type { Round } from '../rounds/round.ts'
-import type { Database } from './db.ts'
+import type { Tables } from './db.ts'
 import { lockOf, PHOTO_LOCK, type PhotoLock } from './photo-lock.ts'
 import {
   BOOK_KEY,
@@ -71,7 +71,7 @@ export interface LoadedPhotos {
 }
 
 /** Reads all but the photos within a transaction that may write to every table. */
-export async function loadAll(db: Database, today: string): Promise<Loaded> {
+export async function loadAll(db: Tables, today: string): Promise<Loaded> {
   await putBack(db)
   const book = await readBook(db, today)
   const garments = await readRows(db, 'garments', parseGarmentRow, today)
@@ -96,7 +96,7 @@ export async function loadAll(db: Database, today: string): Promise<Loaded> {
 
 /** Reads photos within a transaction that may write to every table. */
 export async function loadPhotos(
-  db: Database,
+  db: Tables,
   which: WhichPhotos,
   today: string,
 ): Promise<LoadedPhotos> {
@@ -109,7 +109,7 @@ export async function loadPhotos(
   return { photos, aside: readable(await db.aside.toArray()) }
 }
 
-async function namesOf(db: Database, garment: string | null): Promise<readonly string[]> {
+async function namesOf(db: Tables, garment: string | null): Promise<readonly string[]> {
   if (garment !== null) return db.photos.where('garmentId').equals(garment).primaryKeys()
   const ofGarments = new Set(await db.photos.orderBy('garmentId').primaryKeys())
   const all = await db.photos.toCollection().primaryKeys()
@@ -123,7 +123,7 @@ const readable = (rows: readonly unknown[]): readonly AsideRow[] =>
   })
 
 /** The stored book; an entry that cannot be read is put aside alone, the others stay. */
-export async function readBook(db: Database, today: string): Promise<Book> {
+export async function readBook(db: Tables, today: string): Promise<Book> {
   const row = await db.book.get(BOOK_KEY)
   if (row === undefined) return {}
   if (!isRecord(row) || row['v'] !== 1 || !isRecord(row['book'])) {
@@ -147,7 +147,7 @@ export async function readBook(db: Database, today: string): Promise<Book> {
 
 /** @param only the keys of the rows that are asked for; those that are not there are left out */
 async function readRows<T>(
-  db: Database,
+  db: Tables,
   name: Readable,
   parse: (row: unknown) => Parsed<T>,
   today: string,
@@ -185,7 +185,7 @@ function withoutReading(row: unknown): object | undefined {
 }
 
 export async function putAside(
-  db: Database,
+  db: Tables,
   table: string,
   key: string,
   reason: string,
@@ -195,7 +195,7 @@ export async function putAside(
   await db.aside.add({ v: 1, table, key, reason, asideOn, row })
 }
 
-async function putBack(db: Database): Promise<void> {
+async function putBack(db: Tables): Promise<void> {
   for (const stored of await db.aside.toArray()) {
     const read = parseAsideRow(stored)
     if (!read.ok || read.value.id === undefined) continue
@@ -215,7 +215,7 @@ async function putBack(db: Database): Promise<void> {
   }
 }
 
-async function bookNow(db: Database): Promise<unknown> {
+async function bookNow(db: Tables): Promise<unknown> {
   const row = await db.book.get(BOOK_KEY)
   return isRecord(row) ? row['book'] : {}
 }

@@ -4,7 +4,7 @@
  * stand in the head). So another passphrase does not touch a single photo.
  */
 import * as v from 'valibot'
-import type { Database } from './db.ts'
+import type { Tables } from './db.ts'
 import { fromBase64, toBase64 } from './bytes.ts'
 import { failed, kept, type Kept } from './failure.ts'
 import { parseSettingRow } from './rows.ts'
@@ -29,7 +29,7 @@ const LockSchema = v.strictObject({
 export type PhotoLock = v.InferOutput<typeof LockSchema>
 
 /** Whether there is one, read within a transaction; undefined where the photos lie in the open. */
-export async function lockIn(db: Database): Promise<PhotoLock | undefined> {
+export async function lockIn(db: Tables): Promise<PhotoLock | undefined> {
   return lockOfRow(await db.settings.get(PHOTO_LOCK))
 }
 export function lockOfRow(stored: unknown): PhotoLock | undefined {

@@ -5,7 +5,7 @@
  * next: what breaks in between loses nothing, and the rest follows when the photos are opened next.
  */
 import { closedPhoto, closedPixels, hasOpen, openedPhoto, pixelsOf } from './closed-photo.ts'
-import type { Database } from './db.ts'
+import type { Tables } from './db.ts'
 import { failed, kept, type Kept } from './failure.ts'
 import type { PhotoHere } from './load.ts'
 import { packedPhoto } from './packed-photo.ts'
@@ -31,11 +31,8 @@ export type PhotosAre = 'open' | 'unlocked' | 'locked'
 /** Told after each photo: how many of how many. */
 export type Told = (done: number, all: number) => void
 
-/** The round that shows a photo, made from all rows of its garment; where it may not be kept neither is the photo. */
-export interface ShownBy {
-  readonly garmentId: string
-  readonly row: (beside: readonly unknown[]) => Kept<RoundRow>
-}
+/** What is kept in the transaction of a photo, or refused before it writes anything: both or neither. */
+export type Beside = (db: Tables) => Promise<Kept<unknown>>
 
 /** Another window may change a photo between reading and writing, hardly three times in a row. */
 const TRIES = 5
@@ -76,14 +73,13 @@ export class PhotoSafe {
   }
 
   /**
-   * Changes one photo, or adds it; gives it as it is shown. The round is kept in
-   * the same transaction: both or neither.
+   * Changes one photo, or adds it; gives it as it is shown.
    */
   async change(
     sha256: string,
     change: (before: KeptPhoto | undefined) => Kept<KeptPhoto>,
     pixels?: PixelsRow,
-    shownBy?: ShownBy,
+    beside?: Beside,
   ): Promise<Kept<KeptPhoto>> {
     for (let tries = 0; tries < TRIES; tries++) {
       const found = await this.#found(sha256)
@@ -100,7 +96,7 @@ export class PhotoSafe {
         next.value,
         pixels ?? found.value.pixels,
         key,
-        shownBy,
+        beside,
       )
       if (!put.ok) return put
       if (put.value) return next
@@ -271,7 +267,7 @@ export class PhotoSafe {
     photo: KeptPhoto,
     pixels: PixelsRow | undefined,
     key: CryptoKey | undefined,
-    shownBy?: ShownBy,
+    beside?: Beside,
   ): Promise<Kept<boolean>> {
     const closes = found.lock?.way === 'closing' ? key : undefined
     const row = closes ? await closedPhoto(photo, closes) : photo
@@ -280,12 +276,8 @@ export class PhotoSafe {
       const { sha256 } = photo
       const [was, lay] = [await db.photos.get(sha256), await db.pixels.get(sha256)]
       if (!sameAs(foundOf(was, lay, await db.settings.get(PHOTO_LOCK)), found)) return kept(false)
-      if (shownBy) {
-        const beside = await db.rounds.where('garmentId').equals(shownBy.garmentId).toArray()
-        const round = shownBy.row(beside)
-        if (!round.ok) return round
-        await db.rounds.put(round.value)
-      }
+      const both = await beside?.(db)
+      if (both && !both.ok) return both
       await db.photos.put(packedPhoto(row))
       if (own) await db.pixels.put(own)
       return kept(true)
@@ -308,7 +300,7 @@ const liesClosed = (photo: KeptPhoto, pixels: PixelsRow | undefined): boolean =>
 const liesOpen = (photo: KeptPhoto, pixels: PixelsRow | undefined): boolean =>
   !photo.closed && !(pixels && 'closed' in pixels)
 
-/** Rows as they came, read here and now: a transaction does not follow into calls within calls. */
+/** From rows as they came. */
 function foundOf(photoRow: unknown, pixelsRow: unknown, settingRow: unknown): Found {
   const photo = parsePhotoRow(photoRow)
   const pixels = parsePixelsRow(pixelsRow)
@@ -328,7 +320,7 @@ const marks = ({ lock, photo, pixels }: Found) => ({
 })
 const nonceOf = (iv: ArrayBuffer | undefined) => iv && [...new Uint8Array(iv)]
 
-async function putLock(db: Database, value: PhotoLock): Promise<undefined> {
+async function putLock(db: Tables, value: PhotoLock): Promise<undefined> {
   await db.settings.put({ v: 1, key: PHOTO_LOCK, value })
   return undefined
 }

@@ -2,7 +2,7 @@
 import type { MuslinSight } from '../capture/muslin-sight.ts'
 import type { ViewReading } from '../capture/reading.ts'
 import { sha256Of } from './bytes.ts'
-import type { Database } from './db.ts'
+import type { Tables } from './db.ts'
 import { withoutMetadata } from './jpeg.ts'
 import { packedPhoto } from './packed-photo.ts'
 import { parsePhotoRow, parseRoundRow, type PixelsRow, type RoundRow } from './rows.ts'
@@ -47,11 +47,15 @@ export function chosenAgain(before: KeptPhoto, again: KeptPhoto): KeptPhoto {
   return { ...stays, ...(reading && { reading }), ...(muslin && { muslin }) }
 }
 
-/** Deletes the pixels and marks the photo, in its own row and in every round; gives those rounds. */
+/**
+ * Deletes the pixels and marks the photo, in its own row and in every round; gives those rounds.
+ * @param by the photo that is shown in its place from now on, if there is one
+ */
 export async function letGo(
-  db: Database,
+  db: Tables,
   sha256: string,
   on: string,
+  by?: string,
 ): Promise<readonly RoundRow[]> {
   await db.pixels.delete(sha256)
   const photo = parsePhotoRow(await db.photos.get(sha256))
@@ -65,32 +69,15 @@ export async function letGo(
     if (!row.ok) continue
     const { round, savedTimes } = row.value
     if (!round.photos.some((p) => p.sha256 === sha256 && p.removedOn === undefined)) continue
-    const photos = round.photos.map((p) =>
-      p.sha256 === sha256 ? { ...p, removedOn: p.removedOn ?? on } : p,
-    )
+    const photos = round.photos.flatMap((ref) => {
+      if (ref.sha256 !== sha256) return [ref]
+      const { removedOn = on, ...shown } = ref
+      // The old one stays in the list, so that an earlier backup still is the same round.
+      return [{ ...shown, removedOn }, ...(by === undefined ? [] : [{ ...shown, sha256: by }])]
+    })
     const next = { ...row.value, savedTimes: savedTimes + 1, round: { ...round, photos } }
     await db.rounds.put(next)
     changed.push(next)
   }
-  return changed
-}
-
-/** Lets a photo go for another that is kept already; where it was shown the other one is. */
-export async function exchanged(
-  db: Database,
-  sha256: string,
-  by: string,
-  on: string,
-): Promise<readonly RoundRow[]> {
-  const changed = (await letGo(db, sha256, on)).map((row) => {
-    // The old one stays in the list, so that an earlier backup still is the same round.
-    const photos = row.round.photos.flatMap((ref) => {
-      if (ref.sha256 !== sha256) return [ref]
-      const { removedOn: _gone, ...shown } = ref
-      return [ref, { ...shown, sha256: by }]
-    })
-    return { ...row, round: { ...row.round, photos } }
-  })
-  await db.rounds.bulkPut(changed)
   return changed
 }

@@ -5,7 +5,7 @@
  */
 import type { Round } from '../rounds/round.ts'
 import type { BackupContent } from './backup.ts'
-import type { Database } from './db.ts'
+import type { Tables } from './db.ts'
 import { failed, kept, type Kept } from './failure.ts'
 import { continues } from './keep-rounds.ts'
 import { loadAll, loadPhotos, type Loaded, type PhotoHere } from './load.ts'
@@ -40,7 +40,7 @@ export async function restore(store: Store, content: BackupContent): Promise<Kep
   return settled.ok ? restored : settled
 }
 
-async function brought(db: Database, content: BackupContent): Promise<Kept<Restored>> {
+async function brought(db: Tables, content: BackupContent): Promise<Kept<Restored>> {
   const now = await loadAll(db, content.on)
   const named = content.photos.map(({ photo }) => photo.sha256)
   const here = await loadPhotos(db, { named }, content.on)
@@ -160,7 +160,7 @@ function copied(
 
 /** A photo that was let go here stays let go: its pixels do not come back by the back door. */
 async function restorePhotos(
-  db: Database,
+  db: Tables,
   here: readonly PhotoHere[],
   content: BackupContent,
   renamed: ReadonlyMap<string, string>,

@@ -5,13 +5,12 @@
  *
  * Writes wait for one another, so two quick changes of one round cannot pass each other.
  */
-import type { Transaction } from 'dexie'
 import type { MuslinSight } from '../capture/muslin-sight.ts'
 import type { ViewReading } from '../capture/reading.ts'
 import type { Book } from '../measurements/book.ts'
 import { parseBook } from '../measurements/stored.ts'
 import type { Round } from '../rounds/round.ts'
-import { openDatabase, type Database, type Opening } from './db.ts'
+import { openDatabase, tablesOf, type Database, type Opening, type Tables } from './db.ts'
 import { failed, failureOf, kept, type Failure, type Kept } from './failure.ts'
 import { printedFieldChanged } from './keep-rounds.ts'
 import {
@@ -25,14 +24,13 @@ import {
 } from './load.ts'
 import {
   chosenAgain,
-  exchanged,
   letGo,
   preparePhoto,
   type AboutPhoto,
   type PreparedPhoto,
 } from './photos.ts'
 import { lockIn } from './photo-lock.ts'
-import { PhotoSafe, type ShownBy } from './photo-safe.ts'
+import { PhotoSafe, type Beside } from './photo-safe.ts'
 import { BOOK_KEY, parseGarmentRow, parseRoundRow, type RoundRow } from './rows.ts'
 import type { HungGarment } from './schema/garment.ts'
 import { parsed } from './schema/parsed.ts'
@@ -193,21 +191,20 @@ export class Store {
     const unfit = unfitFor(parsed(RoundSchema, round))
     if (unfit) return unfit
     let row: Kept<RoundRow> = failed(CHANGED_ELSEWHERE)
-    const saved = await this.#savePhoto(prepared, {
-      garmentId: round.garmentId,
-      row: (beside) => {
-        const before = beside.map(parseRoundRow).find((r) => r.ok && r.value.id === round.id)
-        row = this.#nextRow(round, before?.ok ? before.value : undefined, beside)
-        return row
-      },
+    const saved = await this.#savePhoto(prepared, async (db) => {
+      const others = await db.rounds.where('garmentId').equals(round.garmentId).toArray()
+      const before = others.map(parseRoundRow).find((r) => r.ok && r.value.id === round.id)
+      row = this.#nextRow(round, before?.ok ? before.value : undefined, others)
+      if (row.ok) await db.rounds.put(row.value)
+      return row
     })
     if (!saved.ok) return saved
     const shown = this.#keptAs(row)
     return shown.ok ? kept({ photo: saved.value, round: shown.value }) : shown
   }
-  #savePhoto({ row, pixels }: PreparedPhoto, shownBy?: ShownBy): Promise<Kept<KeptPhoto>> {
+  #savePhoto({ row, pixels }: PreparedPhoto, beside?: Beside): Promise<Kept<KeptPhoto>> {
     const change = (before: KeptPhoto | undefined) => kept(before ? chosenAgain(before, row) : row)
-    return this.safe.change(row.sha256, change, pixels, shownBy)
+    return this.safe.change(row.sha256, change, pixels, beside)
   }
 
   /** What was read from a photo that is kept; what is not given stays as it was. */
@@ -227,7 +224,8 @@ export class Store {
 
   /**
    * Another picture in the place of one that is kept, such as the same with the head covered, with
-   * what was read; the old pixels are deleted. Gives the rounds that show it.
+   * what was read; the old pixels are deleted. All in one: whatever breaks off, one of the two is
+   * there and shown, never both, never neither. Gives the rounds that show it.
    */
   async exchangePhoto(
     sha256: string,
@@ -240,11 +238,19 @@ export class Store {
     const [before] = found.value.photos
     if (!before?.here) return failed(STORE_WORDS.noPhoto)
     const { view, garmentId, roundId, takenOn } = before
-    const saved = await this.savePhoto(jpeg, { view, garmentId, roundId, takenOn, ...read })
-    if (!saved.ok) return saved
-    const by = saved.value.sha256
-    if (by === sha256) return kept([])
-    return this.#changedBy(await this.keep(async (db) => kept(await exchanged(db, sha256, by, on))))
+    const about = { view, garmentId, roundId, takenOn, ...read }
+    const prepared = await preparePhoto(jpeg, about)
+    const by = prepared.row.sha256
+    let changed: Kept<readonly RoundRow[]> = kept([])
+    const saved = await this.#savePhoto(prepared, async (db) => {
+      if (by === sha256) return changed
+      // Another window may have let it go since.
+      if (!(await db.pixels.where('sha256').equals(sha256).count()))
+        return failed(STORE_WORDS.noPhoto)
+      changed = kept(await letGo(db, sha256, on, by))
+      return changed
+    })
+    return this.#changedBy(saved.ok ? changed : saved)
   }
 
   /** Keeps the numbers, lets the photo go: pixels deleted, every mention of it marked. */
@@ -301,18 +307,18 @@ export class Store {
   }
 
   /** The same as `inTurn`, and other windows are told once it is kept. */
-  async keep<T>(work: (db: Database) => Promise<Kept<T>>): Promise<Kept<T>> {
+  async keep<T>(work: (db: Tables) => Promise<Kept<T>>): Promise<Kept<T>> {
     const outcome = await this.inTurn(work)
     if (outcome.ok) this.#windows?.tell()
     return outcome
   }
 
   /** One transaction over all tables, after every earlier one: all of it is kept, or nothing. */
-  inTurn<T>(work: (db: Database, transaction: Transaction) => Promise<Kept<T>>): Promise<Kept<T>> {
+  inTurn<T>(work: (db: Tables) => Promise<Kept<T>>): Promise<Kept<T>> {
     const db = this.#db
     const run = async (): Promise<Kept<T>> => {
       try {
-        return await db.transaction('rw', db.tables, (transaction) => work(db, transaction))
+        return await db.transaction('rw', db.tables, (of) => work(tablesOf(of)))
       } catch (error) {
         return failureOf(error)
       }

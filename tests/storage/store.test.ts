@@ -318,6 +318,18 @@ describe('photos', () => {
     value(await store.letPhotoGo(sha256, TODAY))
     expect((await store.exchangePhoto(sha256, phonePhoto(8), {}, TODAY)).ok).toBe(false)
   })
+  test('let go in another window while it is being covered: neither the one nor the other comes back', async () => {
+    const on = device()
+    const [store, other] = [await opened(on), await opened(on)]
+    const about = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
+    const { sha256 } = value(await store.savePhoto(phonePhoto(), about))
+    const [covered, gone] = await Promise.all([
+      store.exchangePhoto(sha256, phonePhoto(8), { reading: READING }, TODAY),
+      other.letPhotoGo(sha256, TODAY),
+    ])
+    expect([covered.ok, gone.ok]).toEqual([false, true])
+    expect((await loaded(store)).photos).toMatchObject([{ sha256, here: false }])
+  })
   test('chosen for a second muslin, or again after it was let go, it keeps what was read from it', async () => {
     const store = await opened(device())
     const first = { view: 'front', garmentId: 'g1', roundId: 'r1', takenOn: TODAY } as const
