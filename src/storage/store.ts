@@ -22,13 +22,7 @@ import {
   type LoadedPhotos,
   type WhichPhotos,
 } from './load.ts'
-import {
-  chosenAgain,
-  letGo,
-  preparePhoto,
-  type AboutPhoto,
-  type PreparedPhoto,
-} from './photos.ts'
+import { chosenAgain, letGo, preparePhoto, type AboutPhoto, type PreparedPhoto } from './photos.ts'
 import { lockIn } from './photo-lock.ts'
 import { PhotoSafe, type Beside } from './photo-safe.ts'
 import { BOOK_KEY, parseGarmentRow, parseRoundRow, type RoundRow } from './rows.ts'

@@ -7,7 +7,7 @@ import { openAt, pageErrors } from './steps.ts'
 /** Four numbers and the keys of the rail, as one of the pages calls them. */
 interface Tongue {
   readonly names: readonly string[]
-  readonly field: (name: string, slot: Slot) => string
+  readonly tape: string
   readonly comma: string
   readonly hang: string
   readonly rename: string
@@ -16,7 +16,7 @@ interface Tongue {
 type Slot = 1 | 2
 const ENGLISH: Tongue = {
   names: ['Bust girth', 'Waist girth', 'Hip girth', 'Nape to waist'],
-  field: (name, slot) => `${name}, tape ${slot}`,
+  tape: 'tape',
   comma: '.',
   hang: 'Hang a blouse',
   rename: 'Rename',
@@ -24,7 +24,7 @@ const ENGLISH: Tongue = {
 }
 const GERMAN: Tongue = {
   names: ['Brustumfang', 'Taillenumfang', 'Hüftumfang', 'Rückenlänge'],
-  field: (name, slot) => `${name}, Band ${slot}`,
+  tape: 'Band',
   comma: ',',
   hang: 'Bluse aufhängen',
   rename: 'Umbenennen',
@@ -50,7 +50,7 @@ interface Window {
   readonly tongue: Tongue
 }
 const field = ({ page, tongue }: Window, which: number, slot: Slot) =>
-  page.getByLabel(tongue.field(tongue.names[which] ?? '', slot), { exact: true }).first()
+  page.getByLabel(`${tongue.names[which]}, ${tongue.tape} ${slot}`, { exact: true }).first()
 
 async function type(on: Window, which: number, slot: Slot): Promise<void> {
   const at = field(on, which, slot)
