@@ -15,7 +15,7 @@ export function bandOf(pose: Pose, width: number): Band {
   const [middle, half] = [(e.low + e.high) / 2, (e.high - e.low) / 2]
   return {
     low: (pose.low ?? 0) + half,
-    high: (pose.high ?? width - 2 * half) + half,
+    high: Math.min(pose.high ?? Infinity, width - 2 * half) + half,
     stepY: pose.across?.step ?? 0,
     offY: pose.across ? pose.across.first + middle : 0,
   }

@@ -146,6 +146,15 @@ describe('manners of folding', () => {
     const how = lay(partsOf('blouse'), cloth, manner)
     expect(how.ok ? '' : how.reason).toMatch(reason)
   })
+
+  test('a half on the fold that reaches over the selvedges is refused', () => {
+    // 150 wide from the fold; folded lengthwise the cloth is 150 wide, or 149.
+    const folded = (width: number) =>
+      lay([part({})], { ...plainCloth(mm(width)), selvedge: mm(0) }, 'lengthwise')
+    expect(folded(300).ok).toBe(true)
+    const how = folded(298)
+    expect(how.ok ? '' : how.reason).toMatch(/wider than the cloth folded lengthwise/)
+  })
 })
 
 describe('nap and repeats', () => {
