@@ -12,6 +12,7 @@ import type {
   MISSED_WORDS as Missed,
   STRIPE_WORDS as Stripes,
   NOTION_WORDS as Notions,
+  PAIR_WORDS as Pair,
   PLACE_WORDS as Places,
   RUN_WORDS as Run,
   SECTION_WORDS as Sections,
@@ -188,18 +189,34 @@ const INTERFACED = {
 }
 
 export const WAY_OUT_WORDS: typeof WayOut = {
-  crosswiseFacings: 'Leg die Belege quer; sie dehnen sich dort ein wenig anders.',
-  pieced: (lengths, facings) =>
-    [
-      ...(lengths === 0
-        ? []
-        : [
-            `Setz jeden Schrägstreifen aus ${lengths === 2 ? 'zwei' : 'drei'} Stücken zusammen, die Nähte fadengerade.`,
-          ]),
-      ...(facings ? ['Gib den Belegen eine Naht in der Mitte.'] : []),
-    ].join(' '),
-  otherClothFacings: 'Schneide Belege und Streifen aus einem anderen leichten Stoff.',
-  centreBackSeam: 'Gib dem Rücken eine Naht in der Mitte.',
+  crosswiseFacings: {
+    words: 'Leg die Belege quer; sie dehnen sich dort ein wenig anders.',
+    clause: 'leg die Belege quer',
+  },
+  pieced: (lengths, facings) => {
+    const join = `setz jeden Schrägstreifen aus ${lengths === 2 ? 'zwei' : 'drei'} Stücken zusammen`
+    return {
+      words: [
+        ...(lengths === 0 ? [] : [`${capital(join)}, die Nähte fadengerade.`]),
+        ...(facings ? ['Gib den Belegen eine Naht in der Mitte.'] : []),
+      ].join(' '),
+      clause: [
+        ...(lengths === 0 ? [] : [join]),
+        ...(facings ? ['gib den Belegen eine Naht in der Mitte'] : []),
+      ].join(', '),
+    }
+  },
+  otherClothFacings: {
+    words: 'Schneide Belege und Streifen aus einem anderen leichten Stoff.',
+    clause: 'schneide Belege und Streifen aus einem anderen leichten Stoff',
+  },
+  centreBackSeam: {
+    words: 'Gib dem Rücken eine Naht in der Mitte.',
+    clause: 'gib dem Rücken eine Naht in der Mitte',
+  },
+}
+export const PAIR_WORDS: typeof Pair = {
+  both: (one, other) => `${capital(one)} und ${other}.`,
 }
 
 export const RUN_WORDS: typeof Run = {

@@ -1,4 +1,5 @@
 /** Cloth in words: how it lies, where pieces lie on it, what is bought, what is cut and marked. */
+import { capital } from '../units/capital.ts'
 import type { AnyDart, EdgeName, PieceId } from '../draft/piece.ts'
 import { DART_WORDS, EDGE_WORDS } from '../draft/piece.words.ts'
 
@@ -193,21 +194,41 @@ export const NOTION_WORDS = {
     `Interfacing ${width} wide: ${amount} for the ${of === 'both' ? 'facings and cuffs' : of}, which lie on ${length}.`,
 }
 
-/** What she might give up where the cloth does not suffice. */
+/**
+ * What she might give up where the cloth does not suffice: in words of its own, and as a clause of a
+ * sentence that names two.
+ */
 export const WAY_OUT_WORDS = {
-  crosswiseFacings: 'Lay the facings crosswise; they stretch a little differently there.',
+  crosswiseFacings: {
+    words: 'Lay the facings crosswise; they stretch a little differently there.',
+    clause: 'lay the facings crosswise',
+  },
   /** @param lengths of which each strip is joined; 0 where there is none to join */
-  pieced: (lengths: 0 | 2 | 3, facings: boolean) =>
-    [
-      ...(lengths === 0
-        ? []
-        : [
-            `Join each bias strip of ${lengths === 2 ? 'two' : 'three'} lengths, seams on a thread.`,
-          ]),
-      ...(facings ? ['Give the facings a seam at their centre.'] : []),
-    ].join(' '),
-  otherClothFacings: 'Cut the facings and strips from another light cloth.',
-  centreBackSeam: 'Give the back a seam down its centre.',
+  pieced: (lengths: 0 | 2 | 3, facings: boolean) => {
+    const join = `join each bias strip of ${lengths === 2 ? 'two' : 'three'} lengths`
+    return {
+      words: [
+        ...(lengths === 0 ? [] : [`${capital(join)}, seams on a thread.`]),
+        ...(facings ? ['Give the facings a seam at their centre.'] : []),
+      ].join(' '),
+      clause: [
+        ...(lengths === 0 ? [] : [join]),
+        ...(facings ? ['give the facings a seam at their centre'] : []),
+      ].join(', '),
+    }
+  },
+  otherClothFacings: {
+    words: 'Cut the facings and strips from another light cloth.',
+    clause: 'cut the facings and strips from another light cloth',
+  },
+  centreBackSeam: {
+    words: 'Give the back a seam down its centre.',
+    clause: 'give the back a seam down its centre',
+  },
+}
+/** Two ways out in one sentence. */
+export const PAIR_WORDS = {
+  both: (one: string, other: string) => `${capital(one)}, and ${other}.`,
 }
 
 /** The print run. */

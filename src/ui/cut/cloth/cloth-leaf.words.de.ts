@@ -125,6 +125,7 @@ export const HAVE_WORDS: typeof Have = {
   of: (length, width) => `${length} bei ${width} Breite`,
   fits: 'Reicht er?',
   trying: 'Die Auflagepläne werden durchprobiert.',
+  tried: 'Wege, die schon probiert sind',
   sayHowMuch: 'Sag, wie viel du hast.',
   stop: 'Anhalten',
   notTried: 'Nicht probiert.',
@@ -136,12 +137,23 @@ export const HAVE_WORDS: typeof Have = {
   missing: (length, manner) => `Es fehlen ${length}, ${manner}.`,
   tooWide: 'Ein Teil ist breiter als der Stoff.',
   ways: 'Was reichen würde, jedes für sich',
+  pairs: 'Für sich reicht nichts; zwei zusammen würden reichen',
   then: (manner, length) => `Dann reichen ${length}, ${manner}.`,
   noWay:
-    'Weder Belege quer, gestückelt oder aus anderem Stoff noch eine Naht in der hinteren Mitte noch 10\u00a0cm weniger würden reichen.',
+    'Weder Belege quer, gestückelt oder aus anderem Stoff noch eine Naht in der hinteren Mitte noch 10\u00a0cm weniger würden reichen, auch nicht zwei davon zusammen.',
   shorter: {
-    sleeveLength: (by) => `Mach den Ärmel um ${by} kürzer.`,
-    lengthBelowWaist: (by) => `Mach das Stück um ${by} kürzer.`,
+    sleeveLength: (by) => ({
+      words: `Mach den Ärmel um ${by} kürzer.`,
+      clause: `mach den Ärmel um ${by} kürzer`,
+    }),
+    lengthBelowWaist: (by) => ({
+      words: `Mach das Stück um ${by} kürzer.`,
+      clause: `mach das Stück um ${by} kürzer`,
+    }),
+    both: (by) => ({
+      words: `Mach Ärmel und Stück um je ${by} kürzer.`,
+      clause: `mach Ärmel und Stück um je ${by} kürzer`,
+    }),
   },
 }
 

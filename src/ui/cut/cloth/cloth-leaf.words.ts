@@ -127,6 +127,7 @@ export const HAVE_WORDS = {
   of: (length: string, width: string) => `${length} of ${width}`,
   fits: 'Does it fit?',
   trying: 'The layouts are being tried.',
+  tried: 'Ways that have been tried',
   sayHowMuch: 'Say how much you have.',
   stop: 'Stop',
   notTried: 'Not tried.',
@@ -138,12 +139,24 @@ export const HAVE_WORDS = {
   missing: (length: string, manner: string) => `${length} are missing, ${manner}.`,
   tooWide: 'A piece is wider than the cloth.',
   ways: 'What would do, one by one',
+  pairs: 'Nothing does alone; two together would',
   then: (manner: string, length: string) => `Then ${manner} ${length} suffice.`,
   noWay:
-    'Neither facings crosswise, pieced or from other cloth, nor a seam at the centre back, nor 10 cm less of it would do.',
+    'Neither facings crosswise, pieced or from other cloth, nor a seam at the centre back, nor 10 cm less of it would do, alone or two together.',
+  /** In words of its own, and as a clause of a sentence that names two. */
   shorter: {
-    sleeveLength: (by: string) => `Make the sleeve shorter by ${by}.`,
-    lengthBelowWaist: (by: string) => `Make the body shorter by ${by}.`,
+    sleeveLength: (by: string) => ({
+      words: `Make the sleeve shorter by ${by}.`,
+      clause: `make the sleeve shorter by ${by}`,
+    }),
+    lengthBelowWaist: (by: string) => ({
+      words: `Make the body shorter by ${by}.`,
+      clause: `make the body shorter by ${by}`,
+    }),
+    both: (by: string) => ({
+      words: `Make the sleeve and the body shorter by ${by} each.`,
+      clause: `make the sleeve and the body shorter by ${by} each`,
+    }),
   },
 }
 

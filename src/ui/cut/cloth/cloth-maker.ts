@@ -12,7 +12,7 @@ export interface ClothMaker {
     onBetter: (layout: ClothLayout) => void,
     onSpent: (share: number) => void,
   ) => Promise<WidthFound>
-  readonly have: (order: HaveOrder) => Promise<Answer>
+  readonly have: (order: HaveOrder, onSpent: (share: number) => void) => Promise<Answer>
   readonly close: () => void
 }
 
@@ -30,7 +30,7 @@ export function openClothMaker(): ClothMaker {
   return {
     search: (order, onBetter, onSpent) =>
       Promise.race([road.search(order, proxy(onBetter), proxy(onSpent)), broken]),
-    have: (order) => Promise.race([road.have(order), broken]),
+    have: (order, onSpent) => Promise.race([road.have(order, proxy(onSpent)), broken]),
     close: () => worker.terminate(),
   }
 }

@@ -46,8 +46,8 @@ const road = {
       },
     })
   },
-  have({ parts, cloth, bought, options }: HaveOrder): Answer {
-    return whatIHave(parts, cloth, bought, options)
+  have({ parts, cloth, bought, options }: HaveOrder, onSpent: (share: number) => void): Answer {
+    return whatIHave(parts, cloth, bought, options, onSpent)
   },
 }
 export type ClothRoad = typeof road
