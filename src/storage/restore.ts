@@ -147,7 +147,7 @@ function copied(
     hung: hung && {
       ...hung,
       id,
-      name: BACKUP_WORDS.copyOf(garmentName(hung), DATE_WORDS.day(on.slice(0, 10))),
+      name: BACKUP_WORDS.copyOf(garmentName(hung), DATE_WORDS.short(on.slice(0, 10))),
     },
     rounds: rounds.map((r) => ({
       ...r,

@@ -241,7 +241,7 @@ describe('restored where there is work already', () => {
     if (!second) throw new Error('no second round')
     const mine = { ...second, choices: { ...second.choices, easeBust: mm(30) } }
     value(await store.saveRound(mine))
-    const copy = `Blue blouse, invented (backup of ${TODAY})`
+    const copy = `Blue blouse, invented (backup of 25 Nov 2026)`
     expect(await into(store, text)).toMatchObject({ garments: 1, rounds: 2, copies: [copy] })
     const all = await loaded(store)
     expect(all.garments.map(({ name }) => name)).toEqual(['Blue blouse, invented', copy])

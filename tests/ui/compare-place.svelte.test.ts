@@ -77,7 +77,9 @@ it('a photo is kept with its muslin; let go, the day stays; a file that is none 
     .toBeInTheDocument()
   expect(session.roundsOf(garment)[0]?.photos).toMatchObject([{ view: 'front' }])
   await screen.getByRole('button', { name: 'Let the front photo of round 1 go' }).click()
-  await expect.element(screen.getByText(/^Photo removed on \d{4}-\d\d-\d\d\./)).toBeInTheDocument()
+  await expect
+    .element(screen.getByText(/^Photo removed on \d{1,2} [A-Z][a-z]+ \d{4}\./))
+    .toBeInTheDocument()
   expect((await session.keptPhotos('all'))[0]?.here).toBe(false)
 })
 

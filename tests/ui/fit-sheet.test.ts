@@ -71,7 +71,7 @@ test('a round that was set aside is not said to come on paper yet, alone or in t
   const branch = branchFrom(first, 3, 'r3', ON)
   const all = [first, second, branch]
   expect(await said({ ...order, rounds: all, all })).toMatch(
-    /Round 2 Begun \S+, set aside, never on paper.*Round 3 Begun \S+, not on paper yet/,
+    /Round 2 Begun 25 November 2026, set aside, never on paper.*Round 3 Begun 25 November 2026, not on paper yet/,
   )
   expect(await said({ ...order, rounds: [second], all, history: false })).toContain(
     'set aside, never on paper',

@@ -40,7 +40,7 @@ export async function workToSend(
     .filter(({ here }) => here)
     .map(({ sha256, view, takenOn }): Outgoing => ({
       kind: 'pixels',
-      name: GOODS_WORDS.photo(view, DATE_WORDS.day(takenOn)),
+      name: GOODS_WORDS.photo(view, DATE_WORDS.short(takenOn)),
       file: () => shelf.readPhoto(sha256),
     }))
   return kept([work, ...pixels])

@@ -73,7 +73,7 @@ export function roundLines(
       round.seen.map(({ complaint, answer, pinned, on }) => {
         const read = pinned && length(whole(pinned))
         const settled = answerSaid(complaint, answer)
-        const day = DATE_WORDS.day(on)
+        const day = DATE_WORDS.short(on)
         return line('text', FIT_SHEET_WORDS.seenLine(day, HEADS[complaint].name, read, settled))
       }),
     ),

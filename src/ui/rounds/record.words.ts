@@ -43,7 +43,7 @@ export const PAPER_WORDS: Readonly<Record<PaperHow, string>> = {
   cuttingPlan: 'the cutting plan',
   sewingPlan: 'the sewing plan',
 }
-/** "2026-11-25: sheets to paste, A4, 14 sheets" */
+/** "25 Nov 2026: sheets to paste, A4, 14 sheets" */
 export const PAPER_SAID = (day: string, how: PaperHow, about: string | undefined): string =>
   `${day}: ${PAPER_WORDS[how]}${about ? `, ${about}` : ''}`
 

@@ -78,7 +78,7 @@ it('an edge hung before moments were kept has hung after its day', async () => {
   await session.changeGarment({ ...seen, sewn: { 'hang.sleeveEdge': INVENTED_ON } })
   await expect.element(screen.getByText('Hanging since today.')).toBeVisible()
   await session.changeGarment({ ...seen, sewn: { 'hang.sleeveEdge': '2026-01-02' } })
-  await expect.element(screen.getByText('Done on 2026-01-02.')).toBeVisible()
+  await expect.element(screen.getByText('Done on 2 January 2026.')).toBeVisible()
 })
 
 it('crisp cotton warns for the draped sleeve, and its finishes are offered and taken', async () => {

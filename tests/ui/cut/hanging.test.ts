@@ -54,5 +54,5 @@ test('over a night on which the clock is put forward it may be the day after tom
   // In Berlin 29 March 2026 has 23 hours (EU Directive 2000/84/EC: the last Sunday of March).
   process.env['TZ'] = 'Europe/Berlin'
   const hung = new Date('2026-03-28T22:30:00Z')
-  expect(hangingSaid(HANGS, hung.toISOString(), hung)?.from).toBe('on 2026-03-30 from 00:30')
+  expect(hangingSaid(HANGS, hung.toISOString(), hung)?.from).toBe('on 30 March 2026 from 00:30')
 })

@@ -1,4 +1,5 @@
 /** The tape book on the screen: what the camera says, what was taped, how it stands. */
+import { DATE_WORDS } from '../../../units/dates.words.ts'
 import type { View } from '../../../capture/reading.ts'
 
 const listed = (names: readonly string[]): string =>
@@ -51,12 +52,12 @@ export const MEASURE_SHEET_WORDS = {
   alone: 'Alone.',
   camera: (value: string, pm: string) => `Camera ${value} ±${pm}.`,
   basis: (basis: string) => `${basis}.`,
-  tapeIsRight: (on: string) => `You said on ${on} that the tape is right.`,
+  tapeIsRight: (on: string) => `You said on ${DATE_WORDS.day(on)} that the tape is right.`,
   tapeDecides: 'The tape decides.',
   unusual: 'An unusual combination.',
   notYet: 'Not in the draft yet',
   goesIn: 'Goes into the draft',
-  on: (day: string) => day,
+  on: (day: string) => DATE_WORDS.short(day),
   takeBack: 'Take it back',
   takeBackThat: (reading: number, value: string) => `Take back tape ${reading}, ${value}`,
   tolerance: (value: string, source: string) => `Two readings agree within ${value} (${source}).`,
@@ -78,7 +79,7 @@ export const DOUBT_WORDS = {
   less: (on: string, name: string, by: string) => doubt(on, name, `speaks for ${by} less`),
 }
 const doubt = (on: string, name: string, says: string): string =>
-  `On ${on} “${name.toLowerCase()}” ${says}. Tape it again. If the tape agrees, take back the change that stood in for it: the draft follows the number.`
+  `On ${DATE_WORDS.day(on)} “${name.toLowerCase()}” ${says}. Tape it again. If the tape agrees, take back the change that stood in for it: the draft follows the number.`
 
 export const DIFFERS_WORDS = {
   lead: (apart: string) => `Tape and photo differ by ${apart}.`,

@@ -1,5 +1,6 @@
 /** Photos to numbers: choosing, reading, accepting, keeping. */
 import type { View } from '../../../capture/reading.ts'
+import { DATE_WORDS } from '../../../units/dates.words.ts'
 
 export const PHOTOS_WORDS = {
   title: 'Photos',
@@ -151,7 +152,7 @@ export const KEPT_WORDS = {
   guesses: 'The camera numbers lie in the tape book as guesses. Tape each one.',
   /** `list`: each photo by `one`. */
   list: (list: readonly string[]) => `Kept on this device: ${list.join('; ')}.`,
-  one: (view: KeptView, on: string) => `${KEPT_VIEWS[view]}, ${on}`,
+  one: (view: KeptView, on: string) => `${KEPT_VIEWS[view]}, ${DATE_WORDS.short(on)}`,
   letGo: 'Keep the numbers, let the photos go',
   keep: 'Keep the photos on this device',
 }
