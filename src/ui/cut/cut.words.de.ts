@@ -63,7 +63,7 @@ export const CUT_WORDS: typeof Cut = {
 
 export const MAKING_WORDS: typeof Making = {
   drawn: 'Die Blätter werden gezeichnet.',
-  laidOut: 'Die Blätter werden verteilt.',
+  laidOut: 'Die Blätter werden eingeteilt.',
   pages: 'Die Seiten werden gezeichnet.',
   broken:
     'Die Blätter ließen sich hier nicht machen. Speichere stattdessen die Zeichnung oder die Schritte.',

@@ -29,10 +29,13 @@ export class Making {
   planning = $state.raw(false)
   saving = $state.raw(false)
   refused = $state.raw<string | undefined>()
-  /** Why the PDF cannot be saved this moment, for its key; undefined when it can. */
+  /**
+   * Why the PDF cannot be saved this moment, for its key; undefined when it can. A plan being made
+   * is no reason: the PDF comes after it.
+   */
   why = $derived.by(() => {
     if (this.saving) return MAKING_WORDS.drawn
-    return this.planned ? undefined : this.planning ? MAKING_WORDS.laidOut : this.refused
+    return this.planned || this.planning ? undefined : this.refused
   })
 
   constructor(open: () => SheetMaker) {
