@@ -1,12 +1,12 @@
 /**
  * Every place held against axe-core's rules for WCAG 2.2 A and AA (a reference library), at phone,
  * tablet and laptop width, in day and lamp light, with a garment from guesses, with the invented
- * example, whose two muslins fill every place, and with what opens on the way. Cloth and
- * locked photos are held in the journeys that come there.
+ * example, whose two muslins fill every place, with photos that were read, and with what opens on
+ * the way. Cloth and locked photos are held in the journeys that come there.
  */
 import { expect, test } from './journey.ts'
 import { asItStands, everyPlace } from './every-place.ts'
-import { goTo, hungAndSewn, INVENTED, tapeAll } from './walk.ts'
+import { goTo, hungAndSewn, INVENTED, readPhotos, tapeAll } from './walk.ts'
 
 const PLACES = ['Rail', 'Measure', 'Draft', 'Fit', 'Compare', 'Cut']
 
@@ -33,6 +33,19 @@ test('nor where two muslins were sewn, and the example leaves no trace', async (
   await expect
     .poll(() => page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name)))
     .toEqual(['tapetrue'])
+})
+
+test('nor do photos that were read, from any side, their points close together', async ({
+  page,
+}) => {
+  await page.goto('/')
+  await goTo(page, 'Measure')
+  await readPhotos(page)
+  for (const view of ['Front', 'Side', 'Back']) {
+    await page.getByRole('radio', { name: view, exact: true }).check({ force: true })
+    await page.getByRole('group', { name: `${view} view, with its points` }).waitFor()
+    await asItStands(page, `${view} photo, read`)
+  }
 })
 
 test('nor do the pages beside the tape: words and pocket card, bringing work over', async ({

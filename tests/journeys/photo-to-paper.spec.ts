@@ -9,10 +9,7 @@ import { readFileSync } from 'node:fs'
 import { inflateSync } from 'node:zlib'
 import type { Download, Page } from '@playwright/test'
 import { expect, test } from './journey.ts'
-import { goTo, INVENTED, tapeAll } from './walk.ts'
-
-const PHOTO = (view: string): string =>
-  new URL(`../photos/figure-${view}.jpg`, import.meta.url).pathname
+import { goTo, INVENTED, readPhotos, tapeAll } from './walk.ts'
 
 async function saved(page: Page, press: () => Promise<void>): Promise<Buffer> {
   const waiting = page.waitForEvent('download')
@@ -65,10 +62,7 @@ test('photos → tape → draft → muslin → pinned gape → correction → co
       page.getByRole('button', { name: 'Save the sheet, dots and pocket card, A4' }).click(),
     )
     expect(sheet.subarray(0, 5).toString()).toBe('%PDF-')
-    for (const view of ['Front', 'Side', 'Back'])
-      await page.getByLabel(`${view} photo`).setInputFiles(PHOTO(view.toLowerCase()))
-    await page.getByRole('button', { name: 'Read the photos' }).click()
-    await expect(page.getByText('Photos read.')).toBeVisible({ timeout: 180_000 })
+    await readPhotos(page)
     await page.getByRole('button', { name: 'Accept these points' }).click()
     await page.getByRole('button', { name: 'Keep the photos on this device' }).click()
     await expect(napeToWaist(page)).toContainText('±')

@@ -53,6 +53,16 @@ export const INVENTED: Partial<Record<MeasurementId, string>> = {
   sideNeckOverApexToWaist: '42.6',
 }
 
+/** Photos of the invented figure are chosen under Measure, and read by the real model. */
+export async function readPhotos(page: Page): Promise<void> {
+  for (const view of ['Front', 'Side', 'Back']) {
+    const photo = new URL(`../photos/figure-${view.toLowerCase()}.jpg`, import.meta.url).pathname
+    await page.getByLabel(`${view} photo`).setInputFiles(photo)
+  }
+  await page.getByRole('button', { name: 'Read the photos' }).click()
+  await page.getByText('Photos read.').waitFor({ timeout: 180_000 })
+}
+
 /**
  * A blouse from invented numbers, its first muslin sewn.
  *
