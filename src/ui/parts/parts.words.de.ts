@@ -4,7 +4,7 @@ export const PART_WORDS: typeof EnglishParts = {
   same: 'gleich',
   was: 'Vorher',
   willBe: 'Nachher',
-  change: 'Differenz',
+  change: 'Diffe\u00adrenz',
   column: (head, unit) => `${head}, ${unit}`,
   dotsApart: (spacing) => `Von Punkt zu Punkt ${spacing}`,
   closer: 'Näher',
