@@ -1,11 +1,12 @@
 /**
  * From the hand to the screen: in a real Chromium slowed down four times, a ruler and a point of
  * the draft are dragged on the Draft screen of every garment, and for each move of the pointer the
- * time is taken until what it did is painted. Letting go, which keeps the change, is told apart.
+ * time is taken until what it did is painted. Acts are told apart: taking, letting go and arrow keys,
+ * from the event to the next paint as the browser itself takes it (W3C Event Timing, in steps of 8 ms).
  *
  *   npm run bench:drag -- [--slow N] [--moves N] [--garment ID] [--phone]
  *
- * Needs a built app. Ends with RESULT {GARMENT: {ruler, point: {n, medianMs, p95Ms, worstMs, letGoMs}}}.
+ * Needs a built app. Ends with RESULT {GARMENT: {ruler, point: {moves, acts: {n, medianMs, p95Ms, worstMs}}}}.
  */
 import { chromium, type Page } from 'playwright-core'
 import { preview } from 'vite'
@@ -58,37 +59,60 @@ async function filled(page: Page): Promise<void> {
   )
 }
 
-/** Writes down each pointer event and when what it did stood on the screen. */
+/** What `watch` writes down in the page, ms. */
+interface Seen {
+  readonly moves: number[]
+  readonly acts: number[]
+}
+
+/** Writes down for each move of the pointer when what it did stood on the screen, and how long each act took. */
 const watch = (page: Page): Promise<void> =>
   page.evaluate(() => {
-    const seen: { type: string; ms: number }[] = []
+    const seen: Seen = { moves: [], acts: [] }
     Object.assign(window, { seen })
     const after = new MessageChannel()
-    const waiting: { type: string; at: number }[] = []
+    const waiting: number[] = []
     // A message sent in a frame is handled once that frame has been painted.
     after.port1.onmessage = () => {
-      for (const { type, at } of waiting.splice(0)) seen.push({ type, ms: performance.now() - at })
+      for (const at of waiting.splice(0)) seen.moves.push(performance.now() - at)
     }
-    for (const type of ['pointermove', 'pointerup'] as const)
-      window.addEventListener(
-        type,
-        (event) => {
-          const { timeStamp: at } = event
-          requestAnimationFrame(() => {
-            waiting.push({ type, at })
-            after.port2.postMessage(undefined)
-          })
-        },
-        true,
-      )
+    window.addEventListener(
+      'pointermove',
+      ({ timeStamp: at }) =>
+        requestAnimationFrame(() => {
+          waiting.push(at)
+          after.port2.postMessage(undefined)
+        }),
+      true,
+    )
+    const acts: readonly string[] = ['pointerdown', 'pointerup', 'keydown']
+    new PerformanceObserver((list) => {
+      for (const { name, duration } of list.getEntries())
+        if (acts.includes(name)) seen.acts.push(duration)
+    }).observe({ type: 'event', durationThreshold: 16 })
+  })
+const seen = (page: Page): Promise<Seen> =>
+  page.evaluate(() => {
+    const { seen } = window as unknown as { seen: Seen }
+    return { moves: seen.moves.splice(0), acts: seen.acts.splice(0) }
   })
 
-interface Dragged {
+interface Taken {
   readonly n: number
   readonly medianMs: number
   readonly p95Ms: number
   readonly worstMs: number
-  readonly letGoMs: number
+}
+interface Dragged {
+  readonly moves: Taken
+  /** Of those that took 16 ms and more. */
+  readonly acts: Taken
+}
+function taken(times: readonly number[]): Taken {
+  const sorted = times.toSorted((a, b) => a - b)
+  const share = (part: number): number =>
+    Math.round(sorted[Math.floor(part * (sorted.length - 1))]!)
+  return { n: sorted.length, medianMs: share(0.5), p95Ms: share(0.95), worstMs: share(1) }
 }
 
 async function dragged(page: Page, what: string, axis: 'x' | 'y', reach: number): Promise<Dragged> {
@@ -103,7 +127,6 @@ async function dragged(page: Page, what: string, axis: 'x' | 'y', reach: number)
   ]
   await page.mouse.move(x, y)
   await page.mouse.down()
-  await page.evaluate(() => ((window as unknown as { seen: unknown[] }).seen.length = 0))
   // There and back, as a hand looks for its place.
   for (let i = 1; i <= MOVES; i++) {
     await page.mouse.move(...at(Math.sin((2 * Math.PI * i) / 30)))
@@ -111,20 +134,16 @@ async function dragged(page: Page, what: string, axis: 'x' | 'y', reach: number)
   }
   await page.mouse.up()
   await page.waitForTimeout(1500)
-  const seen = await page.evaluate(
-    () => (window as unknown as { seen: { type: string; ms: number }[] }).seen,
-  )
-  const moves = seen.filter((s) => s.type === 'pointermove').map((s) => s.ms)
-  moves.sort((a, b) => a - b)
-  const share = (part: number): number => Math.round(moves[Math.floor(part * (moves.length - 1))]!)
-  return {
-    n: moves.length,
-    medianMs: share(0.5),
-    p95Ms: share(0.95),
-    worstMs: share(1),
-    letGoMs: Math.round(seen.find((s) => s.type === 'pointerup')?.ms ?? NaN),
+  await place.focus()
+  for (const key of KEYS) {
+    await page.keyboard.press(key)
+    await page.waitForTimeout(700)
   }
+  const { moves, acts } = await seen(page)
+  return { moves: taken(moves), acts: taken(acts) }
 }
+/** There and back on either axis. */
+const KEYS = ['ArrowUp', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowDown']
 
 async function measured(page: Page, address: string, id: GarmentId) {
   await page.goto(`${address}#/g/bench-${id}/draft`)
@@ -155,10 +174,11 @@ try {
   const result: Record<string, Record<string, Dragged>> = {}
   for (const id of garments) {
     result[id] = await measured(page, address, id)
-    for (const [what, d] of Object.entries(result[id]))
-      console.log(
-        `${id}, ${what} dragged, ${SLOW} times slower: ${d.n} moves, median ${d.medianMs} ms, 95 in 100 under ${d.p95Ms}, worst ${d.worstMs}${d.p95Ms > GOAL ? ` (over ${GOAL})` : ''}; letting go ${d.letGoMs}`,
-      )
+    for (const [what, dragged] of Object.entries(result[id]))
+      for (const [kind, t] of Object.entries<Taken>({ ...dragged }))
+        console.log(
+          `${id}, ${what}, ${SLOW} times slower: ${t.n} ${kind}, median ${t.medianMs} ms, 95 in 100 under ${t.p95Ms}, worst ${t.worstMs}${t.p95Ms > GOAL ? ` (over ${GOAL})` : ''}`,
+        )
   }
   console.log(`RESULT ${JSON.stringify(result)}`)
 } finally {

@@ -1,13 +1,14 @@
 /**
  * A choice in hand: what the draft would be with it, before it is kept. Every move of a ruler
- * redraws; only letting go saves, so a drag is one change. Words are kept as they are picked. The
- * last change can be taken back.
+ * redraws, once the ruler itself stands on the screen as it was moved; only letting go saves, so a
+ * drag is one change. Words are kept as they are picked. The last change can be taken back.
  */
 import { CHOICES, type ChoiceId, type Choices } from '../../draft/choices.ts'
 import type { Draft } from '../../draft/draft.ts'
 import type { Corrected } from '../../fitting/apply.ts'
 import type { Round } from '../../rounds/round.ts'
 import type { Mm } from '../../units/length.ts'
+import { afterPaint, painted } from '../parts/after-paint.ts'
 import { picked, turned, type Turned } from './turned.ts'
 
 export type ChangeChoices = (choices: Choices) => Choices
@@ -26,6 +27,8 @@ export class Turning {
   hand = $state.raw<{ readonly id: ChoiceId; readonly value: Mm } | undefined>()
   /** The choice in hand without its value: what does not move with it hears of taking and letting go. */
   held = $state.raw<ChoiceId | undefined>()
+  /** The choice in hand, once the draft is drawn with it. */
+  shows = $state.raw<ChoiceId | undefined>()
   /** The round as it would be; undefined while nothing is in hand. */
   drawn = $state.raw<Corrected | undefined>()
   /** By the name of what was turned. */
@@ -56,13 +59,22 @@ export class Turning {
 
   turn = (id: ChoiceId, value: Mm, setting: Mm) => {
     this.#take({ id, value })
-    this.#show(id, turned(this.#round(), id, setting))
+    this.#soon.next({ id, setting })
   }
+  readonly #soon = afterPaint(
+    ({ id, setting }: { readonly id: ChoiceId; readonly setting: Mm }) => {
+      this.#show(id, turned(this.#round(), id, setting))
+      this.shows = this.held
+    },
+  )
 
   /** Keeps what is in hand. One after the other: two saves at once would begin two rounds. */
   letGo = (id: ChoiceId, setting: Mm): Promise<void> => {
     const held = this.hand
     return this.#next(async () => {
+      await painted()
+      this.#soon.flush()
+      await painted()
       const before = this.#round().choices
       if (before[id] !== setting && this.refused?.name !== id)
         if (await this.#keep((c) => ({ ...c, [id]: setting })))
@@ -70,6 +82,7 @@ export class Turning {
       // She may have taken it, or another, in hand again while this was being kept.
       if (this.hand !== held) return
       this.#take(undefined)
+      this.shows = undefined
       this.drawn = undefined
     })
   }

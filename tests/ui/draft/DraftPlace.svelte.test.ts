@@ -73,12 +73,16 @@ describe('a confirmed draft', () => {
       pointerId: 1,
       bubbles: true,
     })
-    const before = seam()
+    const words = () =>
+      [...document.querySelectorAll('.dw .len')].map(({ textContent }) => textContent).join()
+    const [before, said] = [seam(), words()]
     node.dispatchEvent(new PointerEvent('pointerdown', at(0.6)))
     node.dispatchEvent(new PointerEvent('pointermove', at(0.8)))
     await expect.poll(seam).not.toBe(before)
     expect(session.roundsOf(garment)).toHaveLength(0)
     await expect.poll(() => document.querySelector('[data-line="moved"]')).not.toBeNull()
+    // The words follow when the hand rests, before it lets go.
+    await expect.poll(words).not.toBe(said)
     node.dispatchEvent(new PointerEvent('pointerup', at(0.8)))
     await expect.poll(() => session.latest(garment)?.choices.easeBust).toBe(49)
     await expect.poll(() => document.querySelector('[data-line="moved"]')).toBeNull()

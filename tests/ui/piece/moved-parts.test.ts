@@ -42,6 +42,20 @@ test('after a wedge neck, overarm and fold stand once, sleeve edge, side, hem an
   expect(darts).toHaveLength(1)
 })
 
+// Asked coarsely, while the hand moves: every segment that is not there as it was, whole.
+test('coarsely, a segment of which one end moved counts whole, and one that stands not at all', () => {
+  const corner = line(point(50, 0), point(50, 40))
+  const piece = (end: number): Piece => {
+    const [edge] = front.edges
+    if (!edge) throw new Error('a front has edges')
+    const path = [line(point(0, 0), point(end, 0)), corner]
+    return { ...front, edges: [{ ...edge, path }], darts: [], edgeDarts: [], inner: [] }
+  }
+  const lines = movedParts(piece(60), piece(50), true).lines
+  expect(lines.map(({ path }) => path)).toEqual([[line(point(0, 0), point(60, 0))]])
+  expect(movedParts(piece(50), piece(50), true).lines).toEqual([])
+})
+
 // A zip of another length and a bust dart of another width are lines that moved like any other.
 test('openings and edge darts are told from what they were', () => {
   const large = (choices: Partial<Choices>) =>

@@ -20,13 +20,17 @@ export interface MovedParts {
   readonly darts: readonly Dart[]
 }
 
-/** The lines of `piece` that do not lie on lines of `other`; called both ways for old and new. */
-export function movedParts(piece: Piece, other: Piece): MovedParts {
+/**
+ * The lines of `piece` that do not lie on lines of `other`; called both ways for old and new.
+ * @param coarse segment by segment, not run by run: enough while the hand moves
+ */
+export function movedParts(piece: Piece, other: Piece, coarse = false): MovedParts {
   const there = namedLines(other)
   const lines = namedLines(piece).flatMap(({ name, path }) => {
     const old = there.find((o) => o.name === name)
     if (old && old.path === path) return []
-    return (old ? strayed(path, old.path) : [path]).map((run) => ({ name, path: run }))
+    const runs = old ? (coarse ? fresh : strayed)(path, old.path) : [path]
+    return runs.map((run) => ({ name, path: run }))
   })
   const darts = piece.darts.filter((d) => !other.darts.some((o) => sameDart(d, o)))
   return { lines, darts }
@@ -46,6 +50,10 @@ const namedLines = (piece: Piece): readonly { readonly name: string; readonly pa
   ),
   ...piece.inner.map((i) => ({ name: partName(i), path: i.path })),
 ]
+
+/** Segments of `path` that are none of `from`. */
+const fresh = (path: Path, from: Path): Path[] =>
+  path.filter((s) => !from.some((o) => sameSegment(s, o))).map((s) => [s])
 
 /** Runs of `path` of which some part lies off `from`; neighbours are joined. */
 export function strayed(path: Path, from: Path): Path[] {
