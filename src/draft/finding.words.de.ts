@@ -43,7 +43,10 @@ export const FINDING_WORDS: typeof English.FINDING_WORDS = {
     'Die beiden Ärmelnähte sind um {value} verschieden lang; zusammengenäht dürfen es höchstens {limit} sein.',
   acrossWide:
     'Die halbe Breite misst {value} und reicht über den Achselpunkt bei {limit} hinaus. Miss Rücken- und Brustbreite noch einmal.',
-  acrossUnknown: 'Diese Breite ist nicht gemessen: Sie folgt der Größe, {value} für die Hälfte.',
+  acrossBackUnknown:
+    'Die Rückenbreite ist nicht gemessen: Sie folgt der Größe, {value} für die Hälfte.',
+  acrossChestUnknown:
+    'Die Brustbreite ist nicht gemessen: Sie folgt der Größe, {value} für die Hälfte.',
   dartLegs:
     'Die Schenkel eines Abnähers sind um {value} verschieden lang; zusammengenäht dürfen es höchstens {limit} sein.',
   neckJoin:

@@ -40,7 +40,10 @@ export const FINDING_WORDS = {
   sleevePair: 'The two sleeve seams differ by {value}; sewn together they may differ by {limit}.',
   acrossWide:
     'Half the width across is {value} and reaches past the underarm at {limit}. Tape across back and chest again.',
-  acrossUnknown: 'This width across is not taped: it follows the size, {value} for half of it.',
+  acrossBackUnknown:
+    'The width across the back is not taped: it follows the size, {value} for half of it.',
+  acrossChestUnknown:
+    'The width across the chest is not taped: it follows the size, {value} for half of it.',
   dartLegs: 'The legs of a dart differ by {value}; sewn together they may differ by {limit}.',
   neckJoin: 'Back and front neck do not run on in one line at the overarm seam.',
   notSquare: 'This corner is not square where it lies on the fold.',

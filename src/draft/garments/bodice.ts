@@ -77,10 +77,13 @@ function deeper(back: Piece, { body, choices }: Draft, room: number): Finding[] 
 function across(back: Piece, front: Piece, { body }: Draft): Finding[] {
   return [back, front].flatMap((piece) => {
     const [z, u] = [namedPoint(piece, 'Z'), namedPoint(piece, 'U')]
-    const id = piece.id === 'back' ? 'acrossBack' : 'acrossChest'
+    const [id, unknown] =
+      piece.id === 'back'
+        ? (['acrossBack', 'acrossBackUnknown'] as const)
+        : (['acrossChest', 'acrossChestUnknown'] as const)
     return [
       ...(z.x > u.x - 5 ? [say('acrossWide', 'stop', `${piece.id}.armhole`, z.x, u.x)] : []),
-      ...(knows(body, id) ? [] : [say('acrossUnknown', 'muslin', `${piece.id}.armhole`, z.x)]),
+      ...(knows(body, id) ? [] : [say(unknown, 'muslin', `${piece.id}.armhole`, z.x)]),
     ]
   })
 }
