@@ -63,6 +63,9 @@ describe('cloth for a draft that may be cut', () => {
       })
     await session.open()
     expect(session.clothWishes(garment)).toMatchObject({ kind: 'silk', width: mm(1150) })
+    // Said where the cloth is chosen, before it is bought.
+    await screen.getByText('crisp cotton', { exact: true }).click()
+    await expect.element(screen.getByText(/stands away from a draped sleeve/)).toBeVisible()
   })
 
   it('shows the layout kept with the garment at once, and says when it is out of date', async () => {
