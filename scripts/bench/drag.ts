@@ -86,10 +86,14 @@ const watch = (page: Page): Promise<void> =>
       true,
     )
     const acts: readonly string[] = ['pointerdown', 'pointerup', 'keydown']
+    const asked: PerformanceObserverInit & { durationThreshold: number } = {
+      type: 'event',
+      durationThreshold: 16,
+    }
     new PerformanceObserver((list) => {
       for (const { name, duration } of list.getEntries())
         if (acts.includes(name)) seen.acts.push(duration)
-    }).observe({ type: 'event', durationThreshold: 16 })
+    }).observe(asked)
   })
 const seen = (page: Page): Promise<Seen> =>
   page.evaluate(() => {
