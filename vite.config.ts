@@ -3,7 +3,8 @@ import { playwright } from '@vitest/browser-playwright'
 import { defineConfig } from 'vitest/config'
 import { arucoModule } from './scripts/aruco-module.mjs'
 import { contentSecurityPolicy } from './scripts/csp.mjs'
-import { firstScript } from './scripts/first-script.mjs'
+import { firstScripts } from './scripts/first-script.mjs'
+import { openingOf } from './scripts/opening.mjs'
 import { pdfScript } from './scripts/pdf-script.mjs'
 import { keptForOffline } from './scripts/offline.mjs'
 import { copyModelRuntime } from './scripts/model-runtime.mjs'
@@ -36,7 +37,7 @@ export default defineConfig(({ mode }) => {
       copyModelRuntime(),
       contentSecurityPolicy(),
       ...(english && !cameraRoad ? [otherLanguages()] : []),
-      ...(cameraRoad ? [] : [keptForOffline(language)]),
+      ...(cameraRoad ? [] : [openingOf(language), keptForOffline(language)]),
     ],
     optimizeDeps: { exclude: ['js-aruco2'] },
     resolve: { alias },
@@ -54,7 +55,12 @@ export default defineConfig(({ mode }) => {
       rolldownOptions: {
         input: here(english ? './index.html' : `./${language}.html`),
         output: {
-          codeSplitting: { groups: [firstScript(here('./src/main.ts')), pdfScript] },
+          codeSplitting: {
+            groups: [
+              ...firstScripts(here('./src/main.ts'), here('./src/ui/opening.ts')),
+              pdfScript,
+            ],
+          },
           assetFileNames: ({ names }) =>
             names[0]?.endsWith('.woff2')
               ? 'faces/[name][extname]'

@@ -5,24 +5,21 @@ import { openStore } from './storage/store.ts'
 import { Desk } from './ui/example/desk.svelte.ts'
 import NoStore from './ui/NoStore.svelte'
 import { Offline } from './ui/offline.svelte.ts'
-import { pageInstead } from './ui/language.ts'
+import { asksForDark, pageMemory, pageStore } from './ui/kept-preferences.ts'
+import { leaving } from './ui/opening.ts'
 import { hungParts } from './ui/rail/hung-parts.svelte.ts'
-import { pageMemory, pageStore, Preferences } from './ui/preferences.svelte.ts'
+import { Preferences } from './ui/preferences.svelte.ts'
 import Root from './ui/Root.svelte'
 import { Session } from './ui/session.svelte.ts'
 import './ui/styles/base.css'
 
 const page = document.getElementById('app')
 if (page === null) throw new Error('main: the page has no element with the id "app"')
-void begin(page)
+if (!leaving) void begin(page)
 
 /** Not awaited at the top: the parts fetched on the way wait for this script to have run. */
 async function begin(target: HTMLElement): Promise<void> {
-  const dark = window.matchMedia('(prefers-color-scheme: dark)').matches
-  const preferences = new Preferences(pageStore(), dark)
-  const other = pageInstead(preferences.language, navigator.languages)
-  // The dev server has one language only, whichever page is asked for.
-  if (other && import.meta.env.PROD) return location.replace(other + location.hash)
+  const preferences = new Preferences(pageStore(), asksForDark())
   const opened = await openStore()
   if (!opened.ok) {
     target.replaceChildren()

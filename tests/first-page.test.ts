@@ -7,6 +7,10 @@ import { dirname, join, relative } from 'node:path'
 import { expect, test } from 'vitest'
 import { PLACE_IDS } from '../src/ui/tape/places.ts'
 import { PLACE_WORDS } from '../src/ui/tape/tape.words.ts'
+import { PLACE_WORDS as PLACE_WORDS_DE } from '../src/ui/tape/tape.words.de.ts'
+import { RAIL_WORDS } from '../src/ui/rail/rail.words.ts'
+import { RAIL_WORDS as RAIL_WORDS_DE } from '../src/ui/rail/rail.words.de.ts'
+import { openingOf } from '../scripts/opening.mjs'
 
 const SRC = new URL('../src', import.meta.url).pathname
 const IMPORT = /(?:^|\n)\s*(?:import|export)\s+(?!type\b)[^'"()]*?['"](\.[^'"]+)['"]/g
@@ -38,10 +42,26 @@ test.each([
   expect(first.filter((path) => heavy.test(path))).toEqual([])
 })
 
-const opening = (page: string): readonly (string | undefined)[] =>
-  [...readFileSync(join(SRC, '..', page), 'utf8').matchAll(/<li>(\w+)<\/li>/g)].map(
-    ([, word]) => word,
-  )
-test('the tape that lies there before the scripts says the words of the tape, in its order', () => {
-  expect(opening('index.html')).toEqual(PLACE_IDS.map((id) => PLACE_WORDS[id]))
-})
+/** The whole text of a page, as a reader without its scripts would see it. */
+async function said(language: 'en' | 'de'): Promise<string> {
+  const page = readFileSync(join(SRC, '..', language === 'en' ? 'index.html' : 'de.html'), 'utf8')
+  const [plugin] = openingOf(language)
+  const hook = plugin?.transformIndexHtml
+  if (typeof hook !== 'object' || !('handler' in hook)) throw new Error('no handler')
+  return String(await Reflect.apply(hook.handler, undefined, [page, {}]))
+}
+test.each([
+  ['en', PLACE_WORDS, RAIL_WORDS],
+  ['de', PLACE_WORDS_DE, RAIL_WORDS_DE],
+] as const)(
+  'what lies there before the scripts says the words of the screens: %s',
+  async (language, places, rail) => {
+    const page = await said(language)
+    expect([...page.matchAll(/<li>([^<]+)<\/li>/g)].map(([, word]) => word)).toEqual(
+      PLACE_IDS.map((id) => places[id]),
+    )
+    expect(page).toContain(`<h1>${rail.title}</h1>`)
+    expect(page).toContain(`<p class="q">${rail.about}</p>`)
+    expect(page).toContain('<div class="opening" aria-hidden="true" hidden>')
+  },
+)

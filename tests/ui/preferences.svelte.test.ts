@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { Preferences, type PreferenceStore } from '../../src/ui/preferences.svelte.ts'
+import type { PreferenceStore } from '../../src/ui/kept-preferences.ts'
+import { Preferences } from '../../src/ui/preferences.svelte.ts'
 
 /** A drawer that holds text, as Storage does, without touching the browser's own. */
 function drawer(text: string | null = null): PreferenceStore & { text: string | null } {

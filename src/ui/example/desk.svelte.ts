@@ -9,12 +9,11 @@ import { openStore, type Store } from '../../storage/store.ts'
 import { hungParts } from '../rail/hung-parts.svelte.ts'
 import { Session } from '../session.svelte.ts'
 import type { World } from '../session/work.svelte.ts'
+import { LOOKING } from './looking.ts'
 import { WHOLE } from './whole.ts'
 import { EXAMPLE_WORDS } from './example.words.ts'
 
 export const EXAMPLE_DATABASE = 'tapetrue-example'
-/** In this tab the example of this name was being looked at: a reload shows it again. */
-const LOOKING = 'tapetrue.example'
 
 /** What the desk needs of the page besides the store. */
 export interface Tab {

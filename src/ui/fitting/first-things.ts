@@ -3,7 +3,7 @@
  * browser. They are taken over once and then forgotten there.
  */
 import { FIRST_THING_IDS, type FirstThing } from '../../rounds/first-things.ts'
-import type { PreferenceStore } from '../preferences.svelte.ts'
+import type { PreferenceStore } from '../kept-preferences.ts'
 
 const KEY = 'tapetrue.first-things.v1'
 
