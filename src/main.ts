@@ -19,6 +19,7 @@ if (!leaving) void begin(page)
 
 /** Not awaited at the top: the parts fetched on the way wait for this script to have run. */
 async function begin(target: HTMLElement): Promise<void> {
+  await aTask()
   const preferences = new Preferences(pageStore(), asksForDark())
   const opened = await openStore()
   if (!opened.ok) {
@@ -32,6 +33,14 @@ async function begin(target: HTMLElement): Promise<void> {
   const desk = new Desk(session, world, { memory: pageMemory(), locks: navigator.locks })
   await desk.begin()
   if (desk.shown.garments.length > 0) await hungParts.fetch()
-  target.replaceChildren()
-  mount(Root, { target, props: { desk, preferences, offline: new Offline(registerSW) } })
+  const opening = [...target.children]
+  const oncome = () => opening.forEach((part) => part.remove())
+  const offline = new Offline(registerSW)
+  await aTask()
+  mount(Root, { target, props: { desk, preferences, offline, oncome } })
+}
+
+/** What follows runs in a task of its own, so that none of those that open the page is long. */
+function aTask(): Promise<void> {
+  return new Promise((go) => setTimeout(go))
 }
