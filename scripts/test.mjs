@@ -1,7 +1,7 @@
 /**
- * All tests: types, lint, format, build, unit and property tests and components in a browser, two
- * stages at a time, then the journeys through the built app. What a stage says is printed whole when
- * it ends; the first that fails is named and ends the run.
+ * All tests: types, lint, format, build, unit and property tests, components in a browser and
+ * journeys through the built app, several stages at a time. What a stage says is printed whole when it
+ * ends; the first that fails is named and ends the run.
  */
 import { spawn, spawnSync } from 'node:child_process'
 import { findChromium } from './chromium.mjs'
@@ -9,22 +9,31 @@ import { findChromium } from './chromium.mjs'
 const NO_BROWSER =
   'The tests need a Chromium or Chrome: install one (on Debian: apt-get install chromium), or set CHROMIUM to its path, and run npm test again.'
 
-/** Most stages keep one core busy, so on two cores two of them take about half as long. */
-const AT_A_TIME = 2
-
 /** @typedef {readonly [name: string, command: string, words: readonly string[]]} Stage */
 
-/** The longest first, then those that find a fault cheaply. @type {readonly Stage[]} */
-const STAGES = [
-  ['unit and property tests', 'npx', ['vitest', 'run', '--project', 'unit', '--project', 'german']],
-  ['types', 'npx', ['svelte-check', '--tsconfig', './tsconfig.json', '--fail-on-warnings']],
-  ['lint', 'npx', ['eslint', '.', '--max-warnings', '0']],
-  ['format', 'npx', ['prettier', '--check', '--log-level', 'warn', '.']],
-  ['build', 'npx', ['vite', 'build', '--logLevel', 'warn']],
-  ['components in a browser', 'npx', ['vitest', 'run', '--project', 'components']],
+/**
+ * Rows of stages, run side by side: a stage keeps less than one core busy, for it waits for files and
+ * browsers, and three fill two cores. @type {readonly (readonly Stage[])[]}
+ */
+const ROWS = [
+  [
+    [
+      'unit and property tests',
+      'npx',
+      ['vitest', 'run', '--project', 'unit', '--project', 'german'],
+    ],
+  ],
+  [
+    ['build', 'npx', ['vite', 'build', '--logLevel', 'warn']],
+    ['journeys', 'npx', ['playwright', 'test']],
+  ],
+  [
+    ['types', 'npx', ['svelte-check', '--tsconfig', './tsconfig.json', '--fail-on-warnings']],
+    ['lint', 'npx', ['eslint', '.', '--max-warnings', '0']],
+    ['format', 'npx', ['prettier', '--check', '--log-level', 'warn', '.']],
+    ['components in a browser', 'npx', ['vitest', 'run', '--project', 'components']],
+  ],
 ]
-/** They need the build, and two browsers of their own. @type {Stage} */
-const JOURNEYS = ['journeys', 'npx', ['playwright', 'test']]
 
 const onWindows = process.platform === 'win32'
 
@@ -65,20 +74,17 @@ function leave(/** @type {number} */ code) {
 }
 
 /**
- * Runs a stage to its end; one that fails ends everything. Only a stage that runs alone is heard
- * while it runs.
+ * Runs a stage to its end; one that fails ends everything.
  *
  * @param {Stage} stage
  * @param {string} chromium path of the browser
- * @param {'alone'} [alone]
  * @returns {Promise<void>}
  */
-function run([name, command, words], chromium, alone) {
+function run([name, command, words], chromium) {
   console.log(`${name}: begun`)
   const began = performance.now()
-  const voice = alone ? 'inherit' : 'pipe'
   const child = spawn(command, words, {
-    stdio: ['ignore', voice, voice],
+    stdio: ['ignore', 'pipe', 'pipe'],
     env: { ...process.env, CHROMIUM: chromium },
     shell: onWindows,
     // A group of its own, so that it can be ended with all it has started.
@@ -92,7 +98,7 @@ function run([name, command, words], chromium, alone) {
     child.on('error', (problem) => said.push(Buffer.from(`${problem.message}\n`)))
     child.on('close', (code) => {
       running.delete(child)
-      if (!alone) console.log(`\n== ${name}`)
+      console.log(`\n== ${name}`)
       process.stdout.write(Buffer.concat(said))
       if (code !== 0) {
         console.error(`\n${name}: failed`)
@@ -112,11 +118,9 @@ if (!chromium) {
 process.on('SIGINT', () => leave(130))
 process.on('SIGTERM', () => leave(143))
 
-const waiting = STAGES.values()
 await Promise.all(
-  Array.from({ length: AT_A_TIME }, async () => {
-    for (const stage of waiting) await run(stage, chromium)
+  ROWS.map(async (row) => {
+    for (const stage of row) await run(stage, chromium)
   }),
 )
-await run(JOURNEYS, chromium, 'alone')
 console.log('\nAll tests passed.')
