@@ -25,8 +25,15 @@ interface Wish {
   readonly on?: (frame: Bytes) => Bytes | 'lost'
 }
 
-/** Until all that was said is heard: both queues rest. */
-const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 30))
+/** What was said and is not heard to its end. */
+const onTheWay = new Set<Promise<void>>()
+/** Until all that was said is heard, and what was answered to it: both queues rest. */
+async function settled(): Promise<void> {
+  do {
+    await Promise.all(onTheWay)
+    await new Promise((done) => setTimeout(done, 5))
+  } while (onTheWay.size > 0)
+}
 
 function taker(): { taking: Taking; taken: Device['taken'] } {
   const taken: Device['taken'] = []
@@ -50,7 +57,10 @@ function joined(first: Wish = {}, second: Wish = {}): readonly [Device, Device] 
           taking: taking ?? own.taking,
           send: async (frame) => {
             const goes = on ? on(frame) : frame
-            if (goes !== 'lost') void other().talk.hear(goes.slice())
+            if (goes === 'lost') return
+            const heard = other().talk.hear(goes.slice())
+            onTheWay.add(heard)
+            void heard.finally(() => onTheWay.delete(heard))
           },
         },
         {
@@ -191,6 +201,7 @@ test('a lost connection: a new pairing goes on where the old one broke off', asy
   const [a, b] = joined({ on: (f) => ((parts += f[0] ?? 0) > 5 ? 'lost' : f) }, { taking })
   await agreed(a, b)
   const sent = a.talk.send([outgoing('big', big)])
+  await expect.poll(() => parts).toBeGreaterThan(5)
   await settled()
   for (const { talk } of [a, b]) talk.close()
   expect(await sent).toBe(false)
