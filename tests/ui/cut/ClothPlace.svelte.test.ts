@@ -82,7 +82,7 @@ describe('cloth for a draft that may be cut', () => {
     // At once: nothing was waited for.
     expect(again.getByText(/^Buy \d\.\d m$/).elements()).toHaveLength(1)
     await expect
-      .element(again.getByText(`This is the layout kept on ${INVENTED_ON}.`), LONG)
+      .element(again.getByText('This is the layout kept on 25 November 2026.'), LONG)
       .toBeInTheDocument()
     // What was tried on the other widths is told as well.
     expect(document.querySelectorAll('table tbody tr td.r')).toHaveLength(9)
@@ -91,7 +91,7 @@ describe('cloth for a draft that may be cut', () => {
     await session.turnChoice(garment, 'lengthAdded', mm(20))
     const longer = await render(OnThePage, shown)
     await expect
-      .element(longer.getByText(`The layout of ${INVENTED_ON} is out of date.`))
+      .element(longer.getByText('The layout of 25 November 2026 is out of date.'))
       .toBeInTheDocument()
     await expect
       .element(longer.getByRole('img', { name: /^The earlier layout, \d pieces: 1 / }))
