@@ -63,7 +63,7 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
     label: 'vorderes Armloch kürzer als hinteres',
     does: 'So viel weniger misst das Vorderteil vom Halspunkt zur Achsellinie; um so viel ist der Brustabnäher größer.',
     source:
-      'aus zwei veröffentlichten Grundschnitten errechnet: 29 mm bei Brust 83 cm, 43 mm bei Brust 88 cm',
+      'aus zwei veröffentlichten Grundschnitten errechnet: 29 mm bei Brustumfang 830 mm, 43 mm bei Brustumfang 880 mm',
   },
   acrossEase: {
     label: 'Mehrweite an Rücken- und Brustbreite',
@@ -156,7 +156,7 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
     label: 'Einhalteweite',
     does: 'Wie viel länger die Armkugel ist als das Armloch; oben eingehalten, nie unter dem Arm.',
     source:
-      'Hemdenstoff und Batist 10 bis 20 mm, Krepp und Wolle 25 bis 38; eine eingereihte Kugel 60 und mehr (Ärmelschnitte, die Quellen sind sich nicht einig)',
+      'Hemdenstoff und Batist 10 bis 20 mm, Krepp und Wolle 25 bis 38 mm; eine eingereihte Kugel 60 mm und mehr (Ärmelschnitte, die Quellen sind sich nicht einig)',
   },
   sleevePitch: {
     label: 'Drehung des Ärmels',

@@ -1,4 +1,7 @@
-/** The choices in words: what each is called, what it does and where its amounts come from. */
+/**
+ * The choices in words: what each is called, what it does and where its amounts come from. Sources
+ * name lengths in millimetres, each with its unit: `lengthsIn` sets them into hers.
+ */
 const COMMON = 'common practice, no source'
 
 export const CHOICE_WORDS = {
@@ -60,7 +63,8 @@ export const CHOICE_WORDS = {
   frontShort: {
     label: 'front armhole shorter than back',
     does: 'How much less the front measures from side neck to underarm line; the bust dart is larger by it.',
-    source: 'worked out from two published blocks: 29 mm at bust 83 cm, 43 mm at bust 88 cm',
+    source:
+      'worked out from two published blocks: 29 mm at a bust of 830 mm, 43 mm at a bust of 880 mm',
   },
   acrossEase: {
     label: 'ease across back and chest',
@@ -153,7 +157,7 @@ export const CHOICE_WORDS = {
     label: 'cap ease',
     does: 'How much longer the sleeve cap is than the armhole; eased in over the top, never under the arm.',
     source:
-      'shirting and lawn 10 to 20 mm, crêpe and wool 25 to 38; a gathered head takes 60 and more (sleeve drafts, sources differ)',
+      'shirting and lawn 10 to 20 mm, crêpe and wool 25 to 38 mm; a gathered head takes 60 mm and more (sleeve drafts, sources differ)',
   },
   sleevePitch: {
     label: 'sleeve pitch',

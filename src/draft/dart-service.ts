@@ -30,7 +30,6 @@ import {
 import { project } from '../geometry/project.ts'
 import { line } from '../geometry/segment.ts'
 import { found } from '../units/amount.ts'
-import { formatLength, type UnitChoice } from '../units/format.ts'
 import { mm } from '../units/length.ts'
 import type { Choices } from './choices.ts'
 import { dartTo, smoothed, subtended, turnIntake, type Spot } from './intake.ts'
@@ -308,13 +307,13 @@ function step(
     lights: [[line(at, pivot)]],
   }
 }
-/** Marks on the piece are in centimetres. */
-const CM: UnitChoice = { unit: 'cm', inchStep: 8 }
-
-/** @param sewn how long the stretch is once it is drawn up, mm */
+/**
+ * Its words name the length in millimetres; `lengthsIn` sets it into her unit.
+ * @param sewn how long the stretch is once it is drawn up, mm
+ */
 export const gatherMark = (path: Path, sewn: number): InnerLine => ({
   name: 'gathers',
-  words: W.gatherTo(formatLength(mm(sewn), CM)),
+  words: W.gatherTo(Math.round(sewn)),
   path,
 })
 

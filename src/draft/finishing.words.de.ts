@@ -8,7 +8,7 @@ export const FINISHING_WORDS: typeof English = {
   centreFrontButtons: 'vordere Mitte, Knöpfe darauf',
   ventLeftOpen: 'Schlitz, bleibt offen',
   mitre: 'Gehrung',
-  gatherTo: (length) => `auf ${length} einreihen`,
+  gatherTo: (sewn) => `auf ${sewn} mm einreihen`,
   opened: {
     sideZip: {
       words: 'den Reißverschluss in der linken Seitennaht',

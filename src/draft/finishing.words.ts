@@ -7,7 +7,7 @@ export const FINISHING_WORDS = {
   centreFrontButtons: 'centre front, buttons on it',
   ventLeftOpen: 'vent, left open',
   mitre: 'mitre',
-  gatherTo: (length: string): string => `gather to ${length}`,
+  gatherTo: (sewn: number): string => `gather to ${sewn} mm`,
   opened: {
     sideZip: {
       words: 'zip in the left side seam',

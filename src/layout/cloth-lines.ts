@@ -100,7 +100,7 @@ function amountLines(
 }
 
 function listLines({ draft, parts, plan, by }: ClothTold, units: UnitChoice): InstructionLine[] {
-  const marks = markingList(draft.pieces)
+  const marks = markingList(draft.pieces, units)
   const stiff = interfacing(parts)
   return [
     head(CLOTH_PLAN.cutList),

@@ -4,7 +4,9 @@
  */
 import { pairedId, type Piece } from '../draft/piece.ts'
 import { cuttingSaid } from '../draft/piece.words.ts'
+import type { UnitChoice } from '../units/format.ts'
 import { mm, type Mm } from '../units/length.ts'
+import { lengthsIn } from '../units/lengths-in.ts'
 import { plainCloth } from './cloth.ts'
 import { MARKING_WORDS } from './cloth.words.ts'
 import { areaCut, type CutPart } from './cut-part.ts'
@@ -40,12 +42,12 @@ export interface MarkingRow {
 }
 
 /** Notches come with the cutting line; here is what is marked inside it. */
-export const markingList = (pieces: readonly Piece[]): readonly MarkingRow[] =>
+export const markingList = (pieces: readonly Piece[], units: UnitChoice): readonly MarkingRow[] =>
   pieces.flatMap((p) => {
     const marks = [
       ...p.darts.map((d) => MARKING_WORDS.diamond(d.name)),
       ...p.edgeDarts.map((d) => MARKING_WORDS.edgeDart(d.name, d.edge)),
-      ...p.inner.map((i) => i.words),
+      ...p.inner.map((i) => lengthsIn(i.words, units)),
       ...(p.points['apex'] ? [MARKING_WORDS.apex] : []),
       ...p.edges.flatMap((e) =>
         e.name === 'centre' && e.role === 'fold' ? [MARKING_WORDS.centre] : [],

@@ -119,7 +119,11 @@ function readingPages(
   const figures: Partial<Record<PieceId, Figure>> = {}
   if (drawn)
     for (const piece of draft.pieces)
-      figures[piece.id] = smallFigure(pieceDrawing(piece, {}), figureRoom(paper), words.units)
+      figures[piece.id] = smallFigure(
+        pieceDrawing(piece, { units: words.units }),
+        figureRoom(paper),
+        words.units,
+      )
   const marks = halves.flatMap((d) => d.marks)
   const key = marks.length > 0 ? keyFigure(marks, figureRoom(paper).width) : undefined
   return onReadingSheets(words.paper, stepsPages(lines, paper, foot, face, figures, key))

@@ -14,6 +14,8 @@ import {
 import { add, point, quarterTurn, scale, type Point } from '../geometry/point.ts'
 import { arc, line } from '../geometry/segment.ts'
 import { partName, type InnerLine, type Piece } from '../draft/piece.ts'
+import type { UnitChoice } from '../units/format.ts'
+import { lengthsIn } from '../units/lengths-in.ts'
 import { EDGE_GAP, nameOf, SIZE } from './level-marks.ts'
 import { pathMark, textMark, type PathMark, type TextMark } from './mark.ts'
 import { MARK_WORDS } from './sheet.words.ts'
@@ -23,7 +25,11 @@ const CROSS = 2.5
 const APEX = { arm: 6, ring: 4 } as const
 
 /** An opening, a centre or a fold on the outline or inside it, its ends ticked, its words along it. */
-export function innerMarks(piece: Piece, inner: InnerLine): (PathMark | TextMark)[] {
+export function innerMarks(
+  piece: Piece,
+  inner: InnerLine,
+  units: UnitChoice,
+): (PathMark | TextMark)[] {
   // Gathers lie along an edge, whose middle may carry a letter.
   const share = inner.name === 'gathers' ? 0.3 : 0.5
   const place = placeAt(inner.path, pathLength(inner.path) * share)
@@ -41,7 +47,7 @@ export function innerMarks(piece: Piece, inner: InnerLine): (PathMark | TextMark
   return [
     pathMark('inner', inner.path, nameOf(piece, partName(inner))),
     pathMark('notch', ticks, nameOf(piece, `${partName(inner)}.ends`)),
-    textMark(inner.words, at, SIZE.small, {
+    textMark(lengthsIn(inner.words, units), at, SIZE.small, {
       angle: Math.atan2(read.y, read.x),
       anchor: 'middle',
     }),

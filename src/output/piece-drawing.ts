@@ -27,6 +27,7 @@ import {
   type Piece,
 } from '../draft/piece.ts'
 import { cuttingSaid } from '../draft/piece.words.ts'
+import type { UnitChoice } from '../units/format.ts'
 import type { Mm } from '../units/length.ts'
 import { allowanceOf, cuttingLine, type Allowances, type CuttingLine } from './allowance.ts'
 import type { Stuff } from './finish.ts'
@@ -59,7 +60,11 @@ export interface PieceWords {
   readonly stuff?: Stuff | undefined
   /** 'Draped-sleeve blouse': printed under the name of the piece. */
   readonly garmentName?: string
+  /** Of lengths among the words on the piece; centimetres when left out. */
+  readonly units?: UnitChoice
 }
+
+const CENTIMETRES: UnitChoice = { unit: 'cm', inchStep: 8 }
 
 export function pieceDrawing(piece: Piece, words: PieceWords): PieceDrawing {
   const cutting = words.allowances && cuttingLine(piece, words.allowances, words.hemDepth)
@@ -78,7 +83,7 @@ export function pieceDrawing(piece: Piece, words: PieceWords): PieceDrawing {
       pathMark(e.role === 'fold' ? 'fold' : 'seam', e.path, nameOf(piece, partName(e))),
     ),
     ...dartMarks(piece),
-    ...piece.inner.flatMap((l) => innerMarks(piece, l)),
+    ...piece.inner.flatMap((l) => innerMarks(piece, l, words.units ?? CENTIMETRES)),
     ...foldMarks(piece),
     ...grainMarks(piece),
     ...points,

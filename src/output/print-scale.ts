@@ -21,6 +21,7 @@ const NOISE = 1e-9
 /** The long line it is told for: about from shoulder to waist. */
 export const LONG_LINE = mm(500)
 const LONG_LINE_INCH = inches(20)
+export const longLine = ({ unit }: UnitChoice): Mm => (unit === 'inch' ? LONG_LINE_INCH : LONG_LINE)
 
 export interface SquareRead {
   /** From left to right on the sheet held upright. */
@@ -105,16 +106,22 @@ interface Side {
   readonly value: number
 }
 /** To a tenth of a millimetre: centimetres to one place are too coarse for half a millimetre. */
-const fine = (value: number): string => `${decimals(value, 1)} mm`
+export const fineMm = (value: number): string => `${decimals(value, 1)} mm`
+const sixteenths = (value: number): string =>
+  formatLength(mm(value), { unit: 'inch', inchStep: 16 })
+/** In the unit the square is named by, whichever she works in: her ruler lay on it. */
+const ofSquare = ({ side }: Side, value: number): string =>
+  side === SQUARE_INCH ? sixteenths(value) : fineMm(value)
 
-function absurdWords({ name, side, value }: Side): string {
+function absurdWords(square: Side): string {
+  const { name, side, value } = square
   if (!Number.isFinite(value)) return PRINT_WORDS.measureAgain(name)
-  const [least, most] = [side * BELIEVED.least, side * BELIEVED.most]
-  return PRINT_WORDS.absurd(name, fine(value), fine(least), fine(most))
+  const say = (length: number): string => ofSquare(square, length)
+  return PRINT_WORDS.absurd(name, say(value), say(side * BELIEVED.least), say(side * BELIEVED.most))
 }
 
 const disagreeWords = (way: Way, a: Side, b: Side): string =>
-  PRINT_WORDS.disagree(way, fine(a.value), a.name, fine(b.value), b.name)
+  PRINT_WORDS.disagree(way, ofSquare(a, a.value), a.name, ofSquare(b, b.value), b.name)
 
 function wordsOf(
   share: Readonly<Record<Way, number>>,
@@ -127,17 +134,20 @@ function wordsOf(
   const said = same ? [longWords(share.across, 'both', units)] : offs
   const half = assumed ? [PRINT_WORDS.assumed(assumed)] : []
   return isTrue
-    ? [PRINT_WORDS.isTrue(fine(TRUE_WITHIN * SQUARE_MM)), ...said, ...half]
+    ? [PRINT_WORDS.isTrue(...trueWithin(units)), ...said, ...half]
     : [PRINT_WORDS.notTrue, ...said, ...half]
 }
 
+/** How far off it may be, and on what. */
+const trueWithin = (units: UnitChoice): [within: string, on: string] =>
+  units.unit === 'inch'
+    ? [sixteenths(TRUE_WITHIN * LONG_LINE_INCH), formatLength(LONG_LINE_INCH, units)]
+    : [fineMm(TRUE_WITHIN * SQUARE_MM), `${SQUARE_MM} mm`]
+
 function longWords(share: number, way: Way | 'both', units: UnitChoice): string {
-  const inch = units.unit === 'inch'
-  const long = inch ? LONG_LINE_INCH : LONG_LINE
+  const long = longLine(units)
   const off = (share - 1) * long
-  const by = inch
-    ? formatLength(mm(Math.abs(off)), { unit: 'inch', inchStep: 16 })
-    : fine(Math.abs(off))
+  const by = units.unit === 'inch' ? sixteenths(Math.abs(off)) : fineMm(Math.abs(off))
   const line = formatLength(long, units)
   return Math.abs(off) < 0.05 || by === '0 in'
     ? PRINT_WORDS.lineTrue(line, way)

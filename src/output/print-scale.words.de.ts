@@ -9,7 +9,7 @@ export const PRINT_WORDS: typeof English = {
   disagree: (way, a, squareA, b, squareB) =>
     `${way === 'across' ? 'Quer' : 'Längs'} gemessen stimmen die beiden Quadrate nicht überein: ${a} für ${squareA} und ${b} für ${squareB}. Leg das Lineal an die Linien und miss beide noch einmal.`,
   measureASide: 'Miss eine Seite eines der Quadrate auf Seite eins und tipp ihre Länge ein.',
-  isTrue: (within) => `Der Druck stimmt: auf ${within} genau bei 100 mm.`,
+  isTrue: (within, on) => `Der Druck stimmt: auf ${within} genau bei ${on}.`,
   notTrue: 'Der Druck stimmt nicht.',
   assumed: (way) =>
     `Nur eine Richtung ist gemessen; ${WAY[way]} gilt das Blatt bis dahin als gleich. Miss auch das.`,

@@ -11,7 +11,7 @@ export const PRINT_WORDS = {
   disagree: (way: Way, a: string, squareA: string, b: string, squareB: string) =>
     `Measured ${way}, the two squares do not agree: ${a} for ${squareA} and ${b} for ${squareB}. Lay the ruler along the lines and measure both again.`,
   measureASide: 'Measure a side of either square on page one and type its length.',
-  isTrue: (within: string) => `The print is true: within ${within} on 100 mm.`,
+  isTrue: (within: string, on: string) => `The print is true: within ${within} on ${on}.`,
   notTrue: 'The print is not true.',
   assumed: (way: Way) =>
     `Only one way was measured; ${way} the sheet is taken to be the same. Measure it too.`,

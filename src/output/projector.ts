@@ -7,10 +7,11 @@ import { boxHeight, boxOfPoints, boxWidth, grown, type Box } from '../geometry/b
 import { flatten } from '../geometry/path.ts'
 import { point, type Point } from '../geometry/point.ts'
 import { formatLength, type UnitChoice } from '../units/format.ts'
-import { mm, type Mm } from '../units/length.ts'
+import { inches, mm, type Mm } from '../units/length.ts'
 import { LINES, type LineName } from './line-style.ts'
 import { placedMark, placedPoint, type Quarter } from './mark.ts'
 import type { PieceDrawing, PieceMark } from './piece-drawing.ts'
+import { fineMm, LONG_LINE, longLine } from './print-scale.ts'
 import { crossesOf, type FieldJoint } from './projector-crosses.ts'
 import { PROJECTOR_WORDS } from './projector.words.ts'
 import { meetsBox } from './ring.ts'
@@ -67,6 +68,21 @@ export function readThrow(
     }
   const long = down ? Math.min(across.measured, down.measured) : across.measured
   return { ok: true, pixelsPerMm: { x, y }, off500: mm(500 / long) }
+}
+
+/** A length misread by the least mark she would overlook, and what that makes on a long line. */
+export function misread(
+  off500: Mm,
+  units: UnitChoice,
+): { readonly by: string; readonly off: string; readonly line: string } {
+  const line = longLine(units)
+  const least = units.unit === 'inch' ? inches(1 / 8) : mm(1)
+  const off = (least * off500 * line) / LONG_LINE
+  const say = (length: number): string =>
+    units.unit === 'inch'
+      ? formatLength(mm(length), { unit: 'inch', inchStep: 16 })
+      : fineMm(length)
+  return { by: say(least), off: say(off), line: formatLength(line, units) }
 }
 
 /** The part of the piece that is thrown at one time. */

@@ -9,7 +9,12 @@ import { COVER_BLOCK } from './cover-page.ts'
 import { reach } from './mark.ts'
 import type { Stretch } from './page.ts'
 import { liesAcross, paperOf, waysToLie, type PaperSize } from './paper.ts'
-import { pieceDrawing, type PieceDrawing, type PieceMark } from './piece-drawing.ts'
+import {
+  pieceDrawing,
+  type PieceDrawing,
+  type PieceMark,
+  type PieceWords,
+} from './piece-drawing.ts'
 import { scaledDrawing } from './scaled-drawing.ts'
 import type { SheetWords } from './sheet-words.ts'
 import type { TileInput } from './tile-raster.ts'
@@ -26,7 +31,8 @@ export type SheetPlan =
 export type PlanWords = Pick<
   SheetWords,
   'paper' | 'allowances' | 'hemDepth' | 'stuff' | 'round' | 'garmentName' | 'margin' | 'scale'
->
+> &
+  Pick<PieceWords, 'units'>
 
 /** `small` of 2 lays the pieces out at a half, without a block for page one. */
 export function sheetPlan(draft: Draft, words: PlanWords, small = 1): SheetPlan {
@@ -36,6 +42,7 @@ export function sheetPlan(draft: Draft, words: PlanWords, small = 1): SheetPlan 
       hemDepth: words.hemDepth,
       stuff: words.stuff,
       garmentName: words.garmentName ?? GARMENTS[draft.garment].name,
+      ...(words.units ? { units: words.units } : {}),
       ...(words.round === undefined ? {} : { round: words.round }),
     }),
   )

@@ -163,7 +163,7 @@ describe('gathers', () => {
       sewnLength(pieceOf(d, 'back'), 'shoulder'),
       6,
     )
-    expect(front.inner.find((i) => i.name === 'gathers')?.words).toMatch(/^gather to \d+\.\d cm$/)
+    expect(front.inner.find((i) => i.name === 'gathers')?.words).toMatch(/^gather to \d+ mm$/)
   })
 })
 

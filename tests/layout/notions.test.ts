@@ -45,7 +45,7 @@ describe('lists', () => {
 
   test('marking list: darts, zip line and apex of the pieces that have them', () => {
     const { d } = made('sleeve', { opening: 'sideZip' })
-    const marks = markingList(d.pieces)
+    const marks = markingList(d.pieces, { unit: 'cm', inchStep: 8 })
     const of = (id: string): string => marks.find((m) => m.piece === id)?.marks.join('; ') ?? ''
     expect(of('front')).toMatch(/side bust dart: the tip, and snip its mouth at the side seam/)
     expect(of('back')).toMatch(/zip, left side only/)

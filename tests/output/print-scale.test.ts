@@ -51,6 +51,15 @@ describe('what the squares say', () => {
       'A line of 20 in, both ways, is printed 5/8 in too short.',
     )
   })
+  // By hand: half a percent of 20 in is 0.1 in, nearest sixteenth 1/8; 3.5 in of 4 is past a tenth.
+  test('and says in inches how true it is, or what cannot be', () => {
+    const read = good(readPrint({ inch4: square(101.6, 101.6) }, INCH))
+    expect(read.words[0]).toBe('The print is true: within 1/8 in on 20 in.')
+    const absurd = readPrint({ inch4: square(88.9) }, INCH)
+    expect(absurd.ok ? '' : absurd.reason).toMatch(
+      /4 in square would measure 3 1\/2 in; between 3 5\/8 in and 4 3\/8 in/,
+    )
+  })
   // 98 of 100 and 100.076 of 101.6 (98.5 %) together: 198.076 of 201.6.
   test('both squares are weighed together', () => {
     const read = good(readPrint({ mm100: square(98), inch4: square(100.076) }, CM))

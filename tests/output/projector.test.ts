@@ -5,7 +5,13 @@ import { draft } from '../../src/draft/make.ts'
 import { MUSLIN_ALLOWANCES } from '../../src/output/allowance.ts'
 import { pieceDrawing } from '../../src/output/piece-drawing.ts'
 import { fieldCrosses, fieldWords, neighbour } from '../../src/output/projector-words.ts'
-import { fieldRefusal, readThrow, throwPlan, thrownWidth } from '../../src/output/projector.ts'
+import {
+  fieldRefusal,
+  misread,
+  readThrow,
+  throwPlan,
+  thrownWidth,
+} from '../../src/output/projector.ts'
 import { mm } from '../../src/units/length.ts'
 import { body, INVENTED_BODIES } from '../bodies.ts'
 import { curvesOf } from './path-length.ts'
@@ -44,6 +50,15 @@ describe('the scale of the light', () => {
     )
     expect(read.ok).toBe(false)
     if (!read.ok) expect(read.reason).toContain(words)
+  })
+  // By hand: on crosses 800 mm apart 1 mm is 500/800 of one on 500 mm; 1/8 in on 31.5 in is 0.079 in on 20 in.
+  test('what is misread is told in the unit of the tape', () => {
+    expect(misread(mm(0.625), CM)).toEqual({ by: '1.0 mm', off: '0.6 mm', line: '50.0 cm' })
+    expect(misread(mm(0.625), { unit: 'inch', inchStep: 8 })).toEqual({
+      by: '1/8 in',
+      off: '1/16 in',
+      line: '20 in',
+    })
   })
 })
 

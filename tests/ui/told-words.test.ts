@@ -60,7 +60,7 @@ test('an edit is said by line, way and amount', () => {
 test('reasons name complaints by their names, and lengths in her unit', () => {
   expect(inHers('10.5 mm leave 88 mm of ease.', CM)).toBe('1.1 cm leave 8.8 cm of ease.')
   expect(inHers('88 mm of ease.', { unit: 'inch', inchStep: 8 })).toBe('3 1/2 in of ease.')
-  expect(inHers('Keep 6 to 13 mm there.', CM)).toBe('Keep 0.6 cm to 1.3 cm there.')
+  expect(inHers('Keep 6 to 13 mm there.', CM)).toBe('Keep 0.6 to 1.3 cm there.')
   expect(inHers('N1 and B9 describe one slack.', CM)).toBe(
     `${complaintOf('N1').name} and ${complaintOf('B9').name} describe one slack.`,
   )

@@ -17,10 +17,12 @@ import { groupFact, groupSays } from '../../src/ui/draft/group-facts.ts'
 import { paperLengths } from '../../src/ui/draft/paper-lengths.ts'
 import { proofCount, proofRows } from '../../src/ui/draft/proof-rows.ts'
 import { formatLength } from '../../src/units/format.ts'
+import { lengthsIn } from '../../src/units/lengths-in.ts'
 import { mm } from '../../src/units/length.ts'
 import { bodyOf, MIDDLE } from '../bodies.ts'
 
 const CM = { unit: 'cm', inchStep: 8 } as const
+const INCH = { unit: 'inch', inchStep: 8 } as const
 const ENGLISH = /\b(the|and|with|from|your|you|of|to|is|are|which|where|wide|half|left|right)\b/i
 const SENTENCE = /^[A-ZÄÖÜ„0-9].*[.?]$/s
 
@@ -53,6 +55,7 @@ describe('choices', () => {
     const { label, does, source, max } = CHOICES[id]
     expect(does).toMatch(SENTENCE)
     for (const words of [label, does, source]) expect(words).not.toMatch(ENGLISH)
+    expect(lengthsIn(source, INCH)).not.toMatch(/\b[cm]m\b/)
     expect(outOfRange(id, mm(max + 10), (l) => formatLength(l, CM))).toMatch(
       /^[A-ZÄÖÜ].* wäre −?\d+,\d\u00a0cm; möglich ist −?\d+,\d\u00a0cm bis \d+,\d\u00a0cm\.$/,
     )

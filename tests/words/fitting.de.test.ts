@@ -186,7 +186,7 @@ describe('what the rules say of every complaint, as she reads it', () => {
     const said = inHers(INTERACTION_WORDS.comesFrom('N1', 'B9'), CM)
     expect(said).toContain(`„${complaintOf('N1').name}“ kommt von „${complaintOf('B9').name}“`)
     expect(inHers('6 mm bis 13 mm, oder 6 bis 13 mm, oder 7,5 mm', CM)).toBe(
-      '0,6\u00a0cm bis 1,3\u00a0cm, oder 0,6\u00a0cm bis 1,3\u00a0cm, oder 0,8\u00a0cm',
+      '0,6\u00a0cm bis 1,3\u00a0cm, oder 0,6 bis 1,3\u00a0cm, oder 0,8\u00a0cm',
     )
   })
   test('an edit by line, way and amount', () => {

@@ -107,7 +107,7 @@ describe.each(SHAPES)('%s %j', (garment, choices) => {
       ...pencilLines(d.pieces, told, CM),
       ...finishLines(d.pieces, told, CM),
       ...cutList(d.pieces, []).flatMap((r) => [r.words, r.cut]),
-      ...markingList(d.pieces).flatMap((r) => r.marks),
+      ...markingList(d.pieces, CM).flatMap((r) => r.marks),
     ]
     for (const line of lines) isGerman(line, garment)
   })

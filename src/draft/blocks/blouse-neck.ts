@@ -27,7 +27,7 @@ export function neckFall(body: Body, choices: Choices): number {
   const base = neckBaseHalf(body)
   return base === undefined
     ? 0
-    : Math.max(0, choices.neckHalfWidth - base) * Math.tan(shoulderSlope(body))
+    : Math.max(0, choices.neckHalfWidth - base.mm) * Math.tan(shoulderSlope(body))
 }
 /** How far S of the back lies above the nape level, mm; below it when negative. */
 export const sideNeckRise = (body: Body, choices: Choices): number =>

@@ -98,11 +98,7 @@ function neckLine(
         neckDepth: minus(fifth, fixed(mm(2))),
       }
     case 'measured': {
-      const base = neckBaseHalf(body)
-      const width =
-        base === undefined
-          ? minus(fifth, fixed(mm(2)))
-          : found(W.sixthOfNeckBase, mm(base), ['neckBaseGirth'])
+      const width = neckBaseHalf(body) ?? minus(fifth, fixed(mm(2)))
       return {
         neckBack: width,
         neckFront: width,

@@ -1,15 +1,19 @@
 /** The body's shoulder as the draft needs it: where the neck ends, how steep, where the bone lies. */
-import { knows, lengthOf, type Body } from '../../measurements/confirmed.ts'
+import { knows, lengthOf, measured, type Body } from '../../measurements/confirmed.ts'
 import { point, type Point } from '../../geometry/point.ts'
+import { fixed, over, plus, type Amount } from '../../units/amount.ts'
+import { mm } from '../../units/length.ts'
 
 /** Half the neck at its base lies this far out: a sixth of the neck base and 8 mm. Common practice. */
 const BASE_PART = 6
-const BASE_MORE = 8
+const BASE_MORE = mm(8)
 /** Mean shoulder slope of 3,183 women (body survey of Korea, 2015: 19.7°, SD 4.2°), while hers is not taped. */
 const USUAL_SLOPE = (19.7 * Math.PI) / 180
 
-export const neckBaseHalf = (body: Body): number | undefined =>
-  knows(body, 'neckBaseGirth') ? lengthOf(body, 'neckBaseGirth') / BASE_PART + BASE_MORE : undefined
+export const neckBaseHalf = (body: Body): Amount | undefined =>
+  knows(body, 'neckBaseGirth')
+    ? plus(over(measured(body, 'neckBaseGirth'), BASE_PART), fixed(BASE_MORE))
+    : undefined
 
 /** Mean of left and right, radians: the drop is upright, the shoulder length slants. */
 export function shoulderSlope(body: Body): number {
@@ -42,5 +46,5 @@ export function shoulderPoint(body: Body, rise: number): Point | undefined {
   if (base === undefined || lengths.length === 0) return undefined
   const length = lengths.reduce((a, b) => a + b, 0) / lengths.length
   const slope = shoulderSlope(body)
-  return point(base + length * Math.cos(slope), -rise + length * Math.sin(slope))
+  return point(base.mm + length * Math.cos(slope), -rise + length * Math.sin(slope))
 }

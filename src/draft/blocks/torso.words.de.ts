@@ -97,7 +97,6 @@ export const TORSO_WORDS: typeof English = {
   armholeTouchingZ: 'im rechten Winkel zur Schulter, Z berührend, bei U waagerecht',
   neckOfSize: 'Halsweite der Größe',
   armholeDepthOfSize: 'Armlochtiefe der Größe',
-  sixthOfNeckBase: '1/6 Halsumfang + 8 mm',
   shoulderOfSize: 'Schulterlänge der Größe',
   dropOfShoulder: 'Gefälle der Schulter',
   eighthOfBust: '1/8 Brustumfang und ein fester Betrag',

@@ -95,7 +95,6 @@ export const TORSO_WORDS = {
   armholeTouchingZ: 'square to the shoulder, touching Z, level at U',
   neckOfSize: 'the neck of the size',
   armholeDepthOfSize: 'the armhole depth of the size',
-  sixthOfNeckBase: 'a sixth of the neck base + 8 mm',
   shoulderOfSize: 'the shoulder of the size',
   dropOfShoulder: 'the drop of the shoulder',
   eighthOfBust: 'an eighth of the bust and so much',

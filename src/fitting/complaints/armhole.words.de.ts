@@ -2,7 +2,7 @@
 import type { ARMHOLE_WORDS as English } from './armhole.words.ts'
 
 const REACH =
-  'Die Falte ist der Platz, um nach vorn zu greifen: 6 mm bis 13 mm bleiben auf jeder Hälfte. Der Schnitt bleibt.'
+  'Die Falte ist der Platz, um nach vorn zu greifen: 6 bis 13 mm bleiben auf jeder Hälfte. Der Schnitt bleibt.'
 
 export const ARMHOLE_WORDS: typeof English = {
   A1: {
@@ -76,7 +76,7 @@ export const ARMHOLE_WORDS: typeof English = {
     },
     trueAfter: ['Armloch', 'hintere Armkugel'],
     doNot:
-      'Nimm nicht alles weg: Lass auf jeder Hälfte 6 mm bis 13 mm, damit du nach vorn greifen kannst.',
+      'Nimm nicht alles weg: Lass auf jeder Hälfte 6 bis 13 mm, damit du nach vorn greifen kannst.',
   },
   A5: {
     said: ['vorn an der Achsel staut sich Stoff', 'kratzt vorn am Arm'],

@@ -108,7 +108,7 @@ export const BACK_WORDS: typeof English = {
       2: 'Ist es mit einem Kniff an der hinteren Mitte besser?',
     },
     trueAfter: ['Taillennaht', 'Abnäher darunter'],
-    doNot: 'Mach es nicht zu eng: 20 mm bis 25 mm Mehrweite bleiben rund um die Taille.',
+    doNot: 'Mach es nicht zu eng: 20 bis 25 mm Mehrweite bleiben rund um die Taille.',
   },
   K7: {
     said: ['der Kragen rutscht nach hinten', 'Rundung oben am Rücken'],
@@ -116,7 +116,7 @@ export const BACK_WORDS: typeof English = {
     sign: 'Spannung über der Rundung am Nacken; darüber oder darunter steht der Halsausschnitt ab.',
     causes: { 1: 'die obere Wirbelsäule ist dort gerundet' },
     tests: {
-      1: 'Schneide 40 mm bis 60 mm unter dem Nackenpunkt quer ein. Öffnet es sich in der Mitte?',
+      1: 'Schneide 40 bis 60 mm unter dem Nackenpunkt quer ein. Öffnet es sich in der Mitte?',
     },
     trueAfter: ['hinterer Halsausschnitt bei gefaltetem Abnäher', 'Schulter'],
     doNot: 'Stelle nicht nur die hintere Mitte schräg.',

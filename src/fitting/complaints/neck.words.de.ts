@@ -79,7 +79,7 @@ export const NECK_WORDS: typeof English = {
   },
   N4: {
     said: ['Falte unter dem Nacken', 'im Nacken staucht es sich', 'im Nacken ist ein Buckel'],
-    where: 'hintere Mitte, 20 mm bis 60 mm unter dem Nackenpunkt',
+    where: 'hintere Mitte, 20 bis 60 mm unter dem Nackenpunkt',
     sign: 'Kurze Querfalten dicht unter dem hinteren Halsausschnitt; die Schulternähte können am Hals hochstehen.',
     causes: {
       1: 'gerade Schultern, der Stoff hängt an den Schulterpunkten',

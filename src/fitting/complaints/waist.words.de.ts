@@ -58,7 +58,7 @@ export const WAIST_WORDS: typeof English = {
     causes: { 1: 'zu wenig Weite weggenommen' },
     tests: { 1: 'Steck an Abnähern und Seiten ab. Liegt es an?' },
     trueAfter: ['Taille'],
-    doNot: 'Lass rund um die Taille 19 mm bis 25 mm Mehrweite.',
+    doNot: 'Lass rund um die Taille 19 bis 25 mm Mehrweite.',
   },
   W5: {
     said: ['die Taille hängt vorn'],

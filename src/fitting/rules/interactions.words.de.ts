@@ -44,7 +44,7 @@ export const INTERACTION_WORDS: typeof English = {
   evenPart: 'Zuerst der gleichmäßige Teil, dann ein Keil für den Rest',
   opposed: {
     reach:
-      'Der Rücken soll weiter werden, um nach vorn zu greifen, und enger wegen loser Weite; 6 mm bis 13 mm auf jeder Hälfte bleiben zum Greifen',
+      'Der Rücken soll weiter werden, um nach vorn zu greifen, und enger wegen loser Weite; 6 bis 13 mm auf jeder Hälfte bleiben zum Greifen',
     waistWidth: 'Die Taille ist zu eng und zu weit',
     bust: 'Die Brust ist zu eng und zu weit',
     slope: 'Die Schulter ist zu flach und zu steil gezeichnet',

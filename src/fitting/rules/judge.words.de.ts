@@ -61,7 +61,7 @@ export const JUDGE_WORDS: typeof English = {
   lessThanNothing: (how, value) =>
     `${value} mm (${HOW_READ[how].word}) sind weniger als nichts. Lies es noch einmal ab; geht es andersherum, ist es eine andere Beobachtung.`,
   absurd: (raw, most) =>
-    `${raw} mm auf dem halben Teil ist mehr, als eine Anprobe je ändert; in einer Runde sind es höchstens ${most} mm. Lies es noch einmal ab, in Millimetern, und miss die Zahlen nach, auf denen es beruht.`,
+    `${raw} mm auf dem halben Teil ist mehr, als eine Anprobe je ändert; in einer Runde sind es höchstens ${most} mm. Lies es noch einmal ab, mit der Einheit, und miss die Zahlen nach, auf denen es beruht.`,
   takesAway: (how) =>
     `So abgesteckt (${HOW_READ[how].word}) nimmt es Stoff weg, und hier fehlt welcher. Öffne die Naht oder schneide ein, wo es spannt, und lies die Lücke ab.`,
   letsIn:

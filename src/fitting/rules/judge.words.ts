@@ -86,7 +86,7 @@ export const JUDGE_WORDS = {
   lessThanNothing: (how: How, value: number) =>
     `A ${how} of ${value} mm is less than nothing. Read it again; if it goes the other way, it is another complaint.`,
   absurd: (raw: number, most: number) =>
-    `${raw} mm on the half piece is past anything a fitting changes; the most of a round is ${most} mm. Read it again, in millimetres, and tape the numbers it rests on.`,
+    `${raw} mm on the half piece is past anything a fitting changes; the most of a round is ${most} mm. Read it again, with its unit, and tape the numbers it rests on.`,
   takesAway: (how: How) =>
     `A ${how} takes cloth away, and here some is wanting. Open the seam or slit it where it strains and read the gap.`,
   letsIn: 'A slit lets cloth in, and here there is too much. Pin it away and read the fold.',

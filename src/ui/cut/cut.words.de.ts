@@ -96,7 +96,7 @@ export const CHECK_WORDS: typeof Check = {
     `Auf Seite eins stehen ein Quadrat von ${metric} und eines von ${inch}. Drucke mit 100\u00a0%, nie an die Seite angepasst. Weicht ein Quadrat um mehr als einen Bleistiftstrich ab, stimmen die Blätter nicht: Stell 100\u00a0% ein und drucke Seite eins noch einmal.`,
   title: 'Stimmt der Druck?',
   corrected: 'für einen Drucker berichtigt',
-  how: 'Drucke erst Seite eins. Leg das Lineal an beide Quadrate und tipp ein, was ihre Seiten messen, auf einen halben Millimeter genau.',
+  how: 'Drucke erst Seite eins. Leg das Lineal an beide Quadrate und tipp ein, was ihre Seiten messen, so genau du es ablesen kannst.',
   onePrinter: 'Dateien werden für einen Drucker gemacht.',
   trueSize: 'Zurück zur Originalgröße',
   square: { mm100: 'Quadrat 100\u00a0mm', inch4: 'Quadrat 4 in' },

@@ -90,7 +90,7 @@ export const CHECK_WORDS = {
     `Page one carries a square of ${metric} and one of ${inch}. Print at 100 %, never fitted to the page. If either square is off by more than the width of a pencil line, the sheets are not true: set the scale to 100 % and print page one again.`,
   title: 'Is the print true?',
   corrected: 'corrected for one printer',
-  how: 'Print page one first. Lay the ruler on both squares and type what their sides measure, to half a millimetre.',
+  how: 'Print page one first. Lay the ruler on both squares and type what their sides measure, as finely as you can read it.',
   onePrinter: 'Files are made for one printer.',
   trueSize: 'Back to true size',
   square: { mm100: '100 mm square', inch4: '4 in square' },

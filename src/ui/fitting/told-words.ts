@@ -12,8 +12,8 @@ import {
   type PieceName,
   type Work,
 } from '../../fitting/complaints/complaint.ts'
-import { formatLength, type UnitChoice } from '../../units/format.ts'
-import { mm } from '../../units/length.ts'
+import type { UnitChoice } from '../../units/format.ts'
+import { lengthsIn } from '../../units/lengths-in.ts'
 import type { How } from '../../fitting/half-amount.ts'
 import type { EditAmount } from '../../fitting/rules/edit-amounts.ts'
 import { ASK_WORDS } from './ask.words.ts'
@@ -88,13 +88,6 @@ export const inHers = (reason: string, units: UnitChoice): string =>
     },
     lengthsIn(reason, units),
   )
-const lengthsIn = (reason: string, units: UnitChoice): string =>
-  reason
-    .replaceAll(RANGE, (_, from: string, to: string, till: string) => `${from} mm ${to} ${till} mm`)
-    .replaceAll(MILLIMETRES, (_, n: string) => formatLength(mm(Number(n.replace(',', '.'))), units))
-/** Both ends of a range are lengths: "6 to 13 mm". */
-const RANGE = /(?<![\d.,])(\d+) (to|bis) (\d+) mm\b/g
-const MILLIMETRES = /(?<![\d.,])(\d+(?:[.,]\d+)?) mm\b/g
 
 /** What a yes to a test would mean, from the names of its causes. */
 export function yesMeans(complaint: Complaint, test: number): string {

@@ -54,7 +54,7 @@ export function fitSheetPages(order: FitSheetOrder, face: Face): readonly Page[]
       const figures: Partial<Record<PieceId, Figure>> = {}
       for (const piece of redraft(round).draft.pieces)
         if (pairedId(piece.id) in FIGURED)
-          figures[piece.id] = smallFigure(pieceDrawing(piece, {}), half, units)
+          figures[piece.id] = smallFigure(pieceDrawing(piece, { units }), half, units)
       return [
         ...stepsPages(roundLines(round, all, units), paper, foot, face, figures),
         ...photoPages(photos.get(round.id) ?? [], paper, foot, face),

@@ -21,7 +21,7 @@ export const RECORD_WORDS: typeof EnglishRecord = {
   goesOn: (round, from) => `Runde ${round ?? ''} geht von Runde ${from} aus weiter.`,
   muslinIs: (round) => `Probeteil ${round}:`,
   sewnOf: 'Genäht aus',
-  clothSuch: 'gebleichter Nessel, 2\u00a0m',
+  clothSuch: 'gebleichter Nessel, gewaschen',
   movements: 'Bewegungen',
   noMovements: 'In diesem Probeteil wurde noch keine versucht; die Anprobe fragt danach.',
   putOnPaper: 'Zu Papier gebracht',

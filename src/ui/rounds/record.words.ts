@@ -16,7 +16,7 @@ export const RECORD_WORDS = {
     `Round ${round ?? ''} goes on from round ${from}.`,
   muslinIs: (round: number) => `Muslin ${round} is`,
   sewnOf: 'Sewn of',
-  clothSuch: 'bleached calico, 2 m',
+  clothSuch: 'bleached calico, washed',
   movements: 'Movements',
   noMovements: 'None was tried in this muslin yet; the Fit page asks for them.',
   putOnPaper: 'Put on paper',

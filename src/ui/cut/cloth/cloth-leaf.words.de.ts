@@ -139,8 +139,8 @@ export const HAVE_WORDS: typeof Have = {
   ways: 'Was reichen würde, jedes für sich',
   pairs: 'Für sich reicht nichts; zwei zusammen würden reichen',
   then: (manner, length) => `Dann reichen ${length}, ${manner}.`,
-  noWay:
-    'Weder Belege quer, gestückelt oder aus anderem Stoff noch eine Naht in der hinteren Mitte noch 10\u00a0cm weniger würden reichen, auch nicht zwei davon zusammen.',
+  noWay: (by) =>
+    `Weder Belege quer, gestückelt oder aus anderem Stoff noch eine Naht in der hinteren Mitte noch ein um ${by} kürzeres Stück würden reichen, auch nicht zwei davon zusammen.`,
   shorter: {
     sleeveLength: (by) => ({
       words: `Mach den Ärmel um ${by} kürzer.`,

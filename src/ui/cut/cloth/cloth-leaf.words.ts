@@ -141,8 +141,8 @@ export const HAVE_WORDS = {
   ways: 'What would do, one by one',
   pairs: 'Nothing does alone; two together would',
   then: (manner: string, length: string) => `Then ${manner} ${length} suffice.`,
-  noWay:
-    'Neither facings crosswise, pieced or from other cloth, nor a seam at the centre back, nor 10 cm less of it would do, alone or two together.',
+  noWay: (by: string) =>
+    `Neither facings crosswise, pieced or from other cloth, nor a seam at the centre back, nor a garment shorter by ${by} would do, alone or two together.`,
   /** In words of its own, and as a clause of a sentence that names two. */
   shorter: {
     sleeveLength: (by: string) => ({

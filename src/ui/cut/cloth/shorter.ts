@@ -17,8 +17,9 @@ import { formatLength, type UnitChoice } from '../../../units/format.ts'
 import { mm, type Mm } from '../../../units/length.ts'
 import { HAVE_WORDS } from './cloth-leaf.words.ts'
 
-/** In tenths of a metre nobody would call it the same garment. Judgement. */
-const STEPS = [20, 40, 60, 80, 100].map(mm)
+/** Shorter by more nobody would call it the same garment. Judgement. */
+export const MOST_SHORTER = mm(100)
+const STEPS = [...[20, 40, 60, 80].map(mm), MOST_SHORTER]
 const SHORTENED = ['sleeveLength', 'lengthBelowWaist'] as const satisfies readonly ChoiceId[]
 
 /** Each of them by itself, and all that this garment has by as much. */

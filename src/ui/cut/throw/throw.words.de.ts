@@ -15,8 +15,8 @@ export const THROW_WORDS: typeof English = {
   from1to2: 'Von 1 bis 2',
   from1to3: 'Von 1 bis 3',
   ifYouLike: 'wenn du magst',
-  misread: (off) =>
-    `Ein Millimeter, hier falsch abgelesen, macht ${off} mm auf einer Linie von 50\u00a0cm.`,
+  misread: ({ by, off, line }) =>
+    `${by}, hier falsch abgelesen, macht ${off} auf einer Linie von ${line}.`,
   notYet: 'Noch nicht.',
   measureAgain: 'Miss noch einmal.',
   typeFirst: 'Tipp erst die Länge ein.',

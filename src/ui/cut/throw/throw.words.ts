@@ -14,7 +14,8 @@ export const THROW_WORDS = {
   from1to2: 'From 1 to 2',
   from1to3: 'From 1 to 3',
   ifYouLike: 'if you like',
-  misread: (off: string) => `A millimetre misread here is ${off} mm on a line of 50 cm.`,
+  misread: ({ by, off, line }: { by: string; off: string; line: string }) =>
+    `${by} misread here is ${off} on a line of ${line}.`,
   notYet: 'Not yet.',
   measureAgain: 'Measure again.',
   typeFirst: 'Type the length first.',

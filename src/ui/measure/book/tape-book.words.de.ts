@@ -94,7 +94,7 @@ export const DIFFERS_WORDS: typeof EnglishDiffers = {
   look: (from, to) =>
     `Sieh nach, wo die Linie beginnt und endet. Am Anfang soll ${from} sein, am Ende ${to}.`,
   notSure:
-    'Bist du nicht sicher, miss neu; ein Maßband, das rutscht oder schräg liegt, ist schnell einen Zentimeter daneben.',
+    'Bist du nicht sicher, miss neu; ein Maßband, das rutscht oder schräg liegt, liegt schnell einen Fingerbreit daneben.',
   right: 'Maßband stimmt',
   anew: 'Neu messen',
   anewLong: 'Neu messen: Die Ablesungen werden zurückgenommen und bleiben markiert im Buch',

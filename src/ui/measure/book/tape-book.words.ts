@@ -90,7 +90,7 @@ export const DIFFERS_WORDS = {
   look: (from: string, to: string) =>
     `Look where the line begins and ends: it should be at ${from} and at ${to}.`,
   notSure:
-    'If you are not sure, tape it anew; a tape that slips or slants is soon a centimetre out.',
+    'If you are not sure, tape it anew; a tape that slips or slants is soon a finger’s breadth out.',
   right: 'The tape is right',
   anew: 'Tape it anew',
   anewLong: 'Tape it anew: the readings are withdrawn and stay in the book, marked',

@@ -30,8 +30,10 @@ export const PRINT_WORDS: typeof EnglishPrint = {
   save: (paper) => `Bogen, Punkte und Taschenkarte speichern, ${paper}`,
   title: 'Zum Drucken für die Fotos',
   fileName: (paper) => `zum-drucken-fuer-die-fotos-${paper}.pdf`,
-  saved:
-    'Gespeichert: zwei Seiten. Druck sie mit 100\u00a0% und miss dann das schwarze Quadrat: 10,0\u00a0cm in beide Richtungen; und den Balken auf Seite zwei: 10,0\u00a0cm.',
+  saved: {
+    cm: 'Gespeichert: zwei Seiten. Druck sie mit 100\u00a0% und leg das Maßband auf beiden an den Balken mit der Aufschrift 10 cm: Er muss 10,0\u00a0cm lang sein.',
+    inch: 'Gespeichert: zwei Seiten. Druck sie mit 100\u00a0% und leg das Maßband auf beiden an den Balken mit der Aufschrift 4 in: Er muss 4\u00a0in lang sein.',
+  },
   notLoaded:
     'Die Seite ließ sich nicht machen: Ein Teil dieses Programms wurde nicht geladen. Lade neu und versuch es noch einmal.',
 }

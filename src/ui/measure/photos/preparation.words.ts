@@ -27,8 +27,11 @@ export const PRINT_WORDS = {
   save: (paper: string) => `Save the sheet, dots and pocket card, ${paper}`,
   title: 'To print for the photos',
   fileName: (paper: string) => `to-print-for-the-photos-${paper}.pdf`,
-  saved:
-    'Saved: two pages. Print at 100 %, then measure the black square: 10.0 cm each way; and the bar on page two: 10.0 cm.',
+  /** In the unit of the bar that is to be measured. */
+  saved: {
+    cm: 'Saved: two pages. Print at 100 %, then lay the tape on the bar marked 10 cm, on either page: both must be 10.0 cm long.',
+    inch: 'Saved: two pages. Print at 100 %, then lay the tape on the bar marked 4 in, on either page: both must be 4 in long.',
+  },
   notLoaded:
     'The page could not be made: a part of this program did not load. Reload and try again.',
 }
