@@ -101,7 +101,7 @@ function amountLines(
 
 function listLines({ draft, parts, plan, by }: ClothTold, units: UnitChoice): InstructionLine[] {
   const marks = markingList(draft.pieces, units)
-  const stiff = interfacing(parts)
+  const stiff = interfacing(parts, units.unit)
   return [
     head(CLOTH_PLAN.cutList),
     ...cutList(draft.pieces, parts).map((row) =>

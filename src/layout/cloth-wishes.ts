@@ -3,7 +3,8 @@
  * The cloth of a layout follows from it and a width.
  */
 import type { ClothInHand } from '../output/cloth-kind.ts'
-import { mm, type Mm } from '../units/length.ts'
+import type { DisplayUnit } from '../units/format.ts'
+import { inches, mm, type Mm } from '../units/length.ts'
 import { SPARE_SHARE, type SoldBy } from './amount.ts'
 import { SELVEDGE, USUAL_WIDTHS, type Border, type Cloth } from './cloth.ts'
 import type { Manner } from './lay.ts'
@@ -34,11 +35,12 @@ export interface ClothWishes extends ClothInHand {
   readonly have?: { readonly length: Mm; readonly width: Mm }
 }
 
-const WIDTH = mm(1400)
-export const USUAL_CLOTH: ClothWishes = {
+const WIDTH: Readonly<Record<DisplayUnit, Mm>> = { cm: mm(1400), inch: inches(54) }
+/** While she has said nothing of her cloth. */
+export const usualCloth = (unit: DisplayUnit): ClothWishes => ({
   kind: 'lightCotton',
-  widths: USUAL_WIDTHS,
-  width: WIDTH,
+  widths: USUAL_WIDTHS[unit],
+  width: WIDTH[unit],
   manner: 'shortest',
   oneWay: false,
   selvedge: SELVEDGE,
@@ -46,7 +48,9 @@ export const USUAL_CLOTH: ClothWishes = {
   shrinkAcross: 0,
   spare: SPARE_SHARE,
   matchAt: 'waist',
-}
+})
+/** What stored rows fall back to, whichever unit they are read in. */
+export const USUAL_CLOTH = usualCloth('cm')
 
 /** Narrower is ribbon, wider is sheeting for theatres. Judgement. */
 export const CLOTH_WIDTHS = { min: mm(300), max: mm(3000) } as const

@@ -1,5 +1,6 @@
 /** The cloth she has or means to buy. Lengths in mm, as it lies in the shop. */
-import { mm, type Mm } from '../units/length.ts'
+import type { DisplayUnit } from '../units/format.ts'
+import { inches, mm, type Mm } from '../units/length.ts'
 
 export interface Border {
   /** From its selvedge to where it ends. */
@@ -26,8 +27,14 @@ export interface Cloth {
 
 /** 10 to 15 mm are usual; the mean. Common practice, no source. */
 export const SELVEDGE = mm(12)
-/** Widths cloth is sold in, mm: 35/36, 44/45, 54 and 58/60 in, and 140 cm. */
-export const USUAL_WIDTHS: readonly Mm[] = [900, 1150, 1400, 1500].map(mm)
+/**
+ * Widths a shop has, by the unit its labels speak: nobody sells 35 3/8 in. Cloth labelled 44/45 in
+ * counts as 45. Common practice, no source.
+ */
+export const USUAL_WIDTHS: Readonly<Record<DisplayUnit, readonly Mm[]>> = {
+  cm: [900, 1150, 1400, 1500].map(mm),
+  inch: [36, 45, 54, 60].map(inches),
+}
 
 export const plainCloth = (width: Mm): Cloth => ({
   width,

@@ -4,8 +4,8 @@
  */
 import { pairedId, type Piece } from '../draft/piece.ts'
 import { cuttingSaid } from '../draft/piece.words.ts'
-import type { UnitChoice } from '../units/format.ts'
-import { mm, type Mm } from '../units/length.ts'
+import type { DisplayUnit, UnitChoice } from '../units/format.ts'
+import { inches, mm, type Mm } from '../units/length.ts'
 import { lengthsIn } from '../units/lengths-in.ts'
 import { plainCloth } from './cloth.ts'
 import { MARKING_WORDS } from './cloth.words.ts'
@@ -56,8 +56,8 @@ export const markingList = (pieces: readonly Piece[], units: UnitChoice): readon
     return marks.length > 0 ? [{ piece: p.id, words: p.words, marks }] : []
   })
 
-/** Interfacing is sold narrow; 900 mm is usual. Common practice, no source. */
-export const INTERFACING_WIDTH = mm(900)
+/** Interfacing is sold narrow; 90 cm or 36 in are usual. Common practice, no source. */
+const INTERFACING_WIDTH: Readonly<Record<DisplayUnit, Mm>> = { cm: mm(900), inch: inches(36) }
 const TRIES = 20_000
 
 export interface Interfacing {
@@ -69,7 +69,8 @@ export interface Interfacing {
   readonly of: 'facings' | 'cuffs' | 'both'
 }
 
-export function interfacing(parts: readonly CutPart[], width: Mm = INTERFACING_WIDTH): Interfacing {
+export function interfacing(parts: readonly CutPart[], unit: DisplayUnit): Interfacing {
+  const width = INTERFACING_WIDTH[unit]
   const facings = parts.filter((p) => interfaced(p.id)).map(({ match: _match, ...p }) => p)
   const area = areaCut(facings)
   const cuffs = facings.filter((p) => isCuff(p.id)).length

@@ -54,13 +54,13 @@ describe('lists', () => {
 
   test('interfacing: laid out no shorter than its area, none without facings', () => {
     const { parts } = made('sleeveless', { neckFinish: 'facing', opening: 'buttonedFront' })
-    const { length, width, area } = interfacing(parts)
+    const { length, width, area } = interfacing(parts, 'cm')
     expect(length * width).toBeGreaterThan(area)
     expect(length).toBeLessThan(800)
     const none = made('sleeveless', { opening: 'sideZip' }).parts.filter(
       (p) => !/Facing/.test(p.id),
     )
-    expect(interfacing(none).length).toBe(0)
+    expect(interfacing(none, 'cm').length).toBe(0)
   })
 })
 
@@ -197,7 +197,7 @@ describe('the end of a sleeve', () => {
     const rows = cutList(d.pieces, parts).map((r) => [r.piece, r.cut, r.interfacing])
     expect(rows).toContainEqual(['cuff', 'Cut 2, one turned over', 2])
     expect(rows).toContainEqual(['sleeveBinding', 'Cut 2', 0])
-    const stiff = interfacing(parts)
+    const stiff = interfacing(parts, 'cm')
     // 215 by 100 mm and 10 mm all round, twice.
     expect(stiff.area).toBeCloseTo(2 * 235 * 120, -1)
     expect(interfacingSentence(stiff, 'metre', cm)).toContain('for the cuffs, which lie on')

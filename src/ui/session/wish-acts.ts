@@ -1,11 +1,13 @@
 /** What she wishes of a garment on the rail: its cutting, cloth, her own work, what is sewn. */
 import { NO_OWN_WORK, type OwnWork } from '../../draft/own-work.ts'
-import { USUAL_CLOTH, type ClothWishes } from '../../layout/cloth-wishes.ts'
+import { USUAL_WIDTHS } from '../../layout/cloth.ts'
+import { usualCloth, type ClothWishes } from '../../layout/cloth-wishes.ts'
 import type { KeptLayout } from '../../layout/kept.ts'
 import { USUAL_CUT, type CutWishes } from '../../output/cutting.ts'
 import type { PlanStep } from '../../output/plan-step.ts'
 import { ticked } from '../../output/sewn.ts'
 import type { HungGarment } from '../../storage/schema/garment.ts'
+import type { DisplayUnit } from '../../units/format.ts'
 import type { RailActs } from './rail-acts.ts'
 import type { Work } from './work.svelte.ts'
 
@@ -22,10 +24,21 @@ export class WishActs {
   cutWishes = (id: string): CutWishes => this.#work.garment(id)?.cutting ?? USUAL_CUT
   changeCut = (id: string, change: (wishes: CutWishes) => CutWishes): Promise<boolean> =>
     this.#change(id, () => ({ cutting: change(this.cutWishes(id)) }))
-  /** Her cloth: widths, folding, print, shrinkage. */
-  clothWishes = (id: string): ClothWishes => this.#work.garment(id)?.cloth ?? USUAL_CLOTH
-  changeCloth = (id: string, change: (wishes: ClothWishes) => ClothWishes): Promise<boolean> =>
-    this.#change(id, () => ({ cloth: change(this.clothWishes(id)) }))
+  /** Her cloth: widths, folding, print, shrinkage; while she has said nothing, as her unit has it. */
+  clothWishes = (id: string, unit: DisplayUnit): ClothWishes =>
+    this.#work.garment(id)?.cloth ?? usualCloth(this.#laidIn(id) ?? unit)
+  changeCloth = (
+    id: string,
+    unit: DisplayUnit,
+    change: (wishes: ClothWishes) => ClothWishes,
+  ): Promise<boolean> => this.#change(id, () => ({ cloth: change(this.clothWishes(id, unit)) }))
+  /** A layout that is kept stays in sight: its width stays among the usual ones of its own unit. */
+  #laidIn(id: string): DisplayUnit | undefined {
+    const kept = this.laid(id).map(({ width }) => width)
+    return (['cm', 'inch'] as const).find((unit) =>
+      kept.some((width) => USUAL_WIDTHS[unit].includes(width)),
+    )
+  }
   /** The layouts found for it, one a width. */
   laid = (id: string): readonly KeptLayout[] => this.#work.garment(id)?.laid ?? []
   keepLaid = (id: string, layouts: readonly KeptLayout[]): Promise<boolean> =>

@@ -15,9 +15,10 @@ beforeEach(() => {
   files = caughtFiles(vi)
 })
 
-async function opened(book: Book) {
+async function opened(book: Book, unit: 'cm' | 'inch' = 'cm') {
   const { session, garment } = await seeded(book)
   const preferences = new Preferences()
+  preferences.unit = unit
   const screen = await render(OnThePage, { page: ClothPlace, garment, session, preferences })
   return { screen, session, garment }
 }
@@ -54,7 +55,7 @@ describe('cloth for a draft that may be cut', () => {
     await screen.getByRole('checkbox', { name: /Nap, shading/ }).click()
     await type(screen, 'Another width to compare', '115 cm')
     await expect
-      .poll(() => session.clothWishes(garment))
+      .poll(() => session.clothWishes(garment, 'cm'))
       .toMatchObject({
         kind: 'silk',
         manner: 'lengthwise',
@@ -62,10 +63,32 @@ describe('cloth for a draft that may be cut', () => {
         width: 1150,
       })
     await session.open()
-    expect(session.clothWishes(garment)).toMatchObject({ kind: 'silk', width: mm(1150) })
+    expect(session.clothWishes(garment, 'cm')).toMatchObject({ kind: 'silk', width: mm(1150) })
     // Said where the cloth is chosen, before it is bought.
     await screen.getByText('crisp cotton', { exact: true }).click()
     await expect.element(screen.getByText(/stands away from a draped sleeve/)).toBeVisible()
+  })
+
+  // What a shop in either unit has on its shelves: common practice, no source.
+  it('offers the widths of her unit, and leaves one that is kept as it was', async () => {
+    const { screen, session, garment } = await opened(bookOf(MIDDLE), 'inch')
+    const widths = () =>
+      screen
+        .getByRole('group', { name: 'Width of the cloth' })
+        .getByRole('radio')
+        .elements()
+        .map((radio) => radio.closest('label')?.textContent?.trim())
+    expect(widths()).toEqual(['36 in', '45 in', '54 in', '60 in'])
+    await screen.getByText('45 in', { exact: true }).first().click()
+    // By hand: 45 × 25.4.
+    await expect.poll(() => session.clothWishes(garment, 'cm').width).toBe(1143)
+    expect(session.clothWishes(garment, 'cm').widths).toEqual([914.4, 1143, 1371.6, 1524].map(mm))
+
+    const metric = await session.hang('sleeveless')
+    if (metric === undefined) throw new Error(session.problem)
+    await session.changeCloth(metric, 'cm', (w) => ({ ...w, kind: 'silk' }))
+    await session.open()
+    expect(session.clothWishes(metric, 'inch').widths).toEqual([900, 1150, 1400, 1500].map(mm))
   })
 
   it('shows the layout kept with the garment at once, and says when it is out of date', async () => {
@@ -74,6 +97,8 @@ describe('cloth for a draft that may be cut', () => {
     await expect.element(screen.getByText(/^Buy \d\.\d m$/), LONG).toBeVisible()
     await expect.poll(() => search(), { timeout: 200_000 }).toBeNull()
     await expect.poll(() => session.laid(garment).length, LONG).toBe(3)
+    // Nothing was said of the cloth: what was laid out stays among the widths in either unit.
+    expect(session.clothWishes(garment, 'inch').widths).toContain(session.laid(garment)[0]?.width)
     await screen.unmount()
     await session.open()
 

@@ -98,12 +98,14 @@ it('crisp cotton warns for the draped sleeve, and its finishes are offered and t
 
 it('the answer of the drape test stays with the garment and its cloth, and is taken back once', async () => {
   const { screen, session, garment } = await opened()
-  await session.changeCloth(garment, (w) => ({ ...w, kind: 'rayon' }))
+  await session.changeCloth(garment, 'cm', (w) => ({ ...w, kind: 'rayon' }))
   await screen.getByText('Drape test on a pinned square').click()
   const apart = screen.getByLabelText('Lower corners apart')
   await apart.fill('26 cm')
   await userEvent.keyboard('{Enter}')
-  await expect.poll(() => session.clothWishes(garment).drape).toEqual({ apart: 260, of: 'rayon' })
+  await expect
+    .poll(() => session.clothWishes(garment, 'cm').drape)
+    .toEqual({ apart: 260, of: 'rayon' })
   await session.open()
   await expect.element(apart).toHaveValue('26.0 cm')
   // In the place of the warning, and in the step that makes the cloth ready.
@@ -120,11 +122,11 @@ it('the answer of the drape test stays with the garment and its cloth, and is ta
   await session.undo()
   await expect.element(apart).toHaveValue('26.0 cm')
   await session.undo()
-  await expect.poll(() => session.clothWishes(garment).drape).toBeUndefined()
+  await expect.poll(() => session.clothWishes(garment, 'cm').drape).toBeUndefined()
   await session.redo()
   await apart.fill('')
   await userEvent.keyboard('{Enter}')
-  await expect.poll(() => session.clothWishes(garment).drape).toBeUndefined()
+  await expect.poll(() => session.clothWishes(garment, 'cm').drape).toBeUndefined()
 })
 
 it('is saved for the sewing table', async () => {
