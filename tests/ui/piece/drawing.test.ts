@@ -12,12 +12,15 @@ import { constructionLines } from '../../../src/ui/parts/piece/construction.ts'
 import {
   centreWords,
   dartMiddle,
+  innerOver,
   innerWords,
   teeth,
 } from '../../../src/ui/parts/piece/inner-lines.ts'
+import { drawnLines, sampled } from '../../../src/ui/parts/piece/drawn-lines.ts'
 import { levelWords } from '../../../src/ui/parts/piece/level-words.ts'
 import { carriedLetters, centreWordsAt, placeLetters } from '../../../src/ui/parts/piece/letters.ts'
-import { lineLengths, litLength } from '../../../src/ui/parts/piece/line-lengths.ts'
+import { lineLengths, litLength, wordsOver } from '../../../src/ui/parts/piece/line-lengths.ts'
+import { namePlace } from '../../../src/ui/parts/piece/name-place.ts'
 import { arrowData, pathData } from '../../../src/ui/parts/piece/path-data.ts'
 import { mm } from '../../../src/units/length.ts'
 import { body, LARGE, MIDDLE, type InventedNumbers } from '../../bodies.ts'
@@ -185,10 +188,10 @@ describe('what a half piece may hold', () => {
   test('the name of a level goes under its line where a length stands over it', () => {
     const level = { name: 'bustLine' as const, from: point(0, 100), to: point(300, 100) }
     const over = { id: 'dart', length: mm(20), path: [], at: point(280, 92), angle: 0 }
-    expect(levelWords([level], [], 1)[0]?.at.y).toBeLessThan(100)
-    expect(levelWords([level], [over], 1)[0]?.at.y).toBeGreaterThan(100)
+    expect(levelWords([level], [], [], 1)[0]?.at.y).toBeLessThan(100)
+    expect(levelWords([level], [over], [], 1)[0]?.at.y).toBeGreaterThan(100)
     const near = { name: 'waistLine' as const, from: point(0, 112), to: point(300, 112) }
-    const [upper, lower] = levelWords([level, near], [], 1)
+    const [upper, lower] = levelWords([level, near], [], [], 1)
     expect((lower?.at.y ?? 0) - (upper?.at.y ?? 0)).toBeGreaterThan(16)
   })
 })
@@ -227,8 +230,8 @@ describe('while a choice is in hand', () => {
   test('the name of a level keeps its side of the line', () => {
     const level = { name: 'bustLine' as const, from: point(0, 100), to: point(300, 100) }
     const over = { id: 'dart', length: mm(20), path: [], at: point(280, 92), angle: 0 }
-    const under = levelWords([level], [over], 1)
-    expect(levelWords([level], [], 1, under)[0]?.at.y).toBeGreaterThan(100)
+    const under = levelWords([level], [over], [], 1)
+    expect(levelWords([level], [], [], 1, under)[0]?.at.y).toBeGreaterThan(100)
   })
   test('words inside the outline keep their place along the line', () => {
     const path = [line(point(0, 0), point(200, 0))]
@@ -237,5 +240,68 @@ describe('while a choice is in hand', () => {
     expect(first.at.x).not.toBeCloseTo(100, 6)
     const moved = { ...zip, path: [line(point(0, 50), point(200, 50))] }
     expect(innerWords(moved, [], 15, 1, first).at).toEqual(point(first.at.x, first.at.y + 50))
+  })
+})
+
+// House drawing: words lie on no other words, the name of a half on none of its lines. 1.4 mm of the
+// paper under a pixel is a whole half on a laptop; letters are counted as the drawing counts them.
+describe('words on a half as it stands on a laptop', () => {
+  const px = 1.4
+  const block = draft('block', body(), standardChoices())
+  const sleeveless = draft('sleeveless', body(), { ...standardChoices(), opening: 'sideZip' })
+  const halves = [block, sleeveless].flatMap((d) =>
+    (['back', 'front'] as const).map((id) => ({ steps: d.steps, piece: pieceOf(d, id) })),
+  )
+  const wordsOf = ({ piece, steps }: (typeof halves)[number]) => {
+    const lengths = lineLengths(piece, steps, { gap: 13 * px, room: 74 * px })
+    return { lengths, levels: levelWords(piece.levels, lengths, drawnLines(piece), px) }
+  }
+
+  test('the name lies in the cloth and over no line', () => {
+    for (const { piece } of halves) {
+      const [wide, high] = [100 * px, 26 * px]
+      const { x, y } = namePlace(piece, wide, high)
+      const cloth = flatten(outline(piece), 0.1)
+      for (const side of [-1, 1])
+        expect(contains(cloth, point(x + (side * wide) / 2, y)), piece.words).toBe(true)
+      const under = drawnLines(piece)
+        .flatMap((path) => sampled(path, 1))
+        .filter((p) => Math.abs(p.x - x) < wide / 2 && Math.abs(p.y - y) < high / 2)
+      expect(under, piece.words).toEqual([])
+    }
+  })
+  test('the width of a shoulder dart stands over its mouth, clear of the length of the shoulder', () => {
+    const { lengths } = wordsOf({ steps: block.steps, piece: pieceOf(block, 'back') })
+    const [dart, shoulder] = ['dart shoulderDart', 'edge shoulder'].map((id) =>
+      lengths.find((l) => l.id === id),
+    )
+    if (!dart || !shoulder) throw new Error('the back of the block has a shoulder dart')
+    expect(distance(dart.at, shoulder.at)).toBeGreaterThan(44 * px)
+  })
+  test('the name of a level lies on no length and on no name of another', () => {
+    for (const half of halves) {
+      const { lengths, levels } = wordsOf(half)
+      const apart = levels.flatMap((level) =>
+        [
+          ...lengths.flatMap((l) => wordsOver(l, 66 * px)),
+          ...levels.filter((l) => l !== level).flatMap((l) => l.over),
+        ].map((p) => Math.min(...level.over.map((q) => distance(p, q)))),
+      )
+      expect(Math.min(...apart), half.piece.words).toBeGreaterThan(12 * px)
+    }
+  })
+  test('a level whose end the outline crosses has its name inside it', () => {
+    const level = { name: 'hipLine' as const, from: point(0, 100), to: point(300, 100) }
+    const seam = [line(point(280, 0), point(280, 200))]
+    const [said] = levelWords([level], [], [seam], 1)
+    expect(said?.at.x).toBeLessThan(280)
+    expect(said?.at.x).toBeGreaterThan(260)
+  })
+  test('letters keep clear of the words of an opening', () => {
+    const slit = { name: 'slit' as const, words: 'slit', path: [line(point(0, 0), point(0, 20))] }
+    const said = innerWords(slit, [], 15, 1)
+    const over = innerOver(said, 1)
+    const [letter] = placeLetters({ V: point(said.at.x + 12, said.at.y) }, [], over, 12)
+    for (const p of over) expect(distance(letter!.at, p)).toBeGreaterThan(6)
   })
 })

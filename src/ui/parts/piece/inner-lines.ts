@@ -85,6 +85,13 @@ export function innerWords(
   return { words, ...along(place), anchor: 'middle', place }
 }
 
+/** Points the words of an inner line lie over, from end to end. */
+export function innerOver({ words, at, angle, anchor }: InnerWords, px: number): Point[] {
+  const way = scale({ x: Math.cos(angle), y: Math.sin(angle) }, words.length * LETTER * px)
+  const from = anchor === 'start' ? at : add(at, scale(way, -0.5))
+  return [0.05, 0.2, 0.35, 0.5, 0.65, 0.8, 0.95].map((share) => add(from, scale(way, share)))
+}
+
 /** The first of the places that covers least. */
 function least(places: Iterable<number>, covers: (place: number) => number): number {
   let best: { readonly place: number; readonly covered: number } | undefined

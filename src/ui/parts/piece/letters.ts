@@ -4,8 +4,9 @@
  */
 import type { Piece } from '../../../draft/piece.ts'
 import { boxOf, boxOfPoints, grown } from '../../../geometry/box.ts'
-import { flatten, pathEnd, pathStart, type Path } from '../../../geometry/path.ts'
-import { add, between, distance, subtract, type Point } from '../../../geometry/point.ts'
+import { pathEnd, pathStart, type Path } from '../../../geometry/path.ts'
+import { add, distance, subtract, type Point } from '../../../geometry/point.ts'
+import { sampled } from './drawn-lines.ts'
 
 export interface Letter {
   readonly name: string
@@ -132,15 +133,4 @@ export function centreWordsAt(piece: Piece): Point | undefined {
     before = y
   }
   return { x: right, y: best.y }
-}
-
-/** Points no farther apart than `every`; chords half a millimetre off are near enough for words. */
-function sampled(path: Path, every: number): Point[] {
-  const chords = flatten(path, 0.5)
-  return chords.flatMap((b, i) => {
-    const a = chords[i - 1]
-    if (!a) return [b]
-    const count = Math.max(1, Math.ceil(distance(a, b) / every))
-    return Array.from({ length: count }, (_, k) => between(a, b, (k + 1) / count))
-  })
 }

@@ -20,6 +20,8 @@ import {
   dot,
   quarterTurn,
   scale,
+  subtract,
+  unit,
   type Point,
 } from '../../../geometry/point.ts'
 import { at, line, tangent } from '../../../geometry/segment.ts'
@@ -60,13 +62,6 @@ export function lineLengths(
     stood?: readonly LineLength[] | undefined
   },
 ): readonly LineLength[] {
-  const clear = stood ? [] : keptClear(piece)
-  const edges = piece.edges
-    .filter((e) => e.role !== 'fold')
-    .map((e) => {
-      const id = `edge ${partName(e)}`
-      return beside(id, e.path, { gap, room, clear }, placesOf(id, stood))
-    })
   const darts = piece.darts.map((d, i): LineLength => {
     const path = [line(d.inner, d.outer)]
     // Below the mouth, outside the dart: above it stands the length of the waist line. Of two
@@ -77,13 +72,23 @@ export function lineLengths(
       : add(d.outer, { x: room * 0.55, y: gap * 1.1 })
     return { id: `dart ${partName(d)}`, length: mm(distance(d.inner, d.outer)), path, at, angle: 0 }
   })
-  const sideDarts = piece.edgeDarts.map((d): LineLength => {
+  const edgeDarts = piece.edgeDarts.map((d): LineLength => {
     const path = [line(d.upper, d.lower)]
-    // Outside, beside the mouth: inside lie the legs.
-    const at = add(between(d.upper, d.lower, 0.5), { x: room * 0.6, y: 0 })
+    // Outside, before the mouth: inside lie the legs.
+    const mouth = between(d.upper, d.lower, 0.5)
+    const out = unit(subtract(mouth, d.tip))
+    const at = add(mouth, { x: out.x * room * 0.6, y: out.y * gap * 1.5 })
     return { id: `dart ${partName(d)}`, length: mm(distance(d.upper, d.lower)), path, at, angle: 0 }
   })
-  const standing = [...edges, ...darts, ...sideDarts]
+  const ofDarts = [...darts, ...edgeDarts]
+  const clear = stood ? [] : [...keptClear(piece), ...ofDarts.flatMap((l) => wordsOver(l, room))]
+  const edges = piece.edges
+    .filter((e) => e.role !== 'fold')
+    .map((e) => {
+      const id = `edge ${partName(e)}`
+      return beside(id, e.path, { gap, room, clear }, placesOf(id, stood))
+    })
+  const standing = [...edges, ...ofDarts]
   if (stood) return [...standing, ...carriedAlong(piece, steps, stood, { gap, room, clear })]
   return measuredLengths(piece, steps, { gap, room, clear }).reduce<readonly LineLength[]>(
     // Where words stand already, a measured line goes without until it is walked.
