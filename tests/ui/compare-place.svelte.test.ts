@@ -154,13 +154,26 @@ it('one photo chosen for two muslins: let go of one, its pixels are gone from bo
   ])
 })
 
+it('a close-up chosen while another is being opened is kept as well', async () => {
+  const { screen, session, garment } = await opened(twoRounds)
+  await screen.getByRole('combobox', { name: 'Round', exact: true }).selectOptions('id-2')
+  const field = screen.getByLabelText(/close-up of muslin 1/).element() as HTMLInputElement
+  for (const file of [await photo(480), await photo(500)]) {
+    const chosen = new DataTransfer()
+    chosen.items.add(file)
+    field.files = chosen.files
+    field.dispatchEvent(new Event('change', { bubbles: true }))
+  }
+  await expect.poll(() => session.roundsOf(garment)[0]?.photos.length).toBe(2)
+})
+
 /** A grey picture large enough to be taken, made here. */
-async function photo(): Promise<File> {
-  const canvas = new OffscreenCanvas(480, 640)
+async function photo(width = 480): Promise<File> {
+  const canvas = new OffscreenCanvas(width, 640)
   const context = canvas.getContext('2d')
   if (!context) throw new Error('test: no canvas')
   context.fillStyle = '#999'
-  context.fillRect(0, 0, 480, 640)
+  context.fillRect(0, 0, width, 640)
   return new File([await canvas.convertToBlob({ type: 'image/jpeg' })], 'invented.jpg', {
     type: 'image/jpeg',
   })

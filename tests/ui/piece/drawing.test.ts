@@ -260,7 +260,9 @@ describe('words on a half as it stands on a laptop', () => {
   test('the name lies in the cloth and over no line', () => {
     for (const { piece } of halves) {
       const [wide, high] = [100 * px, 26 * px]
-      const { x, y } = namePlace(piece, wide, high)
+      const at = namePlace(piece, wide, high)
+      if (!at) throw new Error(`${piece.words}: no room for its name`)
+      const { x, y } = at
       const cloth = flatten(outline(piece), 0.1)
       for (const side of [-1, 1])
         expect(contains(cloth, point(x + (side * wide) / 2, y)), piece.words).toBe(true)
@@ -268,6 +270,7 @@ describe('words on a half as it stands on a laptop', () => {
         .flatMap((path) => sampled(path, 1))
         .filter((p) => Math.abs(p.x - x) < wide / 2 && Math.abs(p.y - y) < high / 2)
       expect(under, piece.words).toEqual([])
+      expect(namePlace(piece, 400 * px, high), 'wider than the cloth').toBeUndefined()
     }
   })
   test('the width of a shoulder dart stands over its mouth, clear of the length of the shoulder', () => {

@@ -14,16 +14,16 @@ const HAIR = 0.25
 
 /**
  * Middle of the name, `wide` by `high` mm of the drawing: the row nearest to its place on paper
- * where it lies inside the piece and over no line; its place on paper where there is none.
+ * where it lies inside the piece and over no line; undefined where there is none.
  */
-export function namePlace(piece: Piece, wide: number, high: number): Point {
+export function namePlace(piece: Piece, wide: number, high: number): Point | undefined {
   const wished = openPlace(piece)
   const dots = drawnLines(piece).flatMap((path) => sampled(path, high / 3))
   const cloth = flatten(outline(piece), 0.5)
   const free = ROWS.flatMap((row) =>
     openAt(wished.y + row * high, dots, wide, high, wished.x),
   ).filter((at) => contains(cloth, at))
-  return free.toSorted((a, b) => distance(a, wished) - distance(b, wished))[0] ?? wished
+  return free.toSorted((a, b) => distance(a, wished) - distance(b, wished))[0]
 }
 
 /** In each stretch of the row without a line, the place nearest to `x`. */
