@@ -68,8 +68,8 @@ export const RUN_WORDS: typeof EnglishRun = {
 export const NOTE_WORDS: typeof EnglishNote = {
   thenDown: 'dann hinunter bis zur Taille',
   girthOfProportions:
-    'Breite und Tiefe der Fotos, Verhältnisse von 2208 Frauen; eine Prüfung, kein Maß',
-  heightAlone: 'die Körpergröße allein würde ebenso viel sagen',
+    'Breite und Tiefe der Fotos, Verhältnisse von 2.208 Frauen; eine Prüfung, kein Maß',
+  heightAlone: 'deine Körpergröße allein würde ebenso viel sagen',
   surveysAlone: 'zwei Reihenmessungen von Frauen allein würden ebenso viel sagen',
   fromShoulders:
     'Schulterknochen und Umfänge der Fotos, Verhältnisse aus zwei Reihenmessungen; die Armansätze sind nicht zu sehen',
@@ -104,5 +104,6 @@ export const NO_NUMBER_WORDS: typeof EnglishNoNumber = {
     back: noCard('von hinten'),
   },
   noShoulders: 'Weder das Foto von vorn noch das von hinten zeigt die Schultern.',
-  noHeightNoGirth: 'Die Fotos zeigen weder die Größe noch einen Umfang, an dem es zu messen wäre.',
+  noHeightNoGirth:
+    'Die Fotos zeigen weder deine Größe noch einen Umfang, an dem es zu messen wäre.',
 }

@@ -61,8 +61,8 @@ export const RUN_WORDS = {
 export const NOTE_WORDS = {
   thenDown: 'then down to the waist',
   girthOfProportions:
-    'breadth and depth of the photos, proportions of 2208 women; a check, not a measure',
-  heightAlone: 'her height alone would say as much',
+    'breadth and depth of the photos, proportions of 2,208 women; a check, not a measure',
+  heightAlone: 'your height alone would say as much',
   surveysAlone: 'two surveys of women alone would say as much',
   fromShoulders:
     'shoulder bones and girths of the photos, proportions of two surveys; the arm creases do not show',
@@ -94,5 +94,5 @@ export const NO_NUMBER_WORDS = {
     back: (why: string) => `There is no card to measure by in the back photo. ${why}`,
   },
   noShoulders: 'Neither the front nor the back photo shows the shoulders.',
-  noHeightNoGirth: 'The photos show neither her height nor a girth to judge it by.',
+  noHeightNoGirth: 'The photos show neither your height nor a girth to judge it by.',
 }

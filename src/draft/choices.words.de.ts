@@ -149,7 +149,7 @@ export const CHOICE_WORDS: typeof English.CHOICE_WORDS = {
   },
   keyholeWidth: {
     label: 'Breite des Tropfens',
-    does: 'Wo er am breitesten ist; bei null zu, mehr zeigt mehr.',
+    does: 'Wo er am breitesten ist; bei null liegt er zu, breiter zeigt mehr.',
     source: COMMON,
   },
   capEase: {

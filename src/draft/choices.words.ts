@@ -150,7 +150,7 @@ export const CHOICE_WORDS = {
   },
   keyholeWidth: {
     label: 'width of the keyhole',
-    does: 'Where it is widest; nought closed, more shows more.',
+    does: 'Where it is widest; at nought it lies closed, wider shows more.',
     source: COMMON,
   },
   capEase: {

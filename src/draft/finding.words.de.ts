@@ -56,11 +56,11 @@ export const FINDING_WORDS: typeof English.FINDING_WORDS = {
   outlineCrosses:
     'Der Umriss dieses Teils kreuzt sich selbst. Ändere die Zahl, die du zuletzt geändert hast.',
   armOpening:
-    'Die Armöffnung misst {value} rundum; Oberarm und Bewegungsweite brauchen {limit}. Leg den Achselpunkt tiefer oder verlängere die Oberarmnaht.',
+    'Die Armöffnung misst {value} rundum; dein Oberarm und die Bewegungsweite brauchen {limit}. Leg den Achselpunkt tiefer oder verlängere die Oberarmnaht.',
   upperArmUnknown:
     'Der Oberarm ist nicht gemessen, darum lässt sich die Armöffnung von {value} nicht prüfen.',
   underarmPlace:
-    'Der Achselpunkt liegt {value} unter der Achselhöhe; näher als {limit} schneidet das Armloch in den Arm.',
+    'Der Achselpunkt liegt {value} unter der Achselhöhe; näher als {limit} schneidet der Ärmel in den Arm. Leg den Achselpunkt tiefer.',
   armpitUnknown:
     'Die Achselhöhe ist nicht gemessen: Der Achselpunkt liegt {value} über der Brustlinie. Näh damit ein Probeteil, nicht den Stoff.',
   overarmShort:
@@ -68,7 +68,7 @@ export const FINDING_WORDS: typeof English.FINDING_WORDS = {
   overarmRaised:
     'Die Oberarmnaht endet {value} höher als gewählt: Sie würde sonst neben oder unter dem Achselpunkt enden.',
   struckOutside:
-    'Ein Bogen mit der gemessenen Oberarmlänge von {value} trifft die Seite außer Reichweite der Achsel. Es gilt die Länge, die vom Achselpunkt her gefunden ist.',
+    'Ein Bogen mit der gemessenen Oberarmlänge von {value} trifft die Seite zu weit von der Achsel. Es gilt die Länge, die vom Achselpunkt her gefunden ist.',
   dartWide: 'Ein Abnäher ist {value} breit; mehr als {limit} fasst er nicht gut.',
   secondDart:
     'Ein einziger Abnäher wäre {value} breit und fasst nur {limit}, darum geht der Rest in die Seite und einen zweiten Abnäher.',

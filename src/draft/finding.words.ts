@@ -51,10 +51,10 @@ export const FINDING_WORDS = {
   outlineCrosses:
     'The outline of this piece crosses itself. Change the number that was changed last.',
   armOpening:
-    'The arm opening is {value} round; her upper arm and room to move need {limit}. Lower the underarm or lengthen the overarm.',
+    'The arm opening is {value} round; your upper arm and room to move need {limit}. Lower the underarm or lengthen the overarm.',
   upperArmUnknown: 'The upper arm is not taped, so the arm opening of {value} cannot be proved.',
   underarmPlace:
-    'The underarm lies {value} below the armpit level; nearer than {limit} it cuts into the arm.',
+    'The underarm lies {value} below the armpit level; nearer than {limit} the sleeve cuts into the arm. Lower the underarm.',
   armpitUnknown:
     'The armpit level is not taped: the underarm stands {value} above the bust line. Sew a muslin with it, not cloth.',
   overarmShort:
@@ -62,7 +62,7 @@ export const FINDING_WORDS = {
   overarmRaised:
     'The overarm ends {value} higher than chosen: it would end beside or under the underarm.',
   struckOutside:
-    'An arc struck with the taped overarm of {value} meets the side out of reach of the armpit. The length found from the underarm is used.',
+    'An arc struck with the taped overarm of {value} meets the side too far from the armpit. The length found from the underarm is used.',
   dartWide: 'A dart is {value} wide; {limit} is the most it holds well.',
   secondDart:
     'One dart would be {value} wide and holds {limit}, so the rest goes to the side and a second dart.',
@@ -93,7 +93,7 @@ export const FINDING_WORDS = {
   openingAdded:
     'Sewn shut, {value} would have to pass {limit}. The draft adds an opening; choose another if you like.',
   frontNeckHigh:
-    'The front neck edge lies {value} below the nape level, above her front neck point at {limit}. Make the neck deeper.',
+    'The front neck edge lies {value} below the nape level, above your front neck point at {limit}. Make the neck deeper.',
   neckBaseUnknown:
     'The neck base is not taped: the side-neck point does not follow the slope of the shoulder.',
   fullerBust:

@@ -4,7 +4,7 @@ export const OPTION_WORDS = {
     label: 'overarm length',
     does: 'Where the length of the overarm comes from.',
     words: {
-      auto: 'the tape when taped, else found from the underarm',
+      auto: 'by the tape where it is taped, else found from the underarm',
       found: 'found from the underarm',
       struck: 'one compass from the side neck, as in a hand draft',
     },

@@ -31,6 +31,6 @@ export const OWN_DRAFT_WORDS = {
     bustLine: WIDTH,
     waistLine: WIDTH,
     hipLine: WIDTH,
-    bustTip: 'Look at the bust span; half of it is laid out from the centre.',
+    bustTip: 'Look at the apex spacing; half of it is laid out from the centre.',
   },
 }

@@ -39,6 +39,6 @@ export const refusalSaid: typeof English = (why, say) => {
     case 'sideTooShort':
       return `${say(why.by)} tiefer träfe der Achselpunkt ${PIECES[why.piece].des} auf den Abnäher darunter. Versetze erst den seitlichen Abnäher nach unten, oder nimm in dieser Runde weniger.`
     case 'nothingToWithdraw':
-      return 'Diese Änderung gilt nicht.'
+      return 'Es gibt nichts zurückzunehmen: Diese Änderung gilt nicht.'
   }
 }

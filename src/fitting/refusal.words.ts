@@ -37,10 +37,10 @@ export function refusalSaid(why: Why, say: (length: Mm) => string): string {
     case 'noSideDart':
       return `The ${why.piece} has no side dart to make smaller. Take the width in at the waist dart or the side instead.`
     case 'dartTooSmall':
-      return `A dart of the ${why.piece} would be left ${say(why.to)} wide and no dart any more. Take less this round, or use the other dart.`
+      return `A dart of the ${why.piece} would be left ${say(why.to)} wide, which is no dart any more. Take less this round, or use the other dart.`
     case 'sideTooShort':
       return `${say(why.by)} lower, the underarm of the ${why.piece} would meet the dart under it. Move the side dart down first, or take less this round.`
     case 'nothingToWithdraw':
-      return 'That correction is not in force.'
+      return 'There is nothing to take back: that correction is not in force.'
   }
 }

@@ -19,7 +19,7 @@ const MOVED: Readonly<Record<'armsForward' | 'armsUp' | 'sit', string>> = {
 
 export const WHYS_WORDS = {
   line: (read: string): Words => [
-    `Read was, ${read}. Lines come before folds: that speaks for it.`,
+    `Read off the muslin: ${read}. Lines come before folds: that speaks for it.`,
   ],
   ease: (level: Level, ease: Mm): Found => ({
     found: ['By the numbers it is ', ease, ` larger ${roundBody(level)} than the tape`],
@@ -82,9 +82,9 @@ export const WHYS_WORDS = {
   layTape: (long: Mm, most: Mm): Words => [
     'It was drawn ',
     long,
-    ' long on the half. Lay a tape on the sewn edge: over ',
+    ' long on the half. Lay a tape on the sewn edge: more than ',
     most,
-    ' longer, and it stretched.',
+    ' longer, and it has stretched.',
   ],
   dartWide: (mouth: Mm, most: Mm): Words => [
     'Its mouth is ',

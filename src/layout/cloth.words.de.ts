@@ -224,7 +224,7 @@ export const RUN_WORDS: typeof Run = {
   sewing: 'Nähplan',
   noLayout: 'Kein Auflageplan wurde gefunden, also gibt es nichts zu drucken.',
   cutting: 'Auflageplan, Zuschneideliste, Markierungen, Einkauf',
-  pieces: 'Teile maßstäblich: Miss erst beide Quadrate',
+  pieces: 'Teile in Originalgröße: Miss erst beide Quadrate',
   steps: 'Schritte des Schnitts, Kanten und ihre Verarbeitung',
   list: 'Diese Liste',
   how: 'Drucke mit 100 %, nie an die Seite angepasst. Schneide nichts, bevor beide Quadrate gemessen sind.',

@@ -179,7 +179,7 @@ export const MARKING_WORDS = {
 /** What is bought besides cloth. */
 export const NOTION_WORDS = {
   zip: (count: number, opening: string, sold: string) =>
-    `${count} zip: the opening is ${opening}, ask for ${sold}.`,
+    `${count} ${count === 1 ? 'zip' : 'zips'}: the opening is ${opening}, ask for ${sold}.`,
   biasStrip: (length: string, square: string) =>
     `Bias strip, bought or cut from the cloth: ${length}, or a square of ${square} cut round as one strip.`,
   buttons: (count: number) => `${count} buttons, no wider than the overlap.`,

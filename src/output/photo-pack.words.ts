@@ -3,7 +3,7 @@ export const PACK_WORDS = {
   check: 'Print at 100 %, not fitted to the page. Check with a tape:',
   dots: [
     'Dots, 19 mm. Fill all with one strong colour, found nowhere else.',
-    'Nape, side neck, shoulder points, bust points, waist, hip.',
+    'Nape, side neck, shoulder points, apexes, waist, hip.',
     'Hip: at the side, level with the fullest of the seat.',
     'The middle of a dot is the point. Stick them flat, with skin tape.',
   ],

@@ -10,7 +10,8 @@ export const APP_WORDS: typeof EnglishApp = {
   elsewhereLead: 'In einem anderen Fenster geändert.',
   elsewhere: 'Was du hier siehst, hat jenes Fenster gesichert.',
   newerLead: 'Eine neuere Fassung liegt bereit.',
-  newer: 'Schreib deinen Satz zu Ende; die Seite öffnet sich neu, und alles Gesicherte bleibt.',
+  newer:
+    'Schreib zu Ende, was du gerade tippst; die Seite öffnet sich neu, und alles Gesicherte bleibt.',
   openNewer: 'Neuere Fassung öffnen',
   answered: (measurement, round, complaint) =>
     `Das Maßband sagt jetzt dasselbe wie Probeteil ${round} (${measurement}): Der Schnitt folgt der Zahl, und die Änderung für „${complaint}“, die dafür eingesprungen war, ist zurückgenommen.`,

@@ -10,7 +10,8 @@ export const APP_WORDS = {
   elsewhereLead: 'Changed in another window.',
   elsewhere: 'What you see here is what that window kept.',
   newerLead: 'A newer version lies ready.',
-  newer: 'Finish your sentence first; the page opens anew and everything kept stays as it is.',
+  newer:
+    'Finish what you are typing first; the page opens anew, and everything kept stays as it is.',
   openNewer: 'Open the newer version',
   /** A number taped anew says what a muslin said. */
   answered: (measurement: string, round: number, complaint: string) =>

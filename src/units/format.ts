@@ -77,6 +77,9 @@ export function changeParts(before: Mm, after: Mm, choice: UnitChoice): LengthPa
   return steps > 0 ? { ...parts, sign: '+' } : parts
 }
 
+/** "All in inches": in a sentence the mark “in” would be read as another word. */
+export const unitName = ({ unit }: UnitChoice): string =>
+  unit === 'cm' ? 'cm' : FORMAT_WORDS.inches
 export const unitMark = (choice: UnitChoice): 'cm' | 'in' => (choice.unit === 'cm' ? 'cm' : 'in')
 
 const stepMm = (choice: UnitChoice): number =>

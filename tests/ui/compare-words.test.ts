@@ -115,7 +115,7 @@ test('a change says why: what was read, what part was taken, what is left', () =
   const [one] = decisionsOf(open)
   expect(one?.takenBack).toBe(false)
   expect(asText(becauseSaid(one!.correction), CM)).toBe(
-    'Because of muslin 1: gaping armhole, bust fuller than the darts hold. Read 2.0 cm whole fold, all of it changed. Watch 0.5 cm next time.',
+    'Because of muslin 1: gaping armhole, bust fuller than the darts hold. Read 2.0 cm (whole fold), all of it changed. Watch 0.5 cm next time.',
   )
   expect(decisionsOf(withCorrection(open, taken)).map((d) => d.takenBack)).toEqual([true])
 })
@@ -158,8 +158,8 @@ test('words that changed and pieces that came or went are told, and are no numbe
   ])
   const { changed, same } = rowsBetween(betweenRounds(first, faced), CM)
   expect([...changed, ...same].some((r) => /Facing/.test(r.id))).toBe(false)
-  expect(summary(2, first, faced)).toBe('Two numbers and two choices of words changed.')
-  expect(summary(0, first, faced)).toBe('Two choices of words changed.')
+  expect(summary(2, first, faced)).toBe('Two numbers and two choices changed.')
+  expect(summary(0, first, faced)).toBe('Two choices changed.')
   expect(wordsBetween(first, second)).toEqual([])
 })
 

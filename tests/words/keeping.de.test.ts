@@ -121,7 +121,7 @@ describe('rounds', () => {
   test('a correction says why in one German sentence', () => {
     const [decision] = decisionsOf(english())
     const said = asText(becauseSaid(decision!.correction), CM)
-    expect(said).toMatch(/^Wegen Probeteil 1: .+\. Abgelesen \d+,\d\u00a0cm \(die ganze Falte\), /)
+    expect(said).toMatch(/^Wegen Probeteil 1: .+\. Abgelesen \d+,\d\u00a0cm \(ganze Falte\), /)
   })
   test('how every line may lie is said, and never in English', () => {
     for (const line of LINE_IDS)

@@ -12,7 +12,7 @@ export const BACK_WORDS = {
     },
     tests: {
       1: 'Open the back armhole or slit the centre back. Does it gape, standing still?',
-      2: 'Does it gape only when she reaches forward?',
+      2: 'Does it gape only when you reach forward?',
       3: 'Does unpicking the sleeve free it?',
     },
     trueAfter: ['shoulder ease', 'armhole', 'back of the cap', 'waist'],
@@ -43,7 +43,7 @@ export const BACK_WORDS = {
       'waist dart length',
       'hem at the centre',
     ],
-    doNot: 'Do not do it while the hip is tight. Do not take it at the side.',
+    doNot: 'Do not take it up while the hip is tight, nor at the side.',
   },
   K3: {
     said: ['back hem lifts', 'rounded shoulders', 'pulls over the upper back'],
@@ -92,7 +92,7 @@ export const BACK_WORDS = {
     sign: 'Upright slack at the back of the waist.',
     causes: { 1: 'too little taken in at the back dart', 2: 'centre back not shaped' },
     tests: {
-      1: 'Pin upright tucks on the dart lines. Does it lie?',
+      1: 'Pin upright tucks on the dart lines. Does it lie smooth?',
       2: 'Does a pinch at the centre back do it better?',
     },
     trueAfter: ['waist seam', 'darts below it'],

@@ -178,7 +178,7 @@ export const BUST_WORDS: typeof English = {
       1: 'Steck einen flachen Keil ab, breit am Armloch, zum Brustpunkt hin auf null. Ist es dann gut, und bleibt die Seite im Lot?',
       2: 'Ist es besser, wenn du am Schulterpunkt absteckst?',
       3: 'Ist es gut, wenn du die Seitennaht anhebst?',
-      4: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
+      4: 'Ist die genähte Kante mehr als 3 mm länger als im Schnitt?',
     },
     trueAfter: [
       'Armloch an Seite und Schulter',

@@ -14,7 +14,7 @@ export const BUST_WORDS = {
       1: 'Open both side seams from underarm to waist, with a plumb line at the side. Does only the front edge draw back?',
       2: 'Do front and back edge draw back alike?',
       3: 'Does only the back edge draw back?',
-      4: 'Do the edges stay shut, and the dart aims past the fullest place?',
+      4: 'Do the edges stay shut, and does the dart aim past the fullest place?',
     },
     trueAfter: [
       'waist',
@@ -144,7 +144,7 @@ export const BUST_WORDS = {
       1: 'Pin a flat wedge, wide at the armhole and nothing at the bust tip. Is it cured, with the side still plumb?',
       2: 'Does a pin at the shoulder tip cure it better?',
       3: 'Does raising the side seam cure it?',
-      4: 'Is the sewn edge over 3 mm longer than the draft?',
+      4: 'Is the sewn edge more than 3 mm longer than the draft?',
     },
     trueAfter: [
       'armhole at side and shoulder',
@@ -152,7 +152,7 @@ export const BUST_WORDS = {
       'sleeve cap less by as much',
     ],
     doNot:
-      'Do not take it in at the side seam. Do not dart the armhole of a sleeved draft without the cap. Do not ease in over 6 mm.',
+      'Do not take it in at the side seam. Do not dart the armhole of a sleeved draft without the cap. Do not ease in more than 6 mm.',
   },
   B9: {
     said: ['too much across the upper chest', 'hollow chest', 'front too long above the bust'],

@@ -50,7 +50,7 @@ export const DRAPED_WORDS = {
     advice: { 1: 'A draped sleeve folds when the arm hangs. Leave it, unless it is too much.' },
     tests: {
       1: 'Pin the fold at the underarm. Does the arm still lift?',
-      2: 'Does taking in the edge make it lie?',
+      2: 'Does taking in the edge make it lie smooth?',
     },
     trueAfter: ['side curve', 'side seams equal'],
     doNot: 'Do not chase every fold.',

@@ -78,5 +78,5 @@ export const HEAD_WORDS: typeof English = {
   X1: 'Das Stück verdreht sich',
   X2: 'Alles zu eng',
   X3: 'Alles zu weit',
-  X4: 'Im Nessel richtig, im Stoff nicht',
+  X4: 'Im Probeteil richtig, im Stoff nicht',
 }

@@ -24,7 +24,7 @@ export const NECK_WORDS: typeof English = {
     tests: {
       1: 'Steck einen flachen Keil ab, breit an der Halskante, zum Brustpunkt hin auf null. Liegt die Kante dann an, und zieht sonst nichts?',
       2: 'Liegt die Halskante nur mit einer waagerechten Falte oberhalb der Brust glatt?',
-      3: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
+      3: 'Ist die genähte Kante mehr als 3 mm länger als im Schnitt?',
       4: 'Liegt das Halsende der Schulternaht vom Hals entfernt?',
     },
     trueAfter: [
@@ -72,7 +72,7 @@ export const NECK_WORDS: typeof English = {
       1: 'Steck kleine Fältchen beiderseits der hinteren Mitte ab. Liegt es glatt, und bleibt der Saum waagerecht?',
       2: 'Liegt es mit einem einzigen Kniff an der Mittelnaht glatt, und bleibt die Mitte gerade?',
       3: 'Hebt die Falte hinten den Saum, oder spannt es über den Schulterblättern?',
-      4: 'Ist die genähte Kante über 3 mm länger als im Schnitt?',
+      4: 'Ist die genähte Kante mehr als 3 mm länger als im Schnitt?',
     },
     trueAfter: ['hinterer Halsausschnitt', 'Schulterlängen mit Einhalteweite', 'Beleg'],
     doNot: 'Stelle die hintere Mitte am Hals um höchstens 5 mm schräg. Kürze nicht nur den Beleg.',

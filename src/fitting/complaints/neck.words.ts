@@ -22,7 +22,7 @@ export const NECK_WORDS = {
     tests: {
       1: 'Pin a flat wedge, wide at the neck edge and nothing at the bust tip. Does the gape go, and does nothing else pull?',
       2: 'Does only a level tuck above the bust make it lie flat?',
-      3: 'Is the sewn edge over 3 mm longer than the draft?',
+      3: 'Is the sewn edge more than 3 mm longer than the draft?',
       4: 'Does the neck end of the shoulder seam lie off the neck?',
     },
     trueAfter: [
@@ -38,7 +38,7 @@ export const NECK_WORDS = {
   N2: {
     said: ['it chokes', 'pulls at the throat', 'the top button will not close'],
     where: 'front neck',
-    sign: 'Strain level or like rays round the neck base; the front cuts in when she sits.',
+    sign: 'Strain level or like rays round the neck base; the front cuts in when you sit.',
     causes: {
       1: 'front neck not deep enough',
       2: 'neck too small all round',
@@ -66,10 +66,10 @@ export const NECK_WORDS = {
     },
     advice: { 5: 'Stay-stitch the back neck; leave the draft.' },
     tests: {
-      1: 'Pin small tucks either side of the centre back. Flat, and the hem stays level?',
+      1: 'Pin small tucks either side of the centre back. Does it lie flat, and does the hem stay level?',
       2: 'Is it flat with one pinch at the centre seam, and the centre stays straight?',
       3: 'Does the tuck lift the hem at the centre back, or strain across the blades?',
-      4: 'Is the sewn edge over 3 mm longer than the draft?',
+      4: 'Is the sewn edge more than 3 mm longer than the draft?',
     },
     trueAfter: ['back neck', 'shoulder lengths with ease', 'facing'],
     doNot:
@@ -103,7 +103,7 @@ export const NECK_WORDS = {
     },
     tests: {
       1: 'Mark where the edge should begin and measure along the seam. Is it off standing still?',
-      2: 'Does it slide only when she moves?',
+      2: 'Does it slide only when you move?',
     },
     trueAfter: ['neck', 'facings', 'shoulder lengths'],
     doNot: 'Do not pull it in at the centres: that tilts the grain.',
@@ -118,7 +118,7 @@ export const NECK_WORDS = {
       2: 'Fold the overhang at the tip away. Does the neck settle?',
     },
     trueAfter: [],
-    doNot: 'Do not take it in at the neck alone, unless the level lines are level then.',
+    doNot: 'Do not take it in at the neck alone, unless the level lines hang level afterwards.',
   },
   N7: {
     said: [

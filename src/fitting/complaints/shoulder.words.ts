@@ -37,7 +37,7 @@ export const SHOULDER_WORDS = {
     },
     tests: {
       1: 'Open the shoulder seam from the tip inwards. Do the folds drop, and does the seam gap?',
-      2: 'No gap, but the armhole cuts in?',
+      2: 'Is there no gap, but does the armhole cut in?',
       3: 'Does an upright slit from mid shoulder to the notch open?',
     },
     trueAfter: ['armhole', 'cap, where the armhole is not raised with it'],

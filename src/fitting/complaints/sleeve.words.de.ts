@@ -85,7 +85,9 @@ export const SLEEVE_WORDS: typeof English = {
       1: 'mehr Einhalteweite, als der Stoff aufnimmt',
       2: 'Schulter versetzt, seit der Ärmel gezeichnet ist',
     },
-    tests: { 1: 'Miss die Armkugel und zieh das Armloch ab. Ist es mehr, als der Stoff aufnimmt?' },
+    tests: {
+      1: 'Miss Armkugel und Armloch. Ist die Armkugel um mehr länger, als der Stoff aufnimmt?',
+    },
     trueAfter: ['Armkugel'],
     doNot: 'Passzeichen sind keine Grenze für die Einhalteweite.',
   },
@@ -98,7 +100,7 @@ export const SLEEVE_WORDS: typeof English = {
       2: 'Delle, wo Schulter und Armloch sich treffen',
     },
     tests: {
-      1: 'Miss die Armkugel und zieh das Armloch ab. Ist es weniger, als der Stoff braucht?',
+      1: 'Miss Armkugel und Armloch. Ist die Armkugel um weniger länger, als der Stoff braucht?',
       2: 'Ist am Ende der Schulter eine Delle?',
     },
     trueAfter: ['Armkugel'],

@@ -18,7 +18,7 @@ export const SLEEVE_WORDS = {
     sign: 'A loose level fold or roll at the top.',
     causes: { 1: 'cap too high', 2: 'too much ease in the cap' },
     tests: {
-      1: 'Pin a level tuck across the cap. Does it lie?',
+      1: 'Pin a level tuck across the cap. Does it lie smooth?',
       2: 'Is it gathered rather than folded?',
     },
     trueAfter: ['cap length'],
@@ -44,7 +44,7 @@ export const SLEEVE_WORDS = {
     },
     advice: { 2: 'Cut the sleeve anew on its grain; leave the draft.' },
     tests: {
-      1: 'Unpick the cap above the notches and turn it until the grain hangs. Did it move?',
+      1: 'Unpick the cap above the notches and turn it until the grain hangs plumb. Did it move?',
       2: 'Is the marked grain off the thread?',
     },
     trueAfter: ['notches', 'underarm seam'],
@@ -75,7 +75,7 @@ export const SLEEVE_WORDS = {
       1: 'more cap ease than the cloth takes',
       2: 'shoulder moved since the sleeve was drawn',
     },
-    tests: { 1: 'Measure cap less armhole. Is it more than the cloth takes?' },
+    tests: { 1: 'Measure cap and armhole. Is the cap longer by more than the cloth takes?' },
     trueAfter: ['cap'],
     doNot: 'Notches are no limit for the ease.',
   },
@@ -85,7 +85,7 @@ export const SLEEVE_WORDS = {
     sign: 'The armhole gathers and the cap is tense.',
     causes: { 1: 'too little cap ease', 2: 'hollow where shoulder and armhole meet' },
     tests: {
-      1: 'Measure cap less armhole. Is it less than the cloth wants?',
+      1: 'Measure cap and armhole. Is the cap longer by less than the cloth needs?',
       2: 'Is there a hollow at the shoulder end?',
     },
     trueAfter: ['cap'],
@@ -111,7 +111,10 @@ export const SLEEVE_WORDS = {
       1: 'cap set for an arm that hangs differently',
       2: 'front and back of the cap out of balance',
     },
-    tests: { 1: 'Turned in the armhole, does it hang level?', 2: 'Is one half of the cap short?' },
+    tests: {
+      1: 'Turn the sleeve in the armhole. Does its hem hang level?',
+      2: 'Is one half of the cap short?',
+    },
     trueAfter: ['hem'],
     doNot: 'Do not level it at the hem alone.',
   },

@@ -33,7 +33,7 @@ export const WAIST_WORDS: typeof English = {
     },
     trueAfter: ['Seite', 'Abnäher'],
     doNot:
-      'Das gilt nicht für eine Falte, die nur an der hinteren oder nur an der vorderen Mitte liegt.',
+      'Kürze nicht rundum für eine Falte, die nur an der hinteren oder nur an der vorderen Mitte liegt.',
   },
   W3: {
     said: ['in der Taille zu eng', 'die Naht rollt in der Taille hoch'],

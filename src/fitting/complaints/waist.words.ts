@@ -30,7 +30,8 @@ export const WAIST_WORDS = {
       2: 'Are there folds above the armhole line too?',
     },
     trueAfter: ['side', 'darts'],
-    doNot: 'Not for a fold at the centre back alone, or at the centre front alone.',
+    doNot:
+      'Do not take it up for a fold that lies at the centre back alone, or at the centre front alone.',
   },
   W3: {
     said: ['tight at the waist', 'seam rolls up at the waist'],
@@ -40,17 +41,17 @@ export const WAIST_WORDS = {
     advice: { 2: 'Try it standing and before a meal; leave the draft.' },
     tests: {
       1: 'Open the side or back seam at the waist. Does it spread, standing at ease?',
-      2: 'Does it bind only when she sits?',
+      2: 'Does it bind only when you sit?',
     },
     trueAfter: ['waist', 'what hangs from it'],
-    doNot: 'Do not let out one seam alone by over 10 mm an edge.',
+    doNot: 'Do not let out one seam alone by more than 10 mm an edge.',
   },
   W4: {
     said: ['upright folds at the waist', 'baggy waist'],
     where: 'waist',
     sign: 'Upright folds spread over the width at the waist.',
     causes: { 1: 'too little taken in' },
-    tests: { 1: 'Pin at darts and sides. Does it lie?' },
+    tests: { 1: 'Pin at darts and sides. Does it lie smooth?' },
     trueAfter: ['waist'],
     doNot: 'Keep 19 to 25 mm of ease round the waist.',
   },
@@ -115,7 +116,7 @@ export const WAIST_WORDS = {
       2: 'Does the strain end at the lower tip of a dart?',
     },
     trueAfter: ['side curve', 'hem'],
-    doNot: 'Before a sway back is taken in, not after.',
+    doNot: 'Give the hip its width before a sway back is taken in, not after.',
   },
   W10: {
     said: ['strain below the waist in front', 'front hem kicks out'],
@@ -154,6 +155,6 @@ export const WAIST_WORDS = {
       2: 'Does opening the side at the hip flatten it?',
     },
     trueAfter: ['dart legs'],
-    doNot: 'Do not take the waist out for it.',
+    doNot: 'Do not let out the waist for it.',
   },
 }

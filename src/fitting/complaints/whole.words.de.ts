@@ -2,7 +2,7 @@
 import type { WHOLE_WORDS as English } from './whole.words.ts'
 
 const SCALE =
-  'Miss das Prüfquadrat auf einem gedruckten Blatt. Es hat nicht das Maß, das darin steht: Drucke in voller Größe, schneide neu zu; der Schnitt bleibt.'
+  'Das Prüfquadrat hat nicht das Maß, das darin steht: Drucke in voller Größe und schneide neu zu; der Schnitt bleibt.'
 const ALLOWANCE =
   'Miss eine Nahtzugabe nach: Sie wurde zu schmal oder zu breit genäht. Näh neu; der Schnitt bleibt.'
 const ANEW =

@@ -1,11 +1,11 @@
 /** What she reads of the complaints in whole.ts; causes and tests by their numbers. */
 const SCALE =
-  'Measure the test square of a printed sheet. It is not what is written in it: print at full size, cut anew, leave the draft.'
+  'The test square does not measure what is written in it: print at full size and cut anew; leave the draft.'
 
 const ALLOWANCE =
   'Measure an allowance: it was sewn too narrow or too wide. Sew it anew; leave the draft.'
 const ANEW =
-  'Over 40 mm round the body is not corrected at the seams: tape bust, waist and hip again and draft it anew.'
+  'More than 40 mm round the body is not corrected at the seams: tape bust, waist and hip again and draft it anew.'
 
 export const WHOLE_WORDS = {
   X1: {
@@ -19,7 +19,7 @@ export const WHOLE_WORDS = {
       3: 'Measure left and right and say which differs.',
     },
     tests: {
-      1: 'Compare the marked grain with the selvage. Is it off?',
+      1: 'Compare the marked grain with the selvedge. Is it off?',
       2: 'Is the grain right, and the cloth’s crosswise thread not square to it?',
     },
     trueAfter: [],

@@ -45,7 +45,7 @@ export const DRAWN_WORDS = {
     const dart = into === 'front.bustDart' ? 'side bust dart' : 'waist dart'
     const below =
       wider === undefined
-        ? 'leaves the width below the waist'
+        ? 'leaves the width below the waist as it is'
         : `adds ${wider} mm ${roundBody(level)}`
     return taken
       ? `The ${dart} takes it up: it opens ${opens} mm and ${below}.`
@@ -53,9 +53,9 @@ export const DRAWN_WORDS = {
   },
   noSuchPart: 'This garment has no such part to change. Look at the other causes of the complaint.',
   oneSide:
-    'It moves the centre line, which both sides share. Pin both sides, or look for the cause at the shoulder or the side of this one.',
+    'It moves the centre line, which both sides share. Pin both sides, or look for the cause at the shoulder or the side seam of this one side.',
   noWidthAcross:
-    'The sleeve is cut in one: there is no width across to change. Change the ease at the bust, or let the overarm up.',
+    'The sleeve is cut in one: there is no width across to change. Change the ease at the bust, or raise the overarm.',
   noArmhole:
     'The sleeve is cut in one: there is no armhole to move. Swing the overarm, or move the underarm.',
   noSuchCap: 'No cap of this width is so high. Change the width of the sleeve first.',

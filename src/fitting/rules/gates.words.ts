@@ -8,7 +8,7 @@ export const GATE_WORDS = {
   notLoose: (level: Level, ease: number, least: number) =>
     `By its numbers the draft has only ${ease} mm of ease at the ${level}; ${least} mm is the least. Tape the ${level} again before anything is taken in.`,
   tooLittle: (id: ComplaintId, level: Level, round: number, left: number, least: number) =>
-    `${id}: ${round} mm round the body would leave ${left} mm of ease at the ${level}; ${least} mm is the least. Pin it again, standing at ease.`,
+    `${id}: taken in by ${round} mm round the body, the draft would keep only ${left} mm of ease at the ${level}; ${least} mm is the least. Pin it again, standing at ease.`,
   tapeAgain: (level: Level) =>
     `Tape the ${level} again: what was pinned away there speaks against its number.`,
 }

@@ -71,31 +71,33 @@ export const INTERACTION_WORDS = {
     'Neck and armhole gape for one reason: the darts hold too little. One turn at each edge, both into the darts; the front is not widened as well.',
 
   comesFrom: (id: ComplaintId, to: ComplaintId) =>
-    `${id} comes from ${to}, which explains both: it is changed once.`,
+    `“${id}” comes from “${to}”, which explains both: it is changed once.`,
   chooseOne: (
     [a, b]: readonly [ComplaintId, ComplaintId],
     why: string,
     [first, second]: readonly [number, number],
-  ) => `${a} and ${b}: ${why}. ${a} would change ${first} mm, ${b} ${second} mm: choose one.`,
+  ) =>
+    `“${a}” and “${b}”: ${why}. “${a}” would change ${first} mm, “${b}” ${second} mm: choose one.`,
   takesItsPart: (id: ComplaintId, why: string, even: ComplaintId, left: number) =>
-    `${id}: ${why}. ${even} takes its part; ${left} mm are left.`,
+    `${id}: ${why}. “${even}” takes its part; ${left} mm are left.`,
   /** Above the bust and at the neck, of which the neck keeps it. */
   atTheNeck: (
     [bust, neck]: readonly [ComplaintId, ComplaintId],
     [above, there]: readonly [number, number],
   ) =>
-    `${neck} and ${bust} describe one slack; the wedge at the neck made it vanish, so it is taken there (${there} mm) and not above the bust (${above} mm).`,
+    `“${neck}” and “${bust}” describe one slack; the wedge at the neck made it vanish, so it is taken there (${there} mm) and not above the bust (${above} mm).`,
   notTwice: (
     [keep, drop]: readonly [ComplaintId, ComplaintId],
     why: string,
     [there, here]: readonly [number, number],
   ) =>
-    `${keep} and ${drop} describe one slack: ${why}. It is not taken twice (${there} mm there, ${here} mm here).`,
+    `“${keep}” and “${drop}” describe one slack: ${why}. It is not taken twice (${there} mm there, ${here} mm here).`,
   waitsFor: (id: ComplaintId, first: ComplaintId, why: string) =>
-    `${id} waits for ${first}: ${why}.`,
+    `“${id}” waits for “${first}”: ${why}.`,
   oneOfAKind: (id: ComplaintId, kind: Kind, first: ComplaintId) =>
-    `${id} waits: one change of ${KINDS[kind]} a round, and ${first} comes first.`,
-  inTurn: (id: ComplaintId, first: ComplaintId) => `${id} is asked about when ${first} is settled.`,
+    `“${id}” waits: one change of ${KINDS[kind]} a round, and “${first}” comes first.`,
+  inTurn: (id: ComplaintId, first: ComplaintId) =>
+    `“${id}” is asked about when “${first}” is settled.`,
   onlyLikely: (id: ComplaintId, other: ComplaintId) =>
-    `${id} is only likely: ${other} comes first.`,
+    `“${id}” is only likely: “${other}” comes first.`,
 }

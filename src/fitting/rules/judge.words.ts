@@ -5,6 +5,7 @@
  */
 import type { ComplaintId, PinPlace } from '../complaints/complaint.ts'
 import type { How } from '../half-amount.ts'
+import { HOW_READ, PLACE_WORDS } from '../pin.words.ts'
 import type { Doubt } from './beside.ts'
 
 export const JUDGE_WORDS = {
@@ -15,7 +16,7 @@ export const JUDGE_WORDS = {
   unread: (id: ComplaintId, key: string) =>
     `${id}: the answer “${key}” names no cause or test of it.`,
   stretched: (id: ComplaintId, longer: number, advice: string) =>
-    `${id}: the edge is sewn ${longer} mm longer than drafted; over 3 mm is stretch from sewing. ${advice}`,
+    `${id}: the edge is sewn ${longer} mm longer than drafted; more than 3 mm is stretch from sewing. ${advice}`,
   making: (causes: readonly string[], advice: string) => `${causes.join(', ')}: ${advice}`,
   whichSide: 'Say on which side it is pinned, left or right: the sides are not averaged.',
   noPart: (id: ComplaintId, elsewhere: string) =>
@@ -45,7 +46,7 @@ export const JUDGE_WORDS = {
   swings: (id: ComplaintId) =>
     `${id}: on a sleeve cut in one the overarm swings about the side neck.`,
   leftOver: (id: ComplaintId, left: number, how: How, value: number, raw: number) =>
-    `${id}: ${left} mm were left over by the last muslin, and ${how} of ${value} mm is read now: ${raw} mm, the mean on the half piece, are applied.`,
+    `${id}: ${left} mm were left over by the last muslin, and ${value} mm are read now (${HOW_READ[how].word}): ${raw} mm, the mean on the half piece, go into the draft.`,
   fromLengths: (id: ComplaintId, raw: number) => `${id}: ${raw} mm, from the lengths given.`,
   howItCame: (
     id: ComplaintId,
@@ -63,7 +64,7 @@ export const JUDGE_WORDS = {
       readonly degrees: boolean
     },
   ) =>
-    `${id}: ${of.how} of ${of.value} mm at ${of.where} is ${of.cloth === undefined ? 'the mean of both sides' : `${of.cloth} mm of cloth`}; ${of.raw} mm on the half piece.${of.share === undefined ? '' : ` ${of.share} in a hundred of a pinned take-in:`} ${of.applied} mm are applied, the most of a round is ${of.most}${of.degrees ? '°' : ' mm'}.`,
+    `${id}: ${of.value} mm are read (${HOW_READ[of.how].word}, ${PLACE_WORDS[of.where]}), ${of.cloth === undefined ? 'the mean of both sides' : `that is ${of.cloth} mm of cloth`}; ${of.raw} mm on the half piece.${of.share === undefined ? '' : ` Of what is pinned away ${of.share} in a hundred count:`} ${of.applied} mm go into the draft; the most of a round is ${of.most}${of.degrees ? '°' : ' mm'}.`,
   pastCap: 'past the most of one round: watch it on the next muslin',
   squareOff: (side: number) =>
     `The test square is ${side} mm and should be 100 mm: print at full size and cut anew. The draft stays.`,
@@ -74,24 +75,24 @@ export const JUDGE_WORDS = {
   causeOf: (name: string, complaint: string) => `${name} (${complaint})`,
   /** @param look causes that no test speaks of */
   allNo: (look: readonly string[]) =>
-    `Every test was answered no, so none of its causes is shown. Press the muslin, put it on again with the arms down, and pin and measure it once more; until then the draft stays.${look.length > 0 ? ` Look besides for: ${look.join('; ')}.` : ''}`,
+    `Every test was answered no, so none of its causes is shown. Press the muslin, put it on again with the arms down, and pin and measure it once more; until then the draft stays.${look.length > 0 ? ` Look as well for: ${look.join('; ')}.` : ''}`,
   enough: {
     tip: 'by the lengths given the tip already lies as far from the bust tip as is wanted.',
     capOver: 'by the lengths given the cap has no more ease than the cloth takes.',
     capUnder: 'by the lengths given the cap has as much ease as the cloth takes.',
-    dart: 'the dart is under 22° and 44 mm: it is sewn or pressed, not drafted, so that it bubbles. Sew it to a fine end and press it over a curve.',
+    dart: 'the dart is narrower than 22° and 44 mm: it bubbles from sewing or pressing, not from the draft. Sew it to a fine end and press it over a curve.',
   },
   nothingThere: (id: ComplaintId, most: number, smallest: number) =>
-    `${id}: ${most} mm is under ${smallest} mm: nothing is missing or over there that could be cut.`,
+    `${id}: ${most} mm is under ${smallest} mm: nothing is missing or too much there that could be cut.`,
   lessThanNothing: (how: How, value: number) =>
-    `A ${how} of ${value} mm is less than nothing. Read it again; if it goes the other way, it is another complaint.`,
+    `${value} mm (${HOW_READ[how].word}) is less than nothing. Read it again; if it goes the other way, it is another complaint.`,
   absurd: (raw: number, most: number) =>
-    `${raw} mm on the half piece is past anything a fitting changes; the most of a round is ${most} mm. Read it again, with its unit, and tape the numbers it rests on.`,
+    `${raw} mm on the half piece is more than a fitting ever changes; the most of a round is ${most} mm. Read it again, with its unit, and tape the numbers it rests on.`,
   takesAway: (how: How) =>
-    `A ${how} takes cloth away, and here some is wanting. Open the seam or slit it where it strains and read the gap.`,
+    `Pinned like this (${HOW_READ[how].word}) it takes cloth away, and here some is wanting. Open the seam or slit it where it strains and read the gap.`,
   letsIn: 'A slit lets cloth in, and here there is too much. Pin it away and read the fold.',
   lineDenies: (read: string): Doubt['why'] =>
-    `Read was, ${read}. Lines come before folds, and this one speaks against it: look at the line once more and set it right before anything is changed.`,
+    `Read off the muslin: ${read}. Lines come before folds, and this one speaks against it: look at the line once more and set it right before anything is changed.`,
   lineFirst: (read: string, name: string) =>
     `Lines come before folds, and one says more (${read}): take up “${name}” as well.`,
 }

@@ -18,8 +18,8 @@ export const SCHEMA_WORDS = {
   /** `what` of `PICKS`. */
   noneOf: (shown: string, what: string, names: readonly string[]) =>
     `${shown} is no ${what}. Use one of ${names.join(', ')}.`,
-  shareTooSmall: 'The part to apply is more than 0.',
-  shareTooLarge: 'The part to apply is at most 1.',
+  shareTooSmall: 'The part to apply must be more than 0.',
+  shareTooLarge: 'The part to apply must be at most 1.',
   noPlaceFromUnderarm: (shown: string) =>
     `${shown} is no place on an edge; it goes from 0 at the underarm to 1.`,
   noPlace: (shown: string) => `${shown} is no place on an edge; it goes from 0 to 1.`,

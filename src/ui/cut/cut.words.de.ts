@@ -115,13 +115,13 @@ export const HAND_WORDS: typeof Hand = {
   drawn: 'Ich habe es von Hand gezeichnet',
   savedSteps: (name) => `Die Schritte sind als ${name} gespeichert.`,
   drawings: 'Zeichnungen für Plotter oder Copyshop',
-  trueScale: 'Maßstäblich, mit der Schneidelinie.',
+  trueScale: 'In Originalgröße, mit der Schneidelinie.',
   trueScalePreview:
-    'Maßstäblich, mit der Schneidelinie und mit „nicht mit dem Maßband bestätigt“ quer darüber.',
+    'In Originalgröße, mit der Schneidelinie und mit „nicht mit dem Maßband bestätigt“ quer darüber.',
   putsOnPaper: 'Speicherst du eine, kommt die Runde auf Papier.',
   saveAll: 'Alle Teile für eine Schneidemaschine (DXF)',
   savePiece: (piece) => `${piece}, Zeichnung (SVG)`,
-  savedPiece: (piece, name) => `${piece} ist als ${name} gespeichert, maßstäblich.`,
+  savedPiece: (piece, name) => `${piece} ist als ${name} gespeichert, in Originalgröße.`,
   savedAll: (name) => `Alle Teile sind als ${name} gespeichert, in Millimetern.`,
 }
 

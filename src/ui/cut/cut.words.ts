@@ -77,7 +77,7 @@ export const PAPER_SHEET = {
   stop: 'Stop',
   noPlan: 'No sheets can be laid out. The reason stands above.',
   map: (sheets: number, rows: number, names: readonly string[]) =>
-    `${sheets} sheets in ${rows} rows: ${names.join(', ')}`,
+    `${sheetsSaid(sheets)} in ${rows} ${rows === 1 ? 'row' : 'rows'}: ${names.join(', ')}`,
   squares: 'squares',
   paper: 'Paper',
   roll: 'Roll',
@@ -110,13 +110,13 @@ export const HAND_WORDS = {
   drawn: 'I have drawn it by hand',
   savedSteps: (name: string) => `The steps are saved as ${name}.`,
   drawings: 'Drawings for a plotter or a copy shop',
-  trueScale: 'In true scale, with the cutting line.',
+  trueScale: 'At true scale, with the cutting line.',
   trueScalePreview:
-    'In true scale, with the cutting line and with “not confirmed by tape” across them.',
+    'At true scale, with the cutting line and with “not confirmed by tape” across them.',
   putsOnPaper: 'Saving one puts the round on paper.',
   saveAll: 'Save all pieces, for cutting by machine (DXF)',
   savePiece: (piece: string) => `Save the ${piece}, drawing (SVG)`,
-  savedPiece: (piece: string, name: string) => `${piece} is saved as ${name}, in true scale.`,
+  savedPiece: (piece: string, name: string) => `${piece} is saved as ${name}, at true scale.`,
   savedAll: (name: string) => `All pieces are saved as ${name}, in millimetres.`,
 }
 

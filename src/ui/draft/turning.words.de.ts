@@ -86,13 +86,13 @@ export const TURNING_WORDS: typeof English.TURNING_WORDS = {
     'Der Brustumfang ist viel größer als der Oberbrustumfang: Das Vorderteil darf etwas vom Rückenteil nehmen.',
   frontWider: (length) => `Vorn ${length} breiter`,
 
-  sewnEase: (unit) => `Genähte Mehrweite rundum, ${unit}`,
+  sewnEase: (unit) => `Genähte Mehrweite rundum, in ${unit}`,
   easeLevel: 'Höhe',
   body: 'Körper',
   sewn: 'Genäht',
   ease: 'Mehr\u00adweite',
   besidePublished: 'Neben veröffentlichten Mehrweiten',
-  publishedEase: (unit) => `Veröffentlichte Mehrweiten für gewebten Stoff, ${unit}`,
+  publishedEase: (unit) => `Veröffentlichte Mehrweiten für gewebten Stoff, in ${unit}`,
   holdsThisEase: ' enthält diese Mehrweite',
   notGiven: 'nicht angegeben',
 

@@ -99,13 +99,13 @@ export const TURNING_WORDS = {
   fullerBust: 'The bust is much fuller than the high bust: the front may take some of the back.',
   frontWider: (length: string): string => `Front wider by ${length}`,
 
-  sewnEase: (unit: string): string => `Sewn ease, round the body, ${unit}`,
+  sewnEase: (unit: string): string => `Sewn ease round the body, in ${unit}`,
   easeLevel: 'Level',
   body: 'Body',
   sewn: 'Sewn',
   ease: 'Ease',
   besidePublished: 'Beside published ease',
-  publishedEase: (unit: string): string => `Published ease for woven cloth, ${unit}`,
+  publishedEase: (unit: string): string => `Published ease for woven cloth, in ${unit}`,
   holdsThisEase: ' holds this ease',
   notGiven: 'not given',
 

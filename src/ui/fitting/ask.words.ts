@@ -27,7 +27,7 @@ export const ASK_WORDS = {
   no: (sees: string) => `No. ${sees}`,
   /** What a yes would mean: these causes. */
   then: (causes: Named) =>
-    causes.length > 0 ? `Then: ${either(causes)}.` : 'Then nothing in the draft.',
+    causes.length > 0 ? `Then: ${either(causes)}.` : 'Then nothing is wrong in the draft.',
   /** What a no leaves. */
   left: (causes: Named) =>
     causes.length > 0

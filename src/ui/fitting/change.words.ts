@@ -60,7 +60,7 @@ export const CHANGE_WORDS = {
     ...(of.shorter === 0 ? ['prints the same'] : ['is ', of.shorter, ' shorter once drawn smooth']),
     ...(of.hem === 0 ? ['.'] : ['; the hem gains ', of.hem, ' below the dart.']),
   ],
-  nothingElsewhere: 'nothing lies elsewhere.',
+  nothingElsewhere: 'nothing has moved.',
   changed: (edges: readonly EdgeName[], darts: readonly AnyDart[]) => {
     const names = [...edges.map((e) => EDGE_WORDS[e]), ...darts.map((d) => DART_WORDS[d])]
     const [last, ...first] = names.toReversed()

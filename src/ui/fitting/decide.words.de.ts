@@ -14,8 +14,8 @@ export const DECIDE_WORDS: typeof English = {
   nothing: 'Am Schnitt ist nichts zu ändern.',
   open: 'Eines ist noch offen.',
   twoWays: 'Zwei Wege, wähl einen.',
-  whichDart: 'Welcher Abnäher nimmt es auf?',
-  whichDartDoes: 'Von jedem beide Zahlen; sonst ist alles gleich.',
+  whichDart: 'Welcher Abnäher nimmt den Keil auf?',
+  whichDartDoes: 'Jeder mit seinen zwei Zahlen; sonst ist alles gleich.',
   dart: (dart) => DARTS[dart].bare,
   takesUp: (dart, opens, wider, level) => [
     `${capital(DARTS[dart].bare)}: öffnet sich um `,
@@ -53,13 +53,13 @@ export const DECIDE_WORDS: typeof English = {
   hasChanged: (round) => `Der Schnitt von Runde ${round} ist geändert.`,
   takeBack: 'Zurücknehmen',
   lookAgain: (muslin, what) =>
-    `Am Probeteil ${muslin} ansehen, was davon berührt wird: ${what.join('; ')}.`,
+    `Am Probeteil ${muslin} ansehen, was die Änderung berührt: ${what.join('; ')}.`,
   sayNext: 'Das Nächste sagen',
   putOnPaper: (round) => `Runde ${round} zu Papier bringen`,
 
   notOnPaper: (round) => `Runde ${round}, noch nicht auf Papier`,
   takeBackLabel: (cause, round) => `Zurücknehmen, Runde ${round}: ${cause}`,
   onPaperOf: (muslin) => `Auf dem Papier von Probeteil ${muslin}`,
-  noChange: (muslin) => `Bisher gilt darin keine Änderung von Probeteil ${muslin}.`,
+  noChange: (muslin) => `Bisher steht in dieser Runde keine Änderung von Probeteil ${muslin}.`,
   haveSewn: (muslin) => `Probeteil ${muslin} ist genäht`,
 }

@@ -18,8 +18,8 @@ export const DECIDE_WORDS = {
   nothing: 'Nothing to change in the draft.',
   open: 'One thing is still open.',
   twoWays: 'Two ways, choose one.',
-  whichDart: 'Which dart takes the turn up?',
-  whichDartDoes: 'Both numbers of each; nothing else differs.',
+  whichDart: 'Which dart takes up the wedge?',
+  whichDartDoes: 'Each with its two numbers; nothing else differs.',
   dart: (dart: AnyDart) => DART_WORDS[dart],
   /** @param wider round the body below the waist; 0 where it stays */
   takesUp: (dart: AnyDart, opens: Mm, wider: Mm, level: EaseLevel): Said => [
@@ -60,13 +60,13 @@ export const DECIDE_WORDS = {
   takeBack: 'Take it back',
   /** `what` as it stands in a list. */
   lookAgain: (muslin: number, what: readonly string[]) =>
-    `On muslin ${muslin} look at what it touches: ${what.join('; ')}.`,
+    `On muslin ${muslin} look at what the change touches: ${what.join('; ')}.`,
   sayNext: 'Say the next thing',
   putOnPaper: (round: number) => `Put round ${round} on paper`,
 
   notOnPaper: (round: number) => `Round ${round}, not on paper yet`,
   takeBackLabel: (cause: string, round: number) => `Take back ${cause} of round ${round}`,
   onPaperOf: (muslin: number) => `On the paper of muslin ${muslin}`,
-  noChange: (muslin: number) => `No change from muslin ${muslin} stands in it so far.`,
+  noChange: (muslin: number) => `No change from muslin ${muslin} stands in this round so far.`,
   haveSewn: (muslin: number) => `I have sewn muslin ${muslin}`,
 }

@@ -15,7 +15,7 @@ export const FIT_WORDS: typeof English = {
   openBook: 'Maßbuch öffnen',
   notOnPaper: (round) => `Runde ${round} ist noch nicht auf Papier.`,
   sewFirst: (round) =>
-    `Drucke sie maßstäblich oder zeichne sie mit Lineal und Winkel, näh ein Probeteil danach, und komm mit dem Probeteil am Körper wieder. Von da an bleiben die Zahlen von Runde ${round}, wie sie sind; was sich ändert, kommt in Runde ${round + 1}.`,
+    `Drucke sie in Originalgröße oder zeichne sie mit Lineal und Winkel, näh ein Probeteil danach, und komm mit dem Probeteil am Körper wieder. Von da an bleiben die Zahlen von Runde ${round}, wie sie sind; was sich ändert, kommt in Runde ${round + 1}.`,
   muslinAtMost: 'Höchstens für ein Probeteil.',
   haveSewn: 'Dieses Probeteil ist genäht',
   onPaperFirst: 'Erst zu Papier bringen',

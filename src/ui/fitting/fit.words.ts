@@ -10,11 +10,11 @@ export const FIT_WORDS = {
   backToRail: 'Back to the rail',
   noMuslin: 'No muslin is sewn yet.',
   missing: (count: number) =>
-    `${count === 1 ? 'One number is' : `${count} numbers are`} still to be taped before a muslin can be drawn. When it is on the body, say here what the cloth does.`,
+    `${count === 1 ? 'One number is' : `${count} numbers are`} still to be taped before a muslin can be drawn. When the muslin is on the body, say here what the cloth does.`,
   openBook: 'Open the tape book',
   notOnPaper: (round: number) => `Round ${round} is not on paper yet.`,
   sewFirst: (round: number) =>
-    `Print it in true scale or draw it with ruler and square, sew a muslin from it, and come back with the muslin on. From then on the numbers of round ${round} stay as they are; what changes goes into round ${round + 1}.`,
+    `Print it at true scale or draw it with ruler and square, sew a muslin from it, and come back with the muslin on. From then on the numbers of round ${round} stay as they are; what changes goes into round ${round + 1}.`,
   muslinAtMost: 'For a muslin at most.',
   haveSewn: 'I have sewn this muslin',
   onPaperFirst: 'Put it on paper first',

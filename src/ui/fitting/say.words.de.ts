@@ -65,5 +65,5 @@ export const SAY_WORDS: typeof English = {
     'Markiere im Stehen, wo der Saum am Körper liegt. Beweg dich langsam und miss dann, wie weit er gestiegen ist.',
   hemRose: 'Der Saum stieg um',
   movingLead: 'Auch die Bewegung sagt etwas.',
-  movingText: 'Lies es auch mit hängenden Armen ab, und geh dem dann nach.',
+  movingText: 'Sieh dir das Probeteil auch mit hängenden Armen an, und geh dem dann nach.',
 }

@@ -73,5 +73,5 @@ export const SAY_WORDS = {
     'Mark where the hem lies on the body, standing. Move slowly, then measure how far it has climbed.',
   hemRose: 'The hem rose by',
   movingLead: 'Moving says something too.',
-  movingText: 'Read it with the arms down as well, then follow it.',
+  movingText: 'Look at the muslin with the arms down as well, then take up what it says.',
 }

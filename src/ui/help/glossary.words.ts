@@ -26,7 +26,7 @@ export const GLOSSARY_WORDS: Readonly<Record<WordId, Word>> = {
   block: { word: 'block', says: 'A plain draft that fits closely. Garments are made from it.' },
   bustTip: {
     word: 'bust tip',
-    says: 'The point a bust dart aims at. The dart itself ends a little before it.',
+    says: 'The point a bust dart aims at; in the tape book, the apex. The dart itself ends a little before it.',
   },
   calico: {
     word: 'calico',

@@ -12,7 +12,7 @@ export const RAIL_WORDS: typeof EnglishRail = {
     'Tapetrue zeichnet deine Blusen und Kleider aus deinen eigenen Maßen, verbessert sie Probeteil um Probeteil und sagt jede Linie so, dass Lineal und Bleistift genügen.',
   notShown: (names) => `Nicht gezeigt: ${names.join(', ')}.`,
   notCome:
-    'Was sie zeichnet, kam nicht an. Nichts ist verloren; öffne die Seite neu, wenn ein Netz da ist.',
+    'Der Teil, der sie zeichnet, kam nicht an. Nichts ist verloren; öffne die Seite neu, wenn ein Netz da ist.',
   freeHook: 'Ein freier Haken',
   newTag: 'neu',
   hangBlouse: 'Bluse aufhängen',

@@ -4,7 +4,8 @@ export const RAIL_WORDS = {
   about:
     'Tapetrue drafts your blouses and dresses from your own tape numbers, corrects them muslin by muslin, and says every line for ruler and pencil.',
   notShown: (names: readonly string[]) => `Not shown: ${names.join(', ')}.`,
-  notCome: 'What draws them did not come. Nothing is lost; open the page anew when there is a net.',
+  notCome:
+    'The part that draws them did not arrive. Nothing is lost; open the page anew when there is a network.',
   freeHook: 'A free hook',
   /** On the string tag of the hook. */
   newTag: 'new',

@@ -37,5 +37,6 @@ export const SAFE_WORDS: typeof English = {
     count === 1
       ? 'Ein gesicherter Eintrag war nicht zu lesen.'
       : `${count} gesicherte Einträge waren nicht zu lesen.`,
-  keptAside: (reason) => `Sie liegen beiseite und gehen in jede Sicherung mit. ${reason}`,
+  keptAside: (reason) =>
+    `Was nicht zu lesen war, liegt beiseite und geht in jede Sicherung mit. ${reason}`,
 }

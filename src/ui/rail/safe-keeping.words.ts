@@ -33,7 +33,9 @@ export const SAFE_WORDS = {
         ? `Hung beside as copies: ${copies.join(', ')}.`
         : 'Nothing was written over.'
     }`,
-  unreadable: (count: number) => `${count} kept records could not be read.`,
+  unreadable: (count: number) =>
+    count === 1 ? 'One kept record could not be read.' : `${count} kept records could not be read.`,
   /** `reason` is a sentence. */
-  keptAside: (reason: string) => `They are kept aside and go into every backup. ${reason}`,
+  keptAside: (reason: string) =>
+    `What could not be read is kept aside and goes into every backup. ${reason}`,
 }

@@ -87,7 +87,7 @@ export function SUMMARY(counted: Counted): string {
   const { numbers, picked } = counted
   const changed = [
     ...some(numbers, numbers === 1 ? 'number' : 'numbers'),
-    ...some(picked, picked === 1 ? 'choice of words' : 'choices of words'),
+    ...some(picked, picked === 1 ? 'choice' : 'choices'),
   ].join(' and ')
   const first =
     changed === ''

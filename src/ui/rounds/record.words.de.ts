@@ -70,11 +70,11 @@ export const FACTS_WORDS: typeof EnglishFacts = {
 }
 
 const HOW_READ_WORDS: Readonly<Record<HowRead, string>> = {
-  wholeFold: 'die ganze Falte',
-  foldToPin: 'vom Bruch zur Nadel',
-  seamToPin: 'von der Naht zur Nadel',
-  levelError: 'von der Linie zum Gummiband',
-  slitOpen: 'die Öffnung des Einschnitts',
+  wholeFold: 'ganze Falte',
+  foldToPin: 'Bruch bis Nadel',
+  seamToPin: 'Naht bis Nadeln',
+  levelError: 'Linie zu Linie',
+  slitOpen: 'Einschnitt',
 }
 export const BECAUSE = ({ round, complaint, cause, read, how, share, watch }: Read): Said => [
   `Wegen Probeteil ${round}: ${complaint}, ${cause}. Abgelesen `,
@@ -105,7 +105,8 @@ export const SHEET_WORDS: typeof EnglishSheet = {
   notLoaded:
     'Die Datei konnte nicht erstellt werden: Ein Teil dieses Programms wurde nicht geladen. Lade die Seite neu und versuch es noch einmal.',
   saveRound: (round) => `Anprobebogen von Runde ${round} speichern (PDF)`,
-  saveHistory: (rounds) => `Verlauf speichern, ${rounds} Runden (PDF)`,
+  saveHistory: (rounds) =>
+    `Verlauf speichern, ${rounds} ${rounds === 1 ? 'Runde' : 'Runden'} (PDF)`,
   withPhotos:
     'Meine Fotos in die Datei aufnehmen, Gesichter unter Papier. Ohne dieses Häkchen verlässt kein Foto diesen Browser.',
   locked: 'Deine Fotos sind verschlossen: Bis du sie öffnest, entsteht die Datei ohne sie.',

@@ -71,9 +71,9 @@ export const FACTS_WORDS = {
 const HOW_READ_WORDS: Readonly<Record<HowRead, string>> = {
   wholeFold: 'whole fold',
   foldToPin: 'fold to pin',
-  seamToPin: 'seam to pin',
-  levelError: 'line to elastic',
-  slitOpen: 'opening of a slit',
+  seamToPin: 'seam to pins',
+  levelError: 'line to line',
+  slitOpen: 'slit',
 }
 /** What a correction rests on; `share` is "half of it", `watch` what is left for the next muslin. */
 export interface Read {
@@ -88,7 +88,7 @@ export interface Read {
 export const BECAUSE = ({ round, complaint, cause, read, how, share, watch }: Read): Said => [
   `Because of muslin ${round}: ${complaint.toLowerCase()}, ${cause}. Read `,
   read,
-  ` ${HOW_READ_WORDS[how]}, ${share} changed.`,
+  ` (${HOW_READ_WORDS[how]}), ${share} changed.`,
   ...(watch === 0 ? [] : [' Watch ', watch, ' next time.']),
 ]
 
@@ -99,7 +99,7 @@ export const DRIFT_WORDS = {
     return `The program has changed since: it would now print other numbers for ${[...lengths, ...rest].join(', ')}. Your paper of round ${round} stays as it is; what is drawn here is the new reckoning.`
   },
   words: (count: number) =>
-    `The program words ${count} steps otherwise now; the numbers are the same.`,
+    `The program words ${count} ${count === 1 ? 'step' : 'steps'} otherwise now; the numbers are the same.`,
   which: (count: number) => `Which they are: ${count}`,
   point: (name: string) => name.replace('.', ', point '),
   notThen: 'not printed then',
@@ -116,12 +116,13 @@ export const SHEET_WORDS = {
   notLoaded:
     'The file could not be made: a part of this program did not load. Reload the page and try again.',
   saveRound: (round: number) => `Save the fit sheet of round ${round} (PDF)`,
-  saveHistory: (rounds: number) => `Save the history, ${rounds} rounds (PDF)`,
+  saveHistory: (rounds: number) =>
+    `Save the history, ${rounds} ${rounds === 1 ? 'round' : 'rounds'} (PDF)`,
   withPhotos:
     'Put my photos into the file, faces under paper. Without this tick no photo leaves this browser.',
   locked: 'Your photos are locked: until you open them the file is made without.',
   saved: (file: string, photos: number) =>
-    `Saved as ${file}, ${photos === 0 ? 'without photos' : `with ${photos} photos, faces under paper`}.`,
+    `Saved as ${file}, ${photos === 0 ? 'without photos' : `with ${photos} ${photos === 1 ? 'photo' : 'photos'}, faces under paper`}.`,
   /** Ends of file names. */
   roundFile: 'fit-sheet.pdf',
   historyFile: 'history.pdf',
@@ -148,7 +149,8 @@ export const FIT_SHEET_WORDS = {
   putOnPaper: 'Put on paper',
   numbers: 'Numbers',
   choices: 'Choices that are not the usual ones',
-  upTo: (rounds: number, last: number) => `${rounds} rounds, up to round ${last}.`,
+  upTo: (rounds: number, last: number) =>
+    `${rounds} ${rounds === 1 ? 'round' : 'rounds'}, up to round ${last}.`,
   course: 'The course',
   /** One round of the course; `zones` such as "bust +0.5 cm", `open` the names of complaints. */
   courseLine: (round: number, zones: readonly string[], open: readonly string[]) =>

@@ -32,7 +32,7 @@ export const NO_PLACE_WORDS: typeof EnglishNoPlace = {
     fit: 'Hier sagst du, was ein Probeteil macht, und der Schnitt ändert sich in Zahlen.',
     compare:
       'Hier liegen Runden eines Stücks übereinander, mit dem, was sich dazwischen geändert hat.',
-    cut: 'Hier liegen Nahtzugaben, Stoff und maßstäbliche Bogen, sobald ein Schnitt geprüft ist.',
+    cut: 'Hier liegen Nahtzugaben, Stoff und Blätter in Originalgröße, sobald ein Schnitt geprüft ist.',
   },
   noGarment: 'Auf dem Tisch liegt kein Stück.',
   choose: 'Ein Stück an der Stange wählen',

@@ -21,7 +21,7 @@ export const CLOTH_LEAF: typeof Leaf = {
     `Mit der Datei kommt Runde ${round} auf Papier: Von da an bleibt sie, wie sie ist.`,
   run: 'Alles in einem Druck',
   runHow:
-    'Eine Liste der Seiten, die Teile maßstäblich mit den Verarbeitungen für Stoff, die Schritte, dieser Auflageplan mit seinen Listen und der Nähplan.',
+    'Eine Liste der Seiten, die Teile in Originalgröße mit den Verarbeitungen für Stoff, die Schritte, dieser Auflageplan mit seinen Listen und der Nähplan.',
   saveAll: 'Alles speichern (PDF)',
 }
 
@@ -105,7 +105,7 @@ export const LAYOUT_WORDS: typeof Layout = {
 
 export const WIDTHS_WORDS: typeof Widths = {
   title: 'Breiten nebeneinander',
-  unit: { cm: 'alles in cm', inch: 'alles in in' },
+  unit: { cm: 'alles in cm', inch: 'alles in Zoll' },
   caption: 'Was auf jeder Breite zu kaufen ist',
   width: 'Breite',
   lies: 'Liegt',

@@ -106,7 +106,7 @@ export const LAYOUT_WORDS = {
 
 export const WIDTHS_WORDS = {
   title: 'Widths side by side',
-  unit: { cm: 'all in cm', inch: 'all in in' },
+  unit: { cm: 'all in cm', inch: 'all in inches' },
   caption: 'What to buy on each width',
   width: 'Width',
   lies: 'Lies',
@@ -134,7 +134,7 @@ export const HAVE_WORDS = {
   notTriedWhy: 'The layouts could not be made here. Ask again.',
   itFits: (cloth: string) => `It fits on ${cloth}.`,
   over: (manner: string, left: string) =>
-    `The pieces lie ${manner}; ${left} stay over after washing and straightening.`,
+    `The pieces lie ${manner}; ${left} are left over after washing and straightening.`,
   doesNot: (cloth: string) => `It does not fit on ${cloth}.`,
   missing: (length: string, manner: string) => `${length} are missing, ${manner}.`,
   tooWide: 'A piece is wider than the cloth.',

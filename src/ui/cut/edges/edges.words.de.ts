@@ -15,7 +15,7 @@ export const EDGES_WORDS: typeof English = {
       ...(rest.length > 1 ? ['Belege'] : rest.map((id) => PIECES[id].bare)),
     ]),
   none: 'keine',
-  beyond: 'Außerhalb der Nahtlinie. Was im Stoffbruch liegt, hat keine Zugabe.',
+  beyond: 'Außerhalb der Nahtlinie. Eine Kante im Stoffbruch hat keine Zugabe.',
   allUsual: 'Alle Kanten wie üblich',
   drawing: (piece, edge) => `${piece} mit der Schneidelinie; mit Kreide gezeichnet: ${edge}`,
   finishOf: (edge) => `Verarbeitung: ${edge}`,

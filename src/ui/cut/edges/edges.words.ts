@@ -21,7 +21,7 @@ export const EDGES_WORDS = {
     return first.length > 0 ? `${first.toReversed().join(', ')} and ${last}` : last
   },
   none: 'none',
-  beyond: 'Beyond the seam line. What lies on the fold has nothing.',
+  beyond: 'Beyond the seam line. An edge on the fold has no allowance.',
   allUsual: 'Put all edges back as usual',
   drawing: (piece: string, edge: string) => `${piece} with its cutting line, the ${edge} in chalk`,
   finishOf: (edge: string) => `Finish of the ${edge}`,

@@ -12,7 +12,7 @@ export const PLAN_LEAF = {
   saved: (name: string, pages: string) => `Saved as ${name}, ${pages}.`,
   /** Around a link. */
   inOneFile: ['With pieces, cutting plan and lists in one file:', 'on the Cloth leaf', '.'],
-  inUnit: { cm: 'In all centimetres', inch: 'In all inches' },
+  inUnit: { cm: 'All in centimetres', inch: 'All in inches' },
   lengths:
     'Lengths are those of the seam line of one side. An allowance is what lies between the seam line and the cutting line. Every seam is pressed before another crosses it.',
   doneOn: (date: string) => `Done on ${date}.`,

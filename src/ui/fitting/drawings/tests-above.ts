@@ -200,7 +200,7 @@ export const TESTS_ABOVE: Readonly<Record<Above, readonly Asked[]>> = {
     ),
     looked(
       FRONT_TOP,
-      SEES.itSlidesWhenSheMoves,
+      SEES.itSlidesInMoving,
       both((at) => [arrow(at(78, 14), at(92, 19)), wanted(at, 'M72 17C72 26 66 30 60 30')]),
       both((at) => [wanted(at, 'M72 17C72 26 66 30 60 30'), cloth(at, 'M79 20C78 30 70 35 60 35')]),
       ['neck'],

@@ -713,7 +713,7 @@ export const TESTS_BELOW: Readonly<Record<Below, readonly Asked[]>> = {
   X1: [
     looked(
       PAPER,
-      SEES.offTheSelvage,
+      SEES.offTheSelvedge,
       (at) => [
         cloth(at, 'M20 8L20 112'),
         ticks(at(20, 12), at(20, 108), 13, 7, 'dart'),

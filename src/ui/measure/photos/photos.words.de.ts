@@ -79,9 +79,9 @@ export const DESK_WORDS: typeof EnglishDesk = {
   chooseFirst: 'Wähl zuerst ein Foto.',
   bothSides: 'Schreib zuerst beide Seiten des Rechtecks auf.',
   tapFirst: {
-    front: 'Tipp zuerst auf dem Foto von vorn die vier Ecken an.',
-    side: 'Tipp zuerst auf dem Foto von der Seite die vier Ecken an.',
-    back: 'Tipp zuerst auf dem Foto von hinten die vier Ecken an.',
+    front: 'Tipp zuerst auf dem Foto von vorn die vier Ecken von Karte oder Papier an.',
+    side: 'Tipp zuerst auf dem Foto von der Seite die vier Ecken von Karte oder Papier an.',
+    back: 'Tipp zuerst auf dem Foto von hinten die vier Ecken von Karte oder Papier an.',
   },
   fetching: 'Das Modell, das Nacken und Taille findet, wird geholt: 13\u00a0MB, einmalig.',
   stopped: 'Angehalten. Nichts ist verloren; lies sie, wann du magst.',

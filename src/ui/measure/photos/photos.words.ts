@@ -78,9 +78,9 @@ export const DESK_WORDS = {
   chooseFirst: 'Choose a photo first.',
   bothSides: 'Write down both sides of the rectangle first.',
   tapFirst: {
-    front: 'Tap the four corners of it in the front photo first.',
-    side: 'Tap the four corners of it in the side photo first.',
-    back: 'Tap the four corners of it in the back photo first.',
+    front: 'Tap the four corners of the card or paper in the front photo first.',
+    side: 'Tap the four corners of the card or paper in the side photo first.',
+    back: 'Tap the four corners of the card or paper in the back photo first.',
   } satisfies Record<View, string>,
   fetching: 'Fetching the model that finds nape and waist: 13 MB, once.',
   stopped: 'Stopped. Nothing is lost; read them when you like.',
@@ -138,7 +138,7 @@ export const ESTIMATE_TABLE_WORDS = {
   length: 'Length',
   camera: 'Camera says',
   checks: (count: number) =>
-    `${count} checks on the tape: girths, and the breadths and depths they come from`,
+    `${count} ${count === 1 ? 'check' : 'checks'} on the tape: girths, and the breadths and depths they come from`,
   check: 'Check',
   unseen: (count: number) => `${count} not seen, and why`,
 }

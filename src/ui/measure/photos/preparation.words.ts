@@ -12,7 +12,7 @@ export const PREPARATION_WORDS = {
   figure: (view: string, words: string) => `${view} view: ${words}`,
   clothes: 'Close-fitting clothes of one colour. Hair up and off the neck. Shoes off.',
   cord: 'A cord or elastic tied at the waist, level all round. The waist cannot be seen otherwise, and most lengths start from it.',
-  dots: 'If you like: sticker dots of one strong colour at the nape, side neck, shoulder points, bust points, waist middle and hip. The hip dot goes at your side, level with the fullest of the seat; it helps where the sheet does not cover it. A dot is truer than a guess.',
+  dots: 'If you like: sticker dots of one strong colour at the nape, side neck, shoulder points, apexes, waist middle and hip. The hip dot goes at your side, level with the fullest of the seat; it helps where the sheet does not cover it. A dot is truer than a guess.',
   cameraDrawn:
     'The camera stands on a stool or shelf at the height of the waist, 2.5 m or 8 ft away, upright and level.',
   distance: '2.5 m, 8 ft',
