@@ -176,8 +176,8 @@ export const NOTION_WORDS: typeof Notions = {
       ? `${count} kleiner Knopf und eine Fadenschlinge.`
       : `${count} kleine Knöpfe und Fadenschlingen.`,
   cuffButtons: (count) => `${count} Knöpfe für die Manschetten, nicht breiter als ihr Übertritt.`,
-  thread: (metres, reels, reel) =>
-    `Nähgarn: etwa ${metres} m, ${reels} ${reels === 1 ? 'Rolle' : 'Rollen'} zu ${reel} m.`,
+  thread: (length, reels, reel) =>
+    `Nähgarn: etwa ${length}, ${reels} ${reels === 1 ? 'Rolle' : 'Rollen'} zu ${reel}.`,
   interfacing: (width, amount, length, of) =>
     `Einlage, ${width} breit: ${amount} für die ${INTERFACED[of]}, die auf ${length} liegen.`,
 }

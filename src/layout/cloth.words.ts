@@ -188,8 +188,8 @@ export const NOTION_WORDS = {
       ? `${count} small button and a thread loop.`
       : `${count} small buttons and thread loops.`,
   cuffButtons: (count: number) => `${count} buttons for the cuffs, no wider than their overlap.`,
-  thread: (metres: number, reels: number, reel: number) =>
-    `Sewing thread: about ${metres} m, ${reels} of ${reel} m.`,
+  thread: (length: string, reels: number, reel: string) =>
+    `Sewing thread: about ${length}, ${reels} ${reels === 1 ? 'reel' : 'reels'} of ${reel}.`,
   interfacing: (width: string, amount: string, length: string, of: 'facings' | 'cuffs' | 'both') =>
     `Interfacing ${width} wide: ${amount} for the ${of === 'both' ? 'facings and cuffs' : of}, which lie on ${length}.`,
 }

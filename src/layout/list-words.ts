@@ -1,6 +1,7 @@
 /** Notions and interfacing in words. */
 import { formatLength, type UnitChoice } from '../units/format.ts'
-import { mm } from '../units/length.ts'
+import { FORMAT_WORDS } from '../units/format.words.ts'
+import { inches, mm, type Mm } from '../units/length.ts'
 import { amountWords, STEP, type SoldBy } from './amount.ts'
 import { NOTION_WORDS } from './cloth.words.ts'
 import type { Interfacing } from './cut-list.ts'
@@ -21,8 +22,14 @@ export function notionSentence(n: Notion, units: UnitChoice): string {
     case 'cuffButtons':
       return NOTION_WORDS[n.kind](n.count)
     case 'thread':
-      return NOTION_WORDS.thread(Math.ceil(n.length / 10_000) * 10, n.count, REEL / 1000)
+      return NOTION_WORDS.thread(threadWords(n.length, units), n.count, threadWords(REEL, units))
   }
+}
+
+/** In tens, upward: a reel of 100 m is labelled 110 yd (common practice, no source). */
+function threadWords(length: Mm, { unit }: UnitChoice): string {
+  const [long, mark] = unit === 'cm' ? [1000, 'm'] : [inches(36), 'yd']
+  return `${Math.ceil(length / long / 10 - 1e-9) * 10}${FORMAT_WORDS.gap}${mark}`
 }
 
 /** Rounded up to what the shop cuts. */

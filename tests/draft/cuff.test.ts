@@ -252,6 +252,17 @@ test.each(['sleeve', 'cuff', 'sleeveBinding'] as const)('the %s is drawn as befo
   await expect(pieceSvg(pieceOf(d, id), words)).toMatchFileSnapshot(`../golden/cuffed-${id}.svg`)
 })
 
+// 190 mm on the drawing above: 7.48 in, nearest eighth 7 1/2.
+test('the length a sleeve end is drawn up to stands on it in her unit', () => {
+  const drawn = pieceOf(sleeved(LONG), 'sleeve')
+  const said = (unit: 'cm' | 'inch') =>
+    pieceDrawing(drawn, { units: { unit, inchStep: 8 } }).marks.flatMap((m) =>
+      m.kind === 'text' && m.text.startsWith('gather') ? [m.text] : [],
+    )
+  expect(said('cm')).toEqual(['gather to 19.0 cm'])
+  expect(said('inch')).toEqual(['gather to 7 1/2 in'])
+})
+
 // The printed face: letters are 0.5 of their height wide in the mean, from memory.
 test.each([25, 30, 40, 60])('a cuff of %i mm: the name of its end covers no letter', (high) => {
   const d = sleeved({ ...LONG, cuffHeight: mm(high) })

@@ -145,6 +145,17 @@ describe('notions', () => {
     expect([places[0], places[1], places[5]]).toEqual([16, 108, 476])
   })
 
+  // By hand: 104 m are 113.7 yards of 36 in; both are asked for in tens.
+  test('thread is asked for by the metre or by the yard', () => {
+    const thread = { kind: 'thread', length: mm(104_000), count: 2 } as const
+    expect(notionSentence(thread, { unit: 'cm', inchStep: 8 })).toBe(
+      'Sewing thread: about 110 m, 2 reels of 100 m.',
+    )
+    expect(notionSentence(thread, { unit: 'inch', inchStep: 8 })).toBe(
+      'Sewing thread: about 120 yd, 2 reels of 110 yd.',
+    )
+  })
+
   test('thread of one seam', () => {
     // By hand: plain seam 400 mm twice: (1 × 2.5 + 2 × 7) × 800 × 1.2 = 15,840 mm.
     const seam = {
