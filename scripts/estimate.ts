@@ -12,7 +12,7 @@ import { dirname, resolve } from 'node:path'
 import { ESTIMATE_IDS } from '../src/measurements/estimate.ts'
 import { figures } from './estimate/compare.ts'
 import { BadInput, bodiesIn, type BodyPhotos, type CardKind } from './estimate/folder.ts'
-import { measureBodies, type Entry } from './estimate/measure.ts'
+import type { Entry } from './estimate/measure.ts'
 
 const USAGE = 'Use: npm run estimate -- FOLDER OUT.json [--card sheet|id1]'
 function question(args: readonly string[]): { folder: string; out: string; card: CardKind } {
@@ -41,6 +41,8 @@ function question(args: readonly string[]): { folder: string; out: string; card:
 async function run(): Promise<void> {
   const { folder, out, card } = question(process.argv.slice(2))
   const bodies = bodiesIn(folder, card)
+  // Loaded here, so that a bad input is answered without waiting for the builder and the browser.
+  const { measureBodies } = await import('./estimate/measure.ts')
   const measured = await measureBodies(folder, bodies, card, ({ name }, entry) => {
     const refused = Object.keys(entry.refused).length
     console.log(

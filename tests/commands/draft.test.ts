@@ -1,4 +1,8 @@
-/** The draft command as it is run: files, exit codes, sentences, and its schemas held to its parser. */
+/**
+ * The draft command: files, exit codes, sentences, and its schemas held to its parser. A draft and a
+ * refusal are run as she runs them; the others call what the command does, for a process of their
+ * own takes two seconds to begin.
+ */
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -7,6 +11,7 @@ import { fileURLToPath } from 'node:url'
 import fc from 'fast-check'
 import * as v from 'valibot'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { draftCommand } from '../../scripts/draft/command.ts'
 import { readDraftInput } from '../../src/storage/read-draft-input.ts'
 import { CORRECTION_INPUTS, draftInputSchema } from '../../src/storage/schema/draft-input.ts'
 import { DraftNumbersSchema } from '../../src/storage/schema/draft-numbers.ts'
@@ -16,8 +21,21 @@ const SCRIPT = fileURLToPath(new URL('../../scripts/draft.ts', import.meta.url))
 const folder = mkdtempSync(join(tmpdir(), 'draft-'))
 afterAll(() => rmSync(folder, { recursive: true }))
 
-const run = (...args: string[]) =>
+interface Said {
+  readonly status: number | null
+  readonly stdout: string
+  readonly stderr: string
+}
+const spawned = (...args: string[]): Said =>
   spawnSync(process.execPath, ['--import', 'tsx', SCRIPT, ...args], { encoding: 'utf8' })
+async function run(...args: string[]): Promise<Said> {
+  let [stdout, stderr] = ['', '']
+  const status = await draftCommand(args, {
+    out: (text) => (stdout += text),
+    err: (text) => (stderr += text),
+  })
+  return { status, stdout, stderr }
+}
 
 interface Example {
   measurements: Record<string, unknown>
@@ -26,9 +44,9 @@ interface Example {
 }
 let example: Example
 let schemas: { input: unknown; numbers: unknown; corrections: Record<string, unknown> }
-beforeAll(() => {
-  example = JSON.parse(run('--example').stdout) as Example
-  schemas = JSON.parse(run('--schema').stdout) as typeof schemas
+beforeAll(async () => {
+  example = JSON.parse((await run('--example')).stdout) as Example
+  schemas = JSON.parse((await run('--schema')).stdout) as typeof schemas
 })
 
 const readBack = (change: (file: Example) => void) => {
@@ -43,22 +61,22 @@ const inputFile = (name: string, text: string): string => {
 }
 
 describe('the command', () => {
-  test.each(['block', 'sleeveless', 'sleeve'])('the example of the %s runs', (garment) => {
+  test.each(['block', 'sleeveless', 'sleeve'])('the example of the %s runs', async (garment) => {
     const out = join(folder, garment)
-    const given = run('--example', garment).stdout
-    const { status, stdout, stderr } = run(inputFile(`${garment}.json`, given), out)
+    const given = (await run('--example', garment)).stdout
+    const { status, stdout, stderr } = await run(inputFile(`${garment}.json`, given), out)
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' })
     const last = stdout.trimEnd().split('\n').at(-1) ?? ''
     expect(JSON.parse(last.replace(/^RESULT /, ''))).toMatchObject({ garment, refused: [] })
   })
-  test('an example of no garment is refused with the list', () => {
-    const { status, stderr } = run('--example', 'cape')
+  test('an example of no garment is refused with the list', async () => {
+    const { status, stderr } = await run('--example', 'cape')
     expect(status).toBe(2)
     expect(stderr).toContain('blouse, block, sleeveless, sleeve')
   })
   test('the example runs and writes pieces, sheets, steps and numbers', () => {
     const out = join(folder, 'out')
-    const { status, stdout, stderr } = run(inputFile('ex.json', JSON.stringify(example)), out)
+    const { status, stdout, stderr } = spawned(inputFile('ex.json', JSON.stringify(example)), out)
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' })
     expect(readdirSync(out).sort()).toEqual([
       'back.svg',
@@ -99,7 +117,7 @@ describe('the command', () => {
     expect(steps).toContain('nobody was measured')
   })
 
-  test('a refused correction is listed with its place and numbers, and the rest runs', () => {
+  test('a refused correction is listed with its place and numbers, and the rest runs', async () => {
     const out = join(folder, 'refused')
     const corrections = [
       { kind: 'turn-choice', choice: 'lengthAdded', by: 500 },
@@ -118,7 +136,7 @@ describe('the command', () => {
       units: 'in',
       corrections: corrections.map((c) => (c.kind === 'close-wedge' ? { ...c, because } : c)),
     }
-    const { status, stdout } = run(inputFile('refused.json', JSON.stringify(file)), out)
+    const { status, stdout } = await run(inputFile('refused.json', JSON.stringify(file)), out)
     expect(status).toBe(0)
     const { findings } = v.parse(
       DraftNumbersSchema,
@@ -147,15 +165,22 @@ describe('the command', () => {
     expect(readFileSync(join(out, 'steps.txt'), 'utf8')).toMatch(/Nape to waist: 15 3\/4 in/)
   })
 
-  test.each([
+  test.each<[string, (...args: string[]) => Said | Promise<Said>, () => string[], RegExp]>([
     [
       'no such file',
+      run,
       () => [join(folder, 'none.json'), join(folder, 'x')],
       /none\.json cannot be read/,
     ],
-    ['no folder named', () => [join(folder, 'none.json')], /Name one input file and one folder/],
+    [
+      'no folder named',
+      run,
+      () => [join(folder, 'none.json')],
+      /Name one input file and one folder/,
+    ],
     [
       'a folder that is a file',
+      run,
       () => {
         const path = inputFile('ex2.json', JSON.stringify(example))
         return [path, path]
@@ -164,11 +189,12 @@ describe('the command', () => {
     ],
     [
       'a misspelt field',
+      spawned,
       () => [inputFile('bad.json', JSON.stringify({ ...example, papr: 'a4' })), join(folder, 'x')],
       /There is no field "papr"/,
     ],
-  ])('%s: exit 2 and one sentence', (_name, args, sentence) => {
-    const { status, stdout, stderr } = run(...args())
+  ])('%s: exit 2 and one sentence', async (_name, how, args, sentence) => {
+    const { status, stdout, stderr } = await how(...args())
     expect(status).toBe(2)
     expect(stdout).toBe('')
     expect(stderr.trimEnd().split('\n')).toHaveLength(1)
