@@ -46,7 +46,7 @@ export const JUDGE_WORDS = {
   swings: (id: ComplaintId) =>
     `${id}: on a sleeve cut in one the overarm swings about the side neck.`,
   leftOver: (id: ComplaintId, left: number, how: How, value: number, raw: number) =>
-    `${id}: ${left} mm were left over by the last muslin, and ${value} mm are read now (${HOW_READ[how].word}): ${raw} mm, the mean on the half piece, go into the draft.`,
+    `${id}: left over by the last muslin ${left} mm, read now ${value} mm (${HOW_READ[how].word}). Into the draft: ${raw} mm, the mean on the half piece.`,
   fromLengths: (id: ComplaintId, raw: number) => `${id}: ${raw} mm, from the lengths given.`,
   howItCame: (
     id: ComplaintId,
@@ -64,7 +64,7 @@ export const JUDGE_WORDS = {
       readonly degrees: boolean
     },
   ) =>
-    `${id}: ${of.value} mm are read (${HOW_READ[of.how].word}, ${PLACE_WORDS[of.where]}), ${of.cloth === undefined ? 'the mean of both sides' : `that is ${of.cloth} mm of cloth`}; ${of.raw} mm on the half piece.${of.share === undefined ? '' : ` Of what is pinned away ${of.share} in a hundred count:`} ${of.applied} mm go into the draft; the most of a round is ${of.most}${of.degrees ? '°' : ' mm'}.`,
+    `${id}: read ${of.value} mm (${HOW_READ[of.how].word}, ${PLACE_WORDS[of.where]}), ${of.cloth === undefined ? 'the mean of both sides' : `that is ${of.cloth} mm of cloth`}; ${of.raw} mm on the half piece.${of.share === undefined ? '' : ` Of what is pinned away ${of.share} in a hundred count.`} Into the draft: ${of.applied} mm; the most of a round is ${of.most}${of.degrees ? '°' : ' mm'}.`,
   pastCap: 'past the most of one round: watch it on the next muslin',
   squareOff: (side: number) =>
     `The test square is ${side} mm and should be 100 mm: print at full size and cut anew. The draft stays.`,
