@@ -12,6 +12,10 @@ declare module 'js-aruco2' {
       readonly height: number
       readonly data: Uint8ClampedArray
     }): FoundMarker[]
+    /** What it writes while it looks: lists, empty at first. */
+    readonly grey: { data: number[] | Uint8Array }
+    readonly thres: { data: number[] | Uint8Array }
+    binary: number[] | Int32Array
   }
   interface Dictionary {
     /** One string of 0 and 1 per marker id, row by row; 1 is white. */

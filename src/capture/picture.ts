@@ -96,7 +96,8 @@ export function mirrored(picture: Picture): Picture {
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
       const from = (y * width + x) * 4
-      data.set(picture.data.subarray(from, from + 4), (y * width + (width - 1 - x)) * 4)
+      const to = (y * width + (width - 1 - x)) * 4
+      for (let c = 0; c < 4; c++) data[to + c] = picture.data[from + c] ?? 0
     }
   }
   return { width, height, data }
