@@ -64,7 +64,7 @@ async function missing(on: Window): Promise<number> {
     TWICE.map(async (readings, which) => {
       const both = await Promise.all(
         ([1, 2] as const).map(async (slot) =>
-          (await field(on, which, slot).inputValue()).replace(' cm', '').replace(',', '.'),
+          (await field(on, which, slot).inputValue()).replace(/\scm$/, '').replace(',', '.'),
         ),
       )
       return readings.filter((reading) => !both.includes(reading)).length
