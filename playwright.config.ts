@@ -17,6 +17,9 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${PORT}`,
     launchOptions: { executablePath: findChromium() ?? 'chromium', args: CHROMIUM_FLAGS },
     viewport: { width: 1440, height: 900 },
+    // Every journey begins on an empty device, and keeping the whole app there for use without a net
+    // takes more of the processor than many a journey itself: only those that look at it have it kept.
+    serviceWorkers: 'block',
     actionTimeout: 180_000,
   },
   webServer: {

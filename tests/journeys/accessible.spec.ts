@@ -8,6 +8,9 @@ import { expect, test } from './journey.ts'
 import { asItStands, everyPlace } from './every-place.ts'
 import { goTo, hungAndSewn, INVENTED, readPhotos, tapeAll } from './walk.ts'
 
+// The app is kept for use without a net, as on her device.
+test.use({ serviceWorkers: 'allow' })
+
 const PLACES = ['Rail', 'Measure', 'Draft', 'Fit', 'Compare', 'Cut']
 
 test('no place breaks a rule of WCAG 2.2 AA, and none is wider than its window', async ({

@@ -9,7 +9,8 @@ import { expect, test } from './journey.ts'
 import { everyPlace } from './every-place.ts'
 import { goTo } from './walk.ts'
 
-test.use({ locale: 'de-CH' })
+// The app is kept for use without a net, as on her device.
+test.use({ locale: 'de-CH', serviceWorkers: 'allow' })
 
 const PLACES = ['Stange', 'Messen', 'Schnitt', 'Anprobe', 'Vergleich', 'Zuschnitt']
 /** Invented numbers, typed as a German hand writes them. */

@@ -10,6 +10,9 @@ import type { Page } from '@playwright/test'
 import { expect, test } from './journey.ts'
 import { goTo } from './walk.ts'
 
+// The app is kept for use without a net, as on her device.
+test.use({ serviceWorkers: 'allow' })
+
 const DIST = new URL('../../dist/', import.meta.url).pathname
 const KINDS: Readonly<Record<string, string>> = {
   '.html': 'text/html',

@@ -11,6 +11,9 @@ import type { Download, Page } from '@playwright/test'
 import { expect, test } from './journey.ts'
 import { goTo, INVENTED, readPhotos, tapeAll } from './walk.ts'
 
+// The app is kept for use without a net, as on her device.
+test.use({ serviceWorkers: 'allow' })
+
 async function saved(page: Page, press: () => Promise<void>): Promise<Buffer> {
   const waiting = page.waitForEvent('download')
   await press()
