@@ -1,4 +1,6 @@
 /** Parting text into lines by the true width of its letters, which the printed face knows. */
+import { unbroken } from '../units/unbroken.ts'
+
 export interface Face {
   /** Width of the text in the unit of `size`. */
   readonly width: (text: string, size: number) => number
@@ -8,8 +10,6 @@ export interface Face {
 const SOFT_HYPHEN = '\u00ad'
 export const withoutSoftHyphens = (text: string): string => text.replaceAll(SOFT_HYPHEN, '')
 
-/** "41.3 cm", "16 1/4 in", "1⅛ yd", "5 %": a number stays on one line with its fraction and its unit. */
-const BEFORE_UNIT = /(?<=[\d⅛¼⅜½⅝¾⅞]) (?=(?:\d+\/\d+ )?(?:cm|mm|m|in|yd|%)(?!\p{L}))/gu
 const NO_BREAK = '\u00a0'
 const spaced = (text: string): string => text.replaceAll(NO_BREAK, ' ')
 
@@ -24,7 +24,7 @@ export function wrapped(text: string, size: number, width: number, face: Face): 
   const lines: string[] = []
   let now = ''
   let long = 0
-  const words = text.replace(BEFORE_UNIT, NO_BREAK).split(/[^\S\u00a0]+/)
+  const words = unbroken(text).split(/[^\S\u00a0]+/)
   for (const whole of words.filter((w) => w !== '')) {
     let rest = whole
     let word = withoutSoftHyphens(rest)

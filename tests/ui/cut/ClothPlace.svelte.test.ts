@@ -35,7 +35,7 @@ describe('cloth for a draft that may be cut', () => {
   it('is laid out on every width, told piece by piece, and saved as a cutting plan', async () => {
     const { screen, session, garment } = await opened(bookOf(MIDDLE))
     await expect.element(screen.getByText(/^Buy \d\.\d m$/), LONG).toBeVisible()
-    for (const name of [/^1 .*begins [\d.]+ cm from the cut end\.$/, /^2 .*cut end\.$/])
+    for (const name of [/^1 .*begins [\d.]+\scm from the cut end\.$/, /^2 .*cut end\.$/])
       await expect.element(screen.getByText(name).first()).toBeVisible()
     // On three of the usual widths; the back is wider than the fourth, and it says so.
     await expect.poll(() => document.querySelectorAll('table tbody tr td.r').length, LONG).toBe(9)

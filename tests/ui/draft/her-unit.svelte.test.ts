@@ -27,5 +27,5 @@ it.each(GARMENT_IDS)('%s in inches', async (id) => {
     ])
   expect(read().filter((text) => METRIC.test(text))).toEqual([])
   // The page is not empty of lengths.
-  expect(read().filter((text) => /\d in\b/.test(text)).length).toBeGreaterThan(20)
+  expect(read().filter((text) => /\d\sin\b/.test(text)).length).toBeGreaterThan(20)
 })
