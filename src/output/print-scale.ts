@@ -106,9 +106,12 @@ interface Side {
   readonly value: number
 }
 /** To a tenth of a millimetre: centimetres to one place are too coarse for half a millimetre. */
-export const fineMm = (value: number): string => `${decimals(value, 1)} mm`
+const fineMm = (value: number): string => `${decimals(value, 1)} mm`
 const sixteenths = (value: number): string =>
   formatLength(mm(value), { unit: 'inch', inchStep: 16 })
+/** Finer than a line on paper needs to be: what a ruler may be misread by. */
+export const fineLength = (value: number, { unit }: UnitChoice): string =>
+  unit === 'inch' ? sixteenths(value) : fineMm(value)
 /** In the unit the square is named by, whichever she works in: her ruler lay on it. */
 const ofSquare = ({ side }: Side, value: number): string =>
   side === SQUARE_INCH ? sixteenths(value) : fineMm(value)
@@ -147,7 +150,7 @@ const trueWithin = (units: UnitChoice): [within: string, on: string] =>
 function longWords(share: number, way: Way | 'both', units: UnitChoice): string {
   const long = longLine(units)
   const off = (share - 1) * long
-  const by = units.unit === 'inch' ? sixteenths(Math.abs(off)) : fineMm(Math.abs(off))
+  const by = fineLength(Math.abs(off), units)
   const line = formatLength(long, units)
   return Math.abs(off) < 0.05 || by === '0 in'
     ? PRINT_WORDS.lineTrue(line, way)

@@ -11,7 +11,7 @@ import { inches, mm, type Mm } from '../units/length.ts'
 import { LINES, type LineName } from './line-style.ts'
 import { placedMark, placedPoint, type Quarter } from './mark.ts'
 import type { PieceDrawing, PieceMark } from './piece-drawing.ts'
-import { fineMm, LONG_LINE, longLine } from './print-scale.ts'
+import { fineLength, LONG_LINE, longLine } from './print-scale.ts'
 import { crossesOf, type FieldJoint } from './projector-crosses.ts'
 import { PROJECTOR_WORDS } from './projector.words.ts'
 import { meetsBox } from './ring.ts'
@@ -70,7 +70,7 @@ export function readThrow(
   return { ok: true, pixelsPerMm: { x, y }, off500: mm(500 / long) }
 }
 
-/** A length misread by the least mark she would overlook, and what that makes on a long line. */
+/** A length misread by the least mark she would overlook (judgement), and what that makes on a long line. */
 export function misread(
   off500: Mm,
   units: UnitChoice,
@@ -78,11 +78,11 @@ export function misread(
   const line = longLine(units)
   const least = units.unit === 'inch' ? inches(1 / 8) : mm(1)
   const off = (least * off500 * line) / LONG_LINE
-  const say = (length: number): string =>
-    units.unit === 'inch'
-      ? formatLength(mm(length), { unit: 'inch', inchStep: 16 })
-      : fineMm(length)
-  return { by: say(least), off: say(off), line: formatLength(line, units) }
+  return {
+    by: fineLength(least, units),
+    off: fineLength(off, units),
+    line: formatLength(line, units),
+  }
 }
 
 /** The part of the piece that is thrown at one time. */

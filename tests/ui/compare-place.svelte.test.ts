@@ -154,17 +154,19 @@ it('one photo chosen for two muslins: let go of one, its pixels are gone from bo
   ])
 })
 
-it('a close-up chosen while another is being opened is kept as well', async () => {
+it('what is chosen while another is being opened has its turn: two are kept, why one was refused stays', async () => {
   const { screen, session, garment } = await opened(twoRounds)
   await screen.getByRole('combobox', { name: 'Round', exact: true }).selectOptions('id-2')
   const field = screen.getByLabelText(/close-up of muslin 1/).element() as HTMLInputElement
-  for (const file of [await photo(480), await photo(500)]) {
+  const none = new File(['no photo'], 'a.txt', { type: 'text/plain' })
+  for (const file of [none, await photo(480), await photo(500)]) {
     const chosen = new DataTransfer()
     chosen.items.add(file)
     field.files = chosen.files
     field.dispatchEvent(new Event('change', { bubbles: true }))
   }
   await expect.poll(() => session.roundsOf(garment)[0]?.photos.length).toBe(2)
+  await expect.element(screen.getByRole('alert')).toHaveTextContent('not a photo')
 })
 
 /** A grey picture large enough to be taken, made here. */

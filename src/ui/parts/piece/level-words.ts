@@ -26,7 +26,7 @@ const [LETTER, OVER, UNDER, NEAR] = [6.5, 5, 19, 16]
 /** Half a letter's height above its foot, pixels. */
 const MIDDLE = 4
 const ROOM = 66
-/** Pixels between words and a line beside them, and from one place tried to the next. */
+/** Pixels between words and a line beside them, and from one place tried to the next. House drawing. */
 const [BESIDE, STEP] = [8, 24]
 /** Worst is to lie on other words, then on a line; farther in is only a little worse, by the pixel. */
 const COST = { words: 3, line: 1, farIn: 0.01 } as const

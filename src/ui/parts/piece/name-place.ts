@@ -1,15 +1,14 @@
 /** Where the name of a half stands in its open cloth: clear of its lines where there is room. */
-import type { Piece } from '../../../draft/piece.ts'
-import { outline } from '../../../draft/piece.ts'
+import { outline, type Piece } from '../../../draft/piece.ts'
 import { contains } from '../../../geometry/contains.ts'
 import { flatten } from '../../../geometry/path.ts'
 import { distance, point, type Point } from '../../../geometry/point.ts'
 import { openPlace } from '../../../output/piece-drawing.ts'
 import { drawnLines, sampled } from './drawn-lines.ts'
 
-/** Rows tried above and below where it stands on paper, in heights of the name. */
+/** Rows tried above and below where it stands on paper, in heights of the name. House drawing. */
 const ROWS = [0, 0.6, -0.6, 1.2, -1.2, 1.8, -1.8, 2.6, -2.6, 3.4, 4.2, 5]
-/** A hair of cloth between a name and a line, in heights of the name. */
+/** A hair of cloth between a name and a line, in heights of the name. House drawing. */
 const HAIR = 0.25
 
 /**
